@@ -1,0 +1,127 @@
+/**
+ * Every command a trainee, a plan or a key can give, as data: the log, the page, `sit`, plans and `list commands` all
+ * read this one table. A command is a flat object `{ do: id, ...args }`; numbers are whole numbers in the unit stated.
+ * What an id may be in a given car and at a given moment is answered by the plant (`Plant.choices`).
+ */
+
+/** Sets of ids whose members depend on the vehicle, the bench or a registry. */
+export type IdSet =
+  | 'port'
+  | 'part'
+  | 'hose'
+  | 'can'
+  | 'can-inlet'
+  | 'gauge'
+  | 'air-place'
+  | 'line-place'
+  | 'zone'
+  | 'channel'
+  | 'sheet'
+  | 'cause'
+  | 'replaceable';
+
+export type ArgSpec =
+  | { readonly kind: 'choice'; readonly of: readonly string[] }
+  | { readonly kind: 'id'; readonly of: IdSet }
+  | { readonly kind: 'ids'; readonly of: IdSet }
+  | { readonly kind: 'whole'; readonly unit: string; readonly min: number; readonly max: number; readonly step: number };
+
+export interface CommandSpec {
+  /** Which job region the command belongs to: groups lists in the twin and in `list commands`. */
+  readonly group: 'gear' | 'look' | 'car' | 'connect' | 'measure' | 'charge' | 'card' | 'session';
+  /** Arguments in the order a person types them. */
+  readonly args: Readonly<Record<string, ArgSpec>>;
+}
+
+const onOff = { kind: 'choice', of: ['on', 'off'] } as const;
+const openShut = { kind: 'choice', of: ['open', 'shut'] } as const;
+const sixteenths = { kind: 'whole', unit: '1/16 turn', min: 0, max: 16, step: 1 } as const;
+
+export const commandSpecs = {
+  wear: { group: 'gear', args: { item: { kind: 'choice', of: ['goggles', 'gloves'] } } },
+  'take-off': { group: 'gear', args: { item: { kind: 'choice', of: ['goggles', 'gloves'] } } },
+
+  'read-sheet': { group: 'look', args: { sheet: { kind: 'id', of: 'sheet' } } },
+  look: { group: 'look', args: { at: { kind: 'id', of: 'part' } } },
+  trace: { group: 'look', args: { port: { kind: 'id', of: 'port' } } },
+  'judge-port': {
+    group: 'look',
+    args: { port: { kind: 'id', of: 'port' }, side: { kind: 'choice', of: ['low', 'high'] } },
+  },
+
+  door: { group: 'car', args: { to: openShut } },
+  engine: { group: 'car', args: { rpm: { kind: 'whole', unit: 'rpm', min: 0, max: 3000, step: 50 } } },
+  ac: { group: 'car', args: { to: onOff } },
+  blower: { group: 'car', args: { speed: { kind: 'whole', unit: 'step', min: 0, max: 4, step: 1 } } },
+  windows: { group: 'car', args: { to: openShut } },
+  air: { group: 'car', args: { to: { kind: 'choice', of: ['fresh', 'recirculated'] } } },
+
+  cap: { group: 'connect', args: { port: { kind: 'id', of: 'port' }, to: onOff } },
+  couple: {
+    group: 'connect',
+    args: { hose: { kind: 'id', of: 'hose' }, port: { kind: 'id', of: 'port' }, route: { kind: 'ids', of: 'zone' } },
+  },
+  coupler: { group: 'connect', args: { hose: { kind: 'id', of: 'hose' }, to: openShut } },
+  uncouple: { group: 'connect', args: { hose: { kind: 'id', of: 'hose' } } },
+  route: { group: 'connect', args: { hose: { kind: 'id', of: 'hose' }, route: { kind: 'ids', of: 'zone' } } },
+  manifold: { group: 'connect', args: { side: { kind: 'choice', of: ['low', 'high'] }, turn: sixteenths } },
+
+  zero: { group: 'measure', args: { gauge: { kind: 'id', of: 'gauge' } } },
+  'probe-air': { group: 'measure', args: { at: { kind: 'id', of: 'air-place' } } },
+  'probe-line': { group: 'measure', args: { at: { kind: 'id', of: 'line-place' } } },
+  'note-reading': { group: 'measure', args: { channel: { kind: 'id', of: 'channel' } } },
+
+  tap: { group: 'charge', args: { can: { kind: 'id', of: 'can' }, onto: { kind: 'id', of: 'can-inlet' } } },
+  untap: { group: 'charge', args: { can: { kind: 'id', of: 'can' } } },
+  'can-valve': { group: 'charge', args: { can: { kind: 'id', of: 'can' }, turn: sixteenths } },
+  tilt: {
+    group: 'charge',
+    args: { can: { kind: 'id', of: 'can' }, degrees: { kind: 'whole', unit: 'deg', min: 0, max: 180, step: 5 } },
+  },
+  shake: { group: 'charge', args: { can: { kind: 'id', of: 'can' } } },
+  place: {
+    group: 'charge',
+    args: { can: { kind: 'id', of: 'can' }, at: { kind: 'choice', of: ['hand', 'scale', 'mat'] } },
+  },
+  purge: { group: 'charge', args: { hose: { kind: 'id', of: 'hose' }, to: openShut } },
+
+  decide: {
+    group: 'card',
+    args: { answer: { kind: 'choice', of: ['charge', 'do-not-charge', 'stop-charging', 'refer'] } },
+  },
+  diagnose: {
+    group: 'card',
+    args: { cause: { kind: 'id', of: 'cause' }, sure: { kind: 'choice', of: ['sure', 'likely', 'open'] } },
+  },
+  replace: { group: 'card', args: { part: { kind: 'id', of: 'replaceable' } } },
+  'write-label': { group: 'card', args: { grams: { kind: 'whole', unit: 'g', min: 0, max: 2000, step: 5 } } },
+
+  hint: { group: 'session', args: { level: { kind: 'whole', unit: 'level', min: 1, max: 3, step: 1 } } },
+  rewind: { group: 'session', args: { step: { kind: 'whole', unit: 'step', min: 0, max: 100_000_000, step: 1 } } },
+  begin: { group: 'session', args: {} },
+  finish: { group: 'session', args: {} },
+} as const satisfies Record<string, CommandSpec>;
+
+export type CommandId = keyof typeof commandSpecs;
+
+/** A command as it stands in a log or a plan. `ids` arguments are one string, ids joined by commas ("" for none). */
+export interface Command {
+  readonly do: CommandId;
+  readonly [arg: string]: string | number;
+}
+
+/** What came of a command. A refusal changes nothing and is not logged; its reason is a word id with parameters. */
+export type Outcome =
+  | { readonly ok: true; readonly events: readonly PlantEvent[] }
+  | { readonly ok: false; readonly reason: string; readonly params: Readonly<Record<string, string>> };
+
+/**
+ * A thing that happened, as evidence for the record: a command's effect or something the model brought about
+ * (a hose caught, a relief opening). `quantity` is in SI with its unit named.
+ */
+export interface PlantEvent {
+  readonly id: string;
+  readonly subject?: string;
+  readonly quantity?: number;
+  readonly unit?: string;
+}

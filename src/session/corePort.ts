@@ -1,0 +1,115 @@
+/**
+ * The session core as the page, the command line and tests see it: one synchronous object that holds controller,
+ * watches, plant and log. In the browser it lives in a worker behind the same verbs.
+ */
+import type { Command, Outcome, PlantEvent } from '../plant/commandSpecs';
+import type { SignalSpec } from '../plant/signalTypes';
+
+export type Mode = 'explore' | 'practice' | 'assessed';
+
+/** Everything needed to make a session again, to the last digit. */
+export interface SessionLog {
+  readonly format: 'portside-session-1';
+  readonly scenarioId: string;
+  readonly scenarioHash: string;
+  readonly engineHash: string;
+  readonly seed: number;
+  readonly mode: Mode;
+  readonly commands: readonly LoggedCommand[];
+  readonly lastStep: number;
+}
+
+export interface LoggedCommand {
+  /** Steps done when the command was given: it acts before step `step + 1`. */
+  readonly step: number;
+  readonly command: Command;
+}
+
+/** Why `advance` came back. */
+export interface Advance {
+  readonly stepsDone: number;
+  /** Set when `untilNotable` stopped it: the watch that fired. */
+  readonly notable: string | null;
+}
+
+export interface SessionCore {
+  readonly step: number;
+  readonly mode: Mode;
+  /** Channel map of frames in this mode: no truth when assessed. */
+  readonly channels: readonly SignalSpec[];
+  send(command: Command): Outcome;
+  advance(steps: number, untilNotable?: boolean): Advance;
+  writeFrame(out: Float64Array): void;
+  /** Everything that is not a number: changes only with commands and watch edges; `revision` says when. */
+  view(): SessionView;
+  log(): SessionLog;
+  logHash(): string;
+  stateHash(): string;
+}
+
+/** Plain data for panels and the text twin. Words are ids with parameters, never sentences. */
+export interface SessionView {
+  readonly revision: number;
+  readonly step: number;
+  /** Controller state by region, e.g. `work`, `{ finding: 'looking', charging: 'idle', … }`. */
+  readonly phase: 'briefing' | 'work' | 'debrief';
+  readonly regions: Readonly<Record<string, string>>;
+  readonly deliveries: readonly { readonly id: string; readonly done: boolean }[];
+  readonly card: readonly CardLine[];
+  readonly worn: readonly string[];
+  readonly ports: readonly PortView[];
+  readonly hoses: readonly HoseView[];
+  readonly cans: readonly CanView[];
+  readonly sheetsRead: readonly string[];
+  /** Latest first; for the status line and for `sit`. */
+  readonly happened: readonly Happening[];
+  /** A stop with its explanation (practice): the page offers to go back to `rewindStep`. */
+  readonly stopped: Stop | null;
+  readonly hints: { readonly opened: number; readonly levels: number };
+}
+
+export interface CardLine {
+  readonly step: number;
+  readonly kind: 'reading' | 'decision' | 'cause' | 'repair' | 'label' | 'look';
+  readonly word: string;
+  readonly params: Readonly<Record<string, string>>;
+  /** For a reading: SI value and unit, so the page can show it in the person's own units. */
+  readonly value?: number;
+  readonly unit?: string;
+}
+
+export interface PortView {
+  readonly id: string;
+  readonly capOn: boolean;
+  readonly traced: boolean;
+  readonly judged: 'low' | 'high' | null;
+  readonly hose: string | null;
+}
+
+export interface HoseView {
+  readonly id: string;
+  readonly port: string | null;
+  readonly couplerOpen: boolean;
+  readonly route: readonly string[];
+  readonly caught: boolean;
+}
+
+export interface CanView {
+  readonly id: string;
+  readonly onto: string | null;
+  readonly valveSixteenths: number;
+  readonly tiltDeg: number;
+  readonly place: 'hand' | 'scale' | 'mat';
+}
+
+export interface Happening extends PlantEvent {
+  readonly step: number;
+  readonly notable: boolean;
+}
+
+export interface Stop {
+  readonly rule: string;
+  readonly step: number;
+  readonly rewindStep: number;
+  readonly params: Readonly<Record<string, string>>;
+}
