@@ -1,9 +1,33 @@
+import solid from 'vite-plugin-solid';
 import { defineConfig } from 'vitest/config';
+import { yamlModules } from './shared/build/yamlModules';
+
+const shared = { environment: 'node', testTimeout: 60_000, hookTimeout: 180_000 } as const;
 
 export default defineConfig({
   test: {
-    environment: 'node',
-    include: ['tests/**/*.test.ts'],
-    testTimeout: 60_000,
+    reporters: ['default', './tests/support/closingLine.ts'],
+    projects: [
+      {
+        plugins: [yamlModules(), solid()],
+        test: {
+          ...shared,
+          name: 'node',
+          include: ['tests/**/*.test.ts'],
+          exclude: ['tests/browser/**', 'tests/long/**'],
+          sequence: { groupOrder: 0 },
+        },
+      },
+      {
+        plugins: [yamlModules(), solid()],
+        test: {
+          ...shared,
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts'],
+          globalSetup: ['tests/support/browserSetup.ts'],
+          sequence: { groupOrder: 1 },
+        },
+      },
+    ],
   },
 });

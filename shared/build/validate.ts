@@ -1,0 +1,18 @@
+/**
+ * Which check a YAML file of the project has to pass when it is built, by folder. A check takes the source with its
+ * positions and returns the data to ship; it throws `YamlError` with `source.at(path)` in front of what was wrong.
+ */
+import type { YamlSource } from '../schema/readYaml';
+import { checkWords } from '../schema/words';
+
+type Check = (source: YamlSource) => unknown;
+
+const CHECKS: readonly { readonly files: RegExp; readonly check: Check }[] = [
+  { files: /^shared\/words\/[a-z]{2}\/[a-z][a-zA-Z]*\.yaml$/, check: checkWords },
+];
+
+/** `file` is relative to the project. A file that no check claims passes as it is. */
+export function validate(file: string, source: YamlSource): unknown {
+  const rule = CHECKS.find(({ files }) => files.test(file));
+  return rule ? rule.check(source) : source.data;
+}

@@ -1,0 +1,34 @@
+/**
+ * Vite plugin: an imported `*.yaml` under shared/ or scenarios/ becomes an ES module whose default export is its data.
+ * The same plugin serves app, worker, command line and tests. Errors name file, line and column and stop the build.
+ */
+import { relative } from 'node:path';
+import type { Plugin } from 'vite';
+import { readYaml } from '../schema/readYaml';
+import { projectFolder } from './folders';
+import { validate } from './validate';
+
+export function yamlModules(): Plugin {
+  return {
+    name: 'portside:yaml',
+    enforce: 'pre',
+    transform: {
+      filter: { id: /\.yaml$/ },
+      handler(text, id) {
+        const file = relative(projectFolder, id);
+        if (!/^(shared|scenarios)\//.test(file)) return null;
+        const source = readYaml(file, text);
+        const data = validate(file, source);
+        return { code: `export default JSON.parse(${quote(JSON.stringify(data))});`, map: null, moduleType: 'js' };
+      },
+    },
+  };
+}
+
+/** JSON text as a JavaScript string literal in single quotes. */
+function quote(text: string): string {
+  const escaped = text.replace(/[\\'\u2028\u2029]/g, (sign) => {
+    return sign === '\u2028' ? '\\u2028' : sign === '\u2029' ? '\\u2029' : `\\${sign}`;
+  });
+  return `'${escaped}'`;
+}

@@ -1,0 +1,19 @@
+/** Vitest reporter: after vitest's own summary, one plain line with the counts. A file that failed to load counts as failed. */
+import type { Reporter, TestModule } from 'vitest/node';
+
+export default class ClosingLine implements Reporter {
+  onTestRunEnd(modules: readonly TestModule[], unhandled: readonly unknown[]): void {
+    let passed = 0;
+    let failed = unhandled.length;
+    for (const module of modules) {
+      failed += module.errors().length;
+      for (const suite of module.children.allSuites()) failed += suite.errors().length;
+      for (const test of module.children.allTests()) {
+        const { state } = test.result();
+        if (state === 'passed') passed++;
+        if (state === 'failed') failed++;
+      }
+    }
+    console.log(`${passed} passed, ${failed} failed`);
+  }
+}

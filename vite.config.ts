@@ -1,0 +1,40 @@
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { defineConfig } from 'vite';
+import solid from 'vite-plugin-solid';
+import { appFolder, assetsFolder, cliFolder, sourceFolder } from './shared/build/folders';
+import { policyTag } from './shared/build/policyTag';
+import { yamlModules } from './shared/build/yamlModules';
+
+/** Every page of the app: the html files that stand directly in src/. */
+const pages = (): string[] =>
+  readdirSync(sourceFolder)
+    .filter((name) => name.endsWith('.html'))
+    .map((name) => join(sourceFolder, name));
+
+/** `vite build` makes the app; `vite build --mode cli` makes the command line, one file. */
+export default defineConfig(({ mode }) => ({
+  root: sourceFolder,
+  publicDir: mode === 'cli' ? false : assetsFolder,
+  base: './',
+  plugins: [yamlModules(), ...(mode === 'cli' ? [] : [solid(), policyTag()])],
+  worker: { format: 'es' as const, plugins: () => [yamlModules()] },
+  ssr: { noExternal: true },
+  build:
+    mode === 'cli'
+      ? {
+          ssr: join(sourceFolder, 'cli/main.ts'),
+          outDir: cliFolder,
+          emptyOutDir: false,
+          target: 'node20',
+          minify: false,
+          rolldownOptions: { output: { codeSplitting: false, entryFileNames: 'main.js' } },
+        }
+      : {
+          outDir: appFolder,
+          emptyOutDir: true,
+          target: 'es2022',
+          modulePreload: { polyfill: false },
+          rolldownOptions: { input: pages() },
+        },
+}));
