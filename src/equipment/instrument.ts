@@ -1,0 +1,46 @@
+/**
+ * An instrument passes the truth on through its own lag, offset, range and resolution:
+ *
+ *   lagged' = lagged + (truth - lagged) (1 - e^(-dt/lag)),   reading = step * round(clamp(lagged + offset) / step)
+ *
+ * The offset is drawn once from a key (seed, instrument), so connecting in another order changes nobody's error.
+ */
+import { keyedNormal } from '../numerics/keyedRandom';
+import { exp } from '../numerics/exp';
+
+export interface InstrumentSpec {
+  readonly id: string;
+  readonly minimum: number;
+  readonly maximum: number;
+  readonly resolution: number;
+  readonly lagS: number;
+  /** Standard deviation of the fixed error, cut at twice itself. */
+  readonly offsetSpread: number;
+}
+
+export interface Instrument extends InstrumentSpec {
+  readonly offset: number;
+  /** Share of the way to the truth covered in one step. */
+  readonly approach: number;
+}
+
+const CUT = 2;
+
+export function makeInstrument(spec: InstrumentSpec, seed: number, dtS: number): Instrument {
+  const deviate = Math.max(-CUT, Math.min(CUT, keyedNormal(seed, 'instrument offset', spec.id, 0)));
+  const approach = spec.lagS > 0 ? 1 - exp(-dtS / spec.lagS) : 1;
+  return { ...spec, offset: deviate * spec.offsetSpread, approach };
+}
+
+/** The lagged value after one step; starts at the truth when there was none. */
+export function follow(instrument: Instrument, lagged: number, truth: number): number {
+  if (truth !== truth) return Number.NaN;
+  return lagged !== lagged ? truth : lagged + (truth - lagged) * instrument.approach;
+}
+
+/** What the instrument shows for a lagged value; `trim` is what zeroing has taken off. NaN stays NaN. */
+export function shown(instrument: Instrument, lagged: number, trim = 0): number {
+  const value = lagged + instrument.offset - trim;
+  const held = Math.max(instrument.minimum, Math.min(instrument.maximum, value));
+  return instrument.resolution * Math.round(held / instrument.resolution);
+}
