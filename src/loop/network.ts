@@ -1,0 +1,97 @@
+/**
+ * A network of vessels and links, stepped together. A vessel has one pressure and one or more cells; a link carries kg
+ * and J of each species from one port to another. One integrator books both ends, so nothing is made or lost.
+ *
+ * All numbers stand in one Float64Array: a snapshot is a copy of it and of the structure, which is small.
+ */
+import type {
+  Contents,
+  LinkIndex,
+  LinkSpec,
+  NetworkStructure,
+  Port,
+  Species,
+  VesselIndex,
+  VesselSpec,
+} from './networkTypes';
+
+/** Conservation since the network was made, over everything in it and what crossed its border. */
+export interface NetworkBooks {
+  /** kg held now by all vessels, room excluded, dissolved in oil included. */
+  readonly heldKg: Readonly<Record<Species, number>>;
+  /** kg that went to the room less what came from it. */
+  readonly ventedKg: Readonly<Record<Species, number>>;
+  /** |held + vented - brought in| over the refrigerant brought in. */
+  readonly massErrorRelative: number;
+  readonly storedJ: number;
+  readonly heatInJ: number;
+  readonly workInJ: number;
+  /** Heat given to the surroundings, summed without sign: the measure of the energy error. */
+  readonly heatRejectedJ: number;
+  readonly energyErrorRelative: number;
+}
+
+export interface Network {
+  /** Every number that changes. `restore` it with `state.set(copy)` after `rebuild(structure)`. */
+  readonly state: Float64Array;
+  structure(): NetworkStructure;
+  /** Makes the network hold exactly this structure, in the same slots; the caller then restores `state`. */
+  rebuild(structure: NetworkStructure): void;
+  stateHash(): string;
+
+  // Edits. Slots are reused after removal, lowest first.
+  addVessel(spec: VesselSpec, contents: Contents): VesselIndex;
+  /** Removes it with its links; what it held leaves the books as taken away (not vented). */
+  removeVessel(vessel: VesselIndex): void;
+  addLink(spec: LinkSpec): LinkIndex;
+  removeLink(link: LinkIndex): void;
+  /** -1 when there is none. */
+  vesselNamed(id: string): VesselIndex;
+  linkNamed(id: string): LinkIndex;
+  cellNamed(vessel: VesselIndex, id: string): number;
+
+  // Settings, all in `state`.
+  setRoom(pressurePa: number, temperatureK: number): void;
+  /** 0 shut .. 1 open. */
+  setOpening(link: LinkIndex, opening: number): void;
+  /** Compressor only, revolutions a second; 0 stands. */
+  setSpeed(link: LinkIndex, revPerS: number): void;
+  /** Temperature around a cell's wall and conductance to it. */
+  setSurroundings(vessel: VesselIndex, cell: number, temperatureK: number, conductanceWPerK: number): void;
+  /** Heat put into a cell's wall from outside besides that, W (a hand, the sun, a bath's heater). */
+  setHeat(vessel: VesselIndex, cell: number, heatW: number): void;
+  /** Degrees from upright: 0 upright, 180 upside down. Pots only. */
+  setTilt(vessel: VesselIndex, degrees: number): void;
+  /** 0 still .. 1 shaken hard: liquid comes with the vapour, and the wall is wetted. */
+  setShaking(vessel: VesselIndex, share: number): void;
+
+  /** One step of the whole network; 0.02 s everywhere but in tests of the integrator. */
+  step(dtS: number): void;
+
+  // Readings of the truth.
+  readonly vesselSlots: readonly VesselIndex[];
+  readonly linkSlots: readonly LinkIndex[];
+  cellCount(vessel: VesselIndex): number;
+  /** Total pressure, air included: what a gauge feels. */
+  pressurePa(vessel: VesselIndex): number;
+  refrigerantPressurePa(vessel: VesselIndex): number;
+  massKg(vessel: VesselIndex, species: Species): number;
+  cellMassKg(vessel: VesselIndex, cell: number): number;
+  temperatureK(vessel: VesselIndex, cell: number): number;
+  enthalpyJPerKg(vessel: VesselIndex, cell: number): number;
+  /** Below 0 subcooled, above 1 superheated. */
+  quality(vessel: VesselIndex, cell: number): number;
+  wallTemperatureK(vessel: VesselIndex, cell: number): number;
+  /** Share of the cell's volume that is liquid, 0..1. */
+  liquidShare(vessel: VesselIndex, cell: number): number;
+  /** Refrigerant that went from `from` to `to` in the last step, kg/s. */
+  massFlowKgPerS(link: LinkIndex): number;
+  /** Of that, the share that was liquid, 0..1. */
+  liquidFlowKgPerS(link: LinkIndex): number;
+  /** Enthalpy of what would leave the vessel here now, J/kg. */
+  portEnthalpyJPerKg(port: Port): number;
+  books(): NetworkBooks;
+}
+
+/** Most vessels, cells and links a network can hold. */
+export const CAPACITY = { vessels: 24, cells: 96, links: 48 } as const;
