@@ -1,0 +1,131 @@
+/**
+ * Where everything lies in a vehicle's bay: the shape of `shared/vehicles/*.layout.yaml`.
+ *
+ * Lengths are millimetres of the car seen from above by a reader at the bumper: x to picture right (the car's left),
+ * y toward the front. Lines name their ends in flow order; nothing here says which side a port belongs to, that
+ * follows from the line or vessel it sits on.
+ */
+export type PointMm = readonly [x: number, y: number];
+/** Left, top, width, height in mm. */
+export type RectMm = readonly [x: number, y: number, w: number, h: number];
+/** A way-point; a third number is its own fillet radius in mm. */
+export type WayPoint = readonly [x: number, y: number] | readonly [x: number, y: number, fillet: number];
+
+export interface Shell {
+  /** Fender lips. */
+  readonly left: number;
+  readonly right: number;
+  readonly firewall: number;
+  readonly nose: number;
+  /** Top edge of the radiator support beam. */
+  readonly beam: number;
+  readonly grille: number;
+  readonly lower: number;
+  readonly bumper: number;
+  /** Corner radius of the opening at the nose. */
+  readonly round: number;
+  readonly hold: 'rod' | 'struts';
+}
+
+export interface Part {
+  readonly id: string;
+  /** Which drawing. */
+  readonly kind: string;
+  /** Key of its name among the words; a part without one is scenery and cannot be picked. */
+  readonly name?: string;
+  readonly at: PointMm;
+  readonly z: number;
+  /** What the drawing needs beyond its place, in mm unless the name says otherwise. */
+  readonly size?: Readonly<Record<string, number>>;
+  /** Pulleys, where the part is a belt drive. */
+  readonly wheels?: readonly (readonly number[])[];
+  readonly flip?: boolean;
+  readonly plain?: boolean;
+  /** Where a pointer finds it; every named part has one. */
+  readonly hit?: RectMm;
+}
+
+export type SectionMaterial = 'tube' | 'hose' | 'rubber' | 'iron';
+export type Section = readonly [material: SectionMaterial, from: number, to: number];
+
+export interface Line {
+  readonly id: string;
+  /** Parts at its ends, in flow order: present on refrigerant lines only. */
+  readonly from?: string;
+  readonly to?: string;
+  /** True outside diameter. */
+  readonly diameterMm: number;
+  readonly z: number;
+  /** Height over what lies below, for the shadow. */
+  readonly lift: number;
+  readonly fillet: number;
+  readonly overBeam?: boolean;
+  readonly way: readonly WayPoint[];
+  /** Stretches of tube or hose as shares of the length; all tube where absent. */
+  readonly sections?: readonly Section[];
+  readonly clamps?: readonly number[];
+  readonly nuts?: readonly number[];
+  readonly bands?: readonly number[];
+  /** Parts inside the line, such as an orifice tube. */
+  readonly holds?: readonly string[];
+  readonly skin?: 'duct' | 'loom';
+  readonly ends?: 'round';
+}
+
+export type BoreMm = 13 | 16;
+
+export interface Port {
+  readonly id: string;
+  /** Across the fitting: all that tells the two kinds apart by eye. */
+  readonly boreMm: BoreMm;
+  readonly at: PointMm;
+  readonly on: { readonly line: string } | { readonly part: string };
+  /** Stands on a milled block of its own. */
+  readonly stub?: boolean;
+}
+
+export type Hazard = 'fan' | 'belt' | 'heat';
+
+export interface Zone {
+  readonly id: string;
+  readonly rect: RectMm;
+  /** Why a hose must not lie here; absent where it may. */
+  readonly hazard?: Hazard;
+  /** The part that makes it dangerous. */
+  readonly part?: string;
+}
+
+/** A way to lead a hose from a port to the gauge edge, as zones in order. */
+export interface HoseRoute {
+  readonly id: string;
+  readonly port: string;
+  readonly through: readonly string[];
+}
+
+export type HoseId = 'low' | 'high' | 'charging';
+
+export interface Mat {
+  readonly side: 'left' | 'right';
+  readonly rect: RectMm;
+  readonly canAt: PointMm;
+  /** Where each loose coupler lies. */
+  readonly rest: Readonly<Record<HoseId, PointMm>>;
+}
+
+export interface Layout {
+  readonly id: string;
+  readonly view: RectMm;
+  readonly paint: string;
+  readonly body: 'hatch' | 'sedan';
+  /** Drawn diameter over true diameter, the same for every refrigerant line. */
+  readonly pipeScale: number;
+  readonly shell: Shell;
+  readonly parts: readonly Part[];
+  readonly lines: readonly Line[];
+  readonly ports: readonly Port[];
+  readonly zones: readonly Zone[];
+  readonly routes: readonly HoseRoute[];
+  readonly mat: Mat;
+  /** Where hoses leave the picture for their gauges: one x, a y for each. */
+  readonly edge: { readonly x: number } & Readonly<Record<HoseId, number>>;
+}

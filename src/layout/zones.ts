@@ -1,0 +1,81 @@
+/**
+ * Zones a hose can lie in. A hose's route is an ordered list of zone ids: read from the hanging chain when it is let
+ * go, or one of the layout's named routes when it is led by keyboard or plan. Hazard zones stand first in the file, so
+ * a point in a fan's mouth belongs to the fan and not to the gap behind the radiator.
+ */
+import { distance } from './course';
+import type { Hazard, HoseId, HoseRoute, Layout, PointMm, RectMm, Zone } from './layout';
+
+/** Step at which a polyline is sampled for the zones it passes: finer than the narrowest zone. */
+const SAMPLE_MM = 8;
+
+/** The zone that holds the point, or null outside all of them. */
+export function zoneAt(layout: Layout, point: PointMm): Zone | null {
+  return layout.zones.find((zone) => inRect(zone.rect, point)) ?? null;
+}
+
+export function inRect(rect: RectMm, [x, y]: PointMm): boolean {
+  return x >= rect[0] && y >= rect[1] && x <= rect[0] + rect[2] && y <= rect[1] + rect[3];
+}
+
+/** Ids of the zones a polyline passes, in order, each stay named once. */
+export function zonesAlong(layout: Layout, polyline: readonly PointMm[]): string[] {
+  const passed: string[] = [];
+  for (const point of samples(polyline)) {
+    const zone = zoneAt(layout, point);
+    if (zone && passed[passed.length - 1] !== zone.id) passed.push(zone.id);
+  }
+  return passed;
+}
+
+function samples(polyline: readonly PointMm[]): PointMm[] {
+  const found: PointMm[] = polyline.slice(0, 1);
+  for (let i = 1; i < polyline.length; i++) {
+    const [a, b] = [polyline[i - 1], polyline[i]];
+    const steps = Math.max(1, Math.ceil(distance(a, b) / SAMPLE_MM));
+    for (let k = 1; k <= steps; k++) found.push([a[0] + ((b[0] - a[0]) * k) / steps, a[1] + ((b[1] - a[1]) * k) / steps]);
+  }
+  return found;
+}
+
+/** What a route would meet: hazards in order of meeting, each once. */
+export function hazardsOf(layout: Layout, route: readonly string[]): Hazard[] {
+  const met = new Set<Hazard>();
+  for (const id of route) {
+    const hazard = layout.zones.find((zone) => zone.id === id)?.hazard;
+    if (hazard) met.add(hazard);
+  }
+  return [...met];
+}
+
+/** Named routes of a port, the usual one first. */
+export function routesOf(layout: Layout, portId: string): readonly HoseRoute[] {
+  return layout.routes.filter((route) => route.port === portId);
+}
+
+/** The usual route from a port to the gauge edge. Throws `RangeError` for a port without one. */
+export function defaultRoute(layout: Layout, portId: string): readonly string[] {
+  const [usual] = routesOf(layout, portId);
+  if (!usual) throw new RangeError(`no route for port "${portId}" in layout "${layout.id}"`);
+  return usual.through;
+}
+
+/** Points a hose led along a route goes by: the middle of each zone, pulled toward the straight line it replaces. */
+export function wayThrough(layout: Layout, portId: string, hose: HoseId, route: readonly string[]): PointMm[] {
+  const port = layout.ports.find((p) => p.id === portId);
+  if (!port) throw new RangeError(`no port "${portId}" in layout "${layout.id}"`);
+  const end: PointMm = [layout.edge.x, layout.edge[hose]];
+  const way: PointMm[] = [port.at];
+  for (const id of route.slice(1)) {
+    const zone = layout.zones.find((z) => z.id === id);
+    if (zone) way.push(nearestInside(zone.rect, way[way.length - 1], zone.hazard ? 0.35 : 0.2));
+  }
+  return [...way, end];
+}
+
+/** The nearest point of a rectangle, stepped inside by a share of its size where the rectangle is larger than that. */
+function nearestInside([x, y, w, h]: RectMm, [px, py]: PointMm, share: number): PointMm {
+  const inX = Math.min(w * share, 120);
+  const inY = Math.min(h * share, 120);
+  return [Math.max(x + inX, Math.min(x + w - inX, px)), Math.max(y + inY, Math.min(y + h - inY, py))];
+}
