@@ -2,9 +2,9 @@ import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { defineConfig } from 'vite';
 import solid from 'vite-plugin-solid';
-import { appFolder, assetsFolder, cliFolder, sourceFolder } from './shared/build/folders';
-import { policyTag } from './shared/build/policyTag';
-import { yamlModules } from './shared/build/yamlModules';
+import { appFolder, assetsFolder, cliFolder, sourceFolder } from './shared/build/folders.ts';
+import { policyTag } from './shared/build/policyTag.ts';
+import { yamlModules } from './shared/build/yamlModules.ts';
 
 /** Every page of the app: the html files that stand directly in src/. */
 const pages = (): string[] =>

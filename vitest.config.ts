@@ -1,6 +1,6 @@
 import solid from 'vite-plugin-solid';
 import { defineConfig } from 'vitest/config';
-import { yamlModules } from './shared/build/yamlModules';
+import { yamlModules } from './shared/build/yamlModules.ts';
 
 const shared = { environment: 'node', testTimeout: 60_000, hookTimeout: 180_000 } as const;
 

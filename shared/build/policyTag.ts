@@ -1,6 +1,6 @@
 /** Vite plugin: writes the content security policy into the head of every built page. */
 import type { Plugin } from 'vite';
-import { contentSecurityPolicy } from './policy';
+import { contentSecurityPolicy } from './policy.ts';
 
 export function policyTag(): Plugin {
   return {

@@ -2,8 +2,8 @@
  * Which check a YAML file of the project has to pass when it is built, by folder. A check takes the source with its
  * positions and returns the data to ship; it throws `YamlError` with `source.at(path)` in front of what was wrong.
  */
-import type { YamlSource } from '../schema/readYaml';
-import { checkWords } from '../schema/words';
+import type { YamlSource } from '../schema/readYaml.ts';
+import { checkWords } from '../schema/words.ts';
 
 type Check = (source: YamlSource) => unknown;
 

@@ -4,9 +4,9 @@
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { readYaml } from '../schema/readYaml';
-import { checkWords, flattenWords, placeholdersOf } from '../schema/words';
-import { projectFolder } from './folders';
+import { readYaml } from '../schema/readYaml.ts';
+import { checkWords, flattenWords, placeholdersOf } from '../schema/words.ts';
+import { projectFolder } from './folders.ts';
 
 const ENGLISH = 'shared/words/en';
 

@@ -4,9 +4,9 @@
  */
 import { relative } from 'node:path';
 import type { Plugin } from 'vite';
-import { readYaml } from '../schema/readYaml';
-import { projectFolder } from './folders';
-import { validate } from './validate';
+import { readYaml } from '../schema/readYaml.ts';
+import { projectFolder } from './folders.ts';
+import { validate } from './validate.ts';
 
 export function yamlModules(): Plugin {
   return {

@@ -2,7 +2,7 @@
  * Shape of shared/words/LANGUAGE/FEATURE.yaml: nested groups whose leaves are sentences. The id of a word is
  * `feature.group.key`. `{name}` in a sentence is a placeholder; what fills it is text already formatted.
  */
-import { YamlError, type YamlPath, type YamlSource } from './readYaml';
+import { YamlError, type YamlPath, type YamlSource } from './readYaml.ts';
 
 export interface WordGroup {
   readonly [key: string]: string | WordGroup;

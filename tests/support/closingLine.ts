@@ -1,4 +1,7 @@
-/** Vitest reporter: after vitest's own summary, one plain line with the counts. A file that failed to load counts as failed. */
+/**
+ * Vitest reporter: after everything vitest itself prints, one plain line with the counts. A file that could not be run
+ * counts as a failure.
+ */
 import type { Reporter, TestModule } from 'vitest/node';
 
 export default class ClosingLine implements Reporter {
@@ -14,6 +17,6 @@ export default class ClosingLine implements Reporter {
         if (state === 'failed') failed++;
       }
     }
-    console.log(`${passed} passed, ${failed} failed`);
+    process.once('exit', () => console.log(`${passed} passed, ${failed} failed`));
   }
 }

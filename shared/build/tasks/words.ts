@@ -1,8 +1,8 @@
 /** `npm run words`: writes the typed word ids of src/words from shared/words/en; leaves alone what is right already. */
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { projectFolder } from '../folders';
-import { wordIdSources } from '../wordIds';
+import { projectFolder } from '../folders.ts';
+import { wordIdSources } from '../wordIds.ts';
 
 export function run(): number {
   const sources = wordIdSources();
