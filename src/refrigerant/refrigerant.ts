@@ -49,8 +49,11 @@ export interface Refrigerant {
     readonly minTemperatureK: number;
     readonly maxTemperatureK: number;
   };
-  /** A new cursor, for one owner. */
-  isobar(): Isobar;
+  /**
+   * A new cursor, for one owner. `throw` (the default) refuses a pressure outside `range`. `continue` is for the loop's
+   * step: it never throws, and goes on smoothly past the ends (any pressure above 0, any enthalpy; see tableIsobar.ts).
+   */
+  isobar(outside?: 'throw' | 'continue'): Isobar;
   saturationPressurePa(temperatureK: number): number;
   saturationTemperatureK(pressurePa: number): number;
 }
