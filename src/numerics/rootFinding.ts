@@ -17,12 +17,14 @@ export function findRoot(f: (x: number) => number, low: number, high: number, to
   if (fb === 0) return b;
   if (!(fa * fb < 0)) throw new RootError(`no change of sign between ${low} (${fa}) and ${high} (${fb})`);
   let side = 0;
+  let previous = Number.POSITIVE_INFINITY;
   for (let round = 0; round < 200; round++) {
     const secant = (a * fb - b * fa) / (fb - fa);
     const inside = secant > Math.min(a, b) && secant < Math.max(a, b);
     const x = inside && round % 8 !== 7 ? secant : 0.5 * (a + b);
     const fx = f(x);
-    if (fx === 0 || Math.abs(b - a) < tolerance) return x;
+    if (fx === 0 || Math.abs(b - a) < tolerance || Math.abs(x - previous) < 0.1 * tolerance) return x;
+    previous = x;
     if (fx * fb > 0) {
       b = x;
       fb = fx;
