@@ -3,8 +3,8 @@ import { join } from 'node:path';
 import { defineConfig } from 'vite';
 import solid from 'vite-plugin-solid';
 import { appFolder, assetsFolder, cliFolder, sourceFolder } from './shared/build/folders.ts';
+import { dataModules } from './shared/build/plugins.ts';
 import { policyTag } from './shared/build/policyTag.ts';
-import { yamlModules } from './shared/build/yamlModules.ts';
 
 /** Every page of the app: the html files that stand directly in src/. */
 const pages = (): string[] =>
@@ -17,8 +17,8 @@ export default defineConfig(({ mode }) => ({
   root: sourceFolder,
   publicDir: mode === 'cli' ? false : assetsFolder,
   base: './',
-  plugins: [yamlModules(), ...(mode === 'cli' ? [] : [solid(), policyTag()])],
-  worker: { format: 'es' as const, plugins: () => [yamlModules()] },
+  plugins: [...dataModules(), ...(mode === 'cli' ? [] : [solid(), policyTag()])],
+  worker: { format: 'es' as const, plugins: dataModules },
   ssr: { noExternal: true },
   build:
     mode === 'cli'

@@ -1,6 +1,6 @@
 import solid from 'vite-plugin-solid';
 import { defineConfig } from 'vitest/config';
-import { yamlModules } from './shared/build/yamlModules.ts';
+import { dataModules } from './shared/build/plugins.ts';
 
 const shared = { environment: 'node', testTimeout: 60_000, hookTimeout: 180_000 } as const;
 
@@ -9,7 +9,7 @@ export default defineConfig({
     reporters: ['default', './tests/support/closingLine.ts'],
     projects: [
       {
-        plugins: [yamlModules(), solid()],
+        plugins: [...dataModules(), solid()],
         test: {
           ...shared,
           name: 'node',
@@ -19,7 +19,7 @@ export default defineConfig({
         },
       },
       {
-        plugins: [yamlModules(), solid()],
+        plugins: [...dataModules(), solid()],
         test: {
           ...shared,
           name: 'browser',

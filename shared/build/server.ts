@@ -71,7 +71,10 @@ function answer(folder: string, request: IncomingMessage, response: ServerRespon
     'Cache-Control': hashed ? 'max-age=31536000, immutable' : 'no-cache',
   });
   if (request.method === 'HEAD') response.end();
-  else createReadStream(found.file).on('error', () => response.destroy()).pipe(response);
+  else
+    createReadStream(found.file)
+      .on('error', () => response.destroy())
+      .pipe(response);
 }
 
 /** The file a request path stands for; undefined where there is none or the path leaves the folder. */

@@ -19,7 +19,11 @@ export function yamlModules(): Plugin {
         if (!/^(shared|scenarios)\//.test(file)) return null;
         const source = readYaml(file, text);
         const data = validate(file, source);
-        return { code: `export default JSON.parse(${quote(JSON.stringify(data))});`, map: null, moduleType: 'js' };
+        return {
+          code: `export default JSON.parse(${quote(JSON.stringify(data))});`,
+          map: null,
+          moduleType: 'js',
+        };
       },
     },
   };

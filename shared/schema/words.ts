@@ -8,7 +8,7 @@ export interface WordGroup {
   readonly [key: string]: string | WordGroup;
 }
 
-const KEY = /^[a-z][a-zA-Z0-9]*$/;
+const KEY = /^[a-zA-Z][a-zA-Z0-9]*(-[a-zA-Z0-9]+)*$/;
 const PLACEHOLDER = /\{([a-z][a-zA-Z0-9]*)\}/g;
 
 /** Throws `YamlError` at the first key or sentence that breaks the shape. */
@@ -23,7 +23,9 @@ function checkGroup(source: YamlSource, data: unknown, path: YamlPath): WordGrou
   for (const [key, value] of Object.entries(data)) {
     const here = [...path, key];
     if (!KEY.test(key)) {
-      throw new YamlError(`${source.atKey(here)} "${key}" is no word key; use letters and digits, small letter first`);
+      throw new YamlError(
+        `${source.atKey(here)} "${key}" is no word key; use letters, digits and single hyphens`,
+      );
     }
     if (typeof value === 'string') checkSentence(source, value, here);
     else checkGroup(source, value, here);
@@ -35,7 +37,9 @@ function checkSentence(source: YamlSource, sentence: string, path: YamlPath): vo
   if (sentence.trim() === '') throw new YamlError(`${source.at(path)} the sentence is empty`);
   const rest = sentence.replace(PLACEHOLDER, '');
   if (/[{}]/.test(rest)) {
-    throw new YamlError(`${source.at(path)} a brace that is no placeholder; write {name}, small letter first`);
+    throw new YamlError(
+      `${source.at(path)} a brace that is no placeholder; write {name}, small letter first`,
+    );
   }
 }
 

@@ -44,6 +44,9 @@ function asksForHelp(args: readonly string[]): boolean {
 }
 
 function unknownVerb(verbs: readonly Verb[], name: string): string {
-  const near = nearest(name, verbs.map((verb) => verb.name));
+  const near = nearest(
+    name,
+    verbs.map((verb) => verb.name),
+  );
   return near === undefined ? word('cli.unknownVerb', { name }) : word('cli.unknownVerbNear', { name, near });
 }

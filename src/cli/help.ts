@@ -5,13 +5,22 @@ import type { OperandSpec, Verb } from './verb';
 
 export function helpOfAll(verbs: readonly Verb[]): string {
   const rows = verbs.map((verb) => [verb.name, say({ id: verb.summary })] as const);
-  return [word('cli.usage'), '', `${word('cli.verbs')}:`, ...columns(rows), '', word('cli.helpHint'), ''].join('\n');
+  return [
+    word('cli.usage'),
+    '',
+    `${word('cli.verbs')}:`,
+    ...columns(rows),
+    '',
+    word('cli.helpHint'),
+    '',
+  ].join('\n');
 }
 
 export function helpOfVerb(verb: Verb): string {
   const operands = verb.operands.map(operandText).join(' ');
   const rows = Object.entries(verb.options).map(([name, spec]) => {
-    const form = spec.kind === 'flag' ? `--${name}` : `--${name} ${exampleOf(spec)}${spec.many ? ' ...' : ''}`;
+    const form =
+      spec.kind === 'flag' ? `--${name}` : `--${name} ${exampleOf(spec)}${spec.many ? ' ...' : ''}`;
     return [form, say({ id: spec.summary })] as const;
   });
   return [

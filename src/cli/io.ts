@@ -61,7 +61,8 @@ export function toJson(value: unknown, indent: number): string {
   return JSON.stringify(
     value,
     (key, part: unknown) => {
-      if (typeof part === 'number' && !Number.isFinite(part)) throw new Error(`"${key}" is ${part}, which JSON cannot hold`);
+      if (typeof part === 'number' && !Number.isFinite(part))
+        throw new Error(`"${key}" is ${part}, which JSON cannot hold`);
       return part;
     },
     indent,

@@ -46,7 +46,8 @@ export function languages(): string[] {
 
 /** Loads a language; a sentence it lacks is taken from English. Throws `RangeError` where there is none. */
 export async function setLanguage(language: string): Promise<void> {
-  if (!languages().includes(language)) throw new RangeError(`no words in "${language}"; there is ${languages()}`);
+  if (!languages().includes(language))
+    throw new RangeError(`no words in "${language}"; there is ${languages()}`);
   const paths = Object.keys(others).filter((path) => path.split('/').at(-2) === language);
   const loaded = await Promise.all(paths.map(async (path) => [path, await others[path]?.()] as const));
   const own = gather(Object.fromEntries(loaded.filter((pair): pair is [string, WordGroup] => !!pair[1])));

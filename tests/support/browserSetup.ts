@@ -7,6 +7,8 @@ import { type Browser, chromiumSources, firefoxSources, firstThatAnswers } from 
 
 declare module 'vitest' {
   interface ProvidedContext {
+    /** Why there is nothing to open, where there is nothing; the other tests run all the same. */
+    readonly noPage: string | null;
     /** Where the built app is served, with a slash at its end. */
     readonly address: string;
     readonly chromium: Browser;
@@ -15,6 +17,17 @@ declare module 'vitest' {
 }
 
 export async function setup(project: TestProject): Promise<() => Promise<void>> {
+  try {
+    const close = await prepare(project);
+    project.provide('noPage', null);
+    return close;
+  } catch (error) {
+    project.provide('noPage', error instanceof Error ? error.message : String(error));
+    return async () => undefined;
+  }
+}
+
+async function prepare(project: TestProject): Promise<() => Promise<void>> {
   const notes: string[] = [];
   const note = (line: string): void => {
     notes.push(line);

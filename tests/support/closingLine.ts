@@ -2,10 +2,14 @@
  * Vitest reporter: after everything vitest itself prints, one plain line with the counts. A file that could not be run
  * counts as a failure.
  */
-import type { Reporter, TestModule } from 'vitest/node';
+import type { Reporter, TestModule, TestRunEndReason } from 'vitest/node';
 
 export default class ClosingLine implements Reporter {
-  onTestRunEnd(modules: readonly TestModule[], unhandled: readonly unknown[]): void {
+  onTestRunEnd(
+    modules: readonly TestModule[],
+    unhandled: readonly unknown[],
+    reason: TestRunEndReason,
+  ): void {
     let passed = 0;
     let failed = unhandled.length;
     for (const module of modules) {
@@ -17,6 +21,7 @@ export default class ClosingLine implements Reporter {
         if (state === 'failed') failed++;
       }
     }
+    if (reason === 'failed' && failed === 0) failed = 1;
     process.once('exit', () => console.log(`${passed} passed, ${failed} failed`));
   }
 }

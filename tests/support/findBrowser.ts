@@ -59,7 +59,9 @@ export function versionOf({ executablePath, env }: Candidate): string | undefine
 }
 
 const plain = (from: string, paths: readonly string[]): Candidate[] =>
-  paths.filter((path) => existsSync(path)).map((executablePath) => ({ executablePath, args: [], env: {}, from }));
+  paths
+    .filter((path) => existsSync(path))
+    .map((executablePath) => ({ executablePath, args: [], env: {}, from }));
 
 /** Every folder of PATH with every name. */
 export function onPath(names: readonly string[]): string[] {
@@ -124,7 +126,8 @@ function installedByApt(): Candidate[] {
 export const firefoxSources: readonly Source[] = [
   {
     from: 'PORTSIDE_FIREFOX',
-    look: () => (process.env.PORTSIDE_FIREFOX ? plain('PORTSIDE_FIREFOX', [process.env.PORTSIDE_FIREFOX]) : []),
+    look: () =>
+      process.env.PORTSIDE_FIREFOX ? plain('PORTSIDE_FIREFOX', [process.env.PORTSIDE_FIREFOX]) : [],
   },
   { from: 'installed', look: () => plain('installed', onPath(['firefox-esr', 'firefox'])) },
 ];

@@ -41,7 +41,7 @@ export interface Opened {
 }
 
 /** Whether this machine has a Firefox to run the same test in. */
-export const firefoxFound = (): boolean => inject('firefox') !== null;
+export const firefoxFound = (): boolean => inject('noPage') === null && inject('firefox') !== null;
 
 const running = new Map<string, Promise<Browser>>();
 const homes: string[] = [];
@@ -51,7 +51,13 @@ afterAll(async () => {
   for (const home of homes) rmSync(home, { recursive: true, force: true });
 });
 
-export async function openPage({ path = '', engine = 'chromium', context: options = {} }: Opening = {}): Promise<Opened> {
+export async function openPage({
+  path = '',
+  engine = 'chromium',
+  context: options = {},
+}: Opening = {}): Promise<Opened> {
+  const noPage = inject('noPage');
+  if (noPage !== null) throw new Error(noPage);
   const browser = await browserOf(engine);
   const context = await browser.newContext({ viewport: { width: 1366, height: 768 }, ...options });
   const problems: string[] = [];
@@ -83,7 +89,11 @@ function launchChromium({ executablePath, args, env }: Found): Promise<Browser> 
 function launchFirefox({ executablePath, env }: Found): Promise<Browser> {
   const home = mkdtempSync(join(tmpdir(), 'portside-firefox-'));
   homes.push(home);
-  return firefox.launch({ executablePath, channel: 'moz-firefox', env: { ...process.env, ...env, HOME: home } });
+  return firefox.launch({
+    executablePath,
+    channel: 'moz-firefox',
+    env: { ...process.env, ...env, HOME: home },
+  });
 }
 
 async function watch(context: BrowserContext, problems: string[]): Promise<void> {

@@ -9,7 +9,8 @@ import { join } from 'node:path';
 import { projectFolder } from '../../shared/build/folders';
 import type { Candidate } from './findBrowser';
 
-const UNPACK = "import chromium from '@sparticuz/chromium'; process.stdout.write(await chromium.executablePath());";
+const UNPACK =
+  "import chromium from '@sparticuz/chromium'; process.stdout.write(await chromium.executablePath());";
 
 /** Its own sandbox and helper process need rights a container seldom has. */
 const ARGS = ['--no-sandbox', '--no-zygote'];

@@ -30,8 +30,11 @@ describe('words', () => {
 describe('generated word ids', () => {
   test('are those of shared/words/en (if not: npm run words)', () => {
     const sources = wordIdSources();
-    for (const [path, source] of sources) expect(readFileSync(join(projectFolder, path), 'utf8')).toBe(source);
-    const stale = readdirSync(join(projectFolder, 'src/words/ids')).filter((name) => !sources.has(`src/words/ids/${name}`));
+    for (const [path, source] of sources)
+      expect(readFileSync(join(projectFolder, path), 'utf8')).toBe(source);
+    const stale = readdirSync(join(projectFolder, 'src/words/ids')).filter(
+      (name) => !sources.has(`src/words/ids/${name}`),
+    );
     expect(stale).toEqual([]);
   });
 });

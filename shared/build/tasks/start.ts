@@ -40,7 +40,11 @@ async function serveOnFreePort(): Promise<Serving> {
 /** Quietly does nothing where there is no desktop. */
 function openBrowser(address: string): void {
   const [command, ...rest] =
-    process.platform === 'darwin' ? ['open'] : process.platform === 'win32' ? ['cmd', '/c', 'start', ''] : ['xdg-open'];
+    process.platform === 'darwin'
+      ? ['open']
+      : process.platform === 'win32'
+        ? ['cmd', '/c', 'start', '']
+        : ['xdg-open'];
   if (process.platform === 'linux' && !process.env.DISPLAY && !process.env.WAYLAND_DISPLAY) return;
   const child = spawn(command as string, [...rest, address], { stdio: 'ignore', detached: true });
   child.on('error', () => undefined);

@@ -1,0 +1,59 @@
+/**
+ * What a browser has to fetch, gzipped, in three parts: the shelf (the page, and all it imports before it can show
+ * anything), the bay (all that playing can load besides, workers included) and the rest (drawings, icons).
+ */
+import { readdirSync, readFileSync } from 'node:fs';
+import { basename, join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { parseSync } from 'vite';
+import { appFolder } from './folders.ts';
+
+export type Part = 'shelf' | 'bay' | 'rest';
+
+export interface SizedFile {
+  readonly file: string;
+  readonly part: Part;
+  readonly bytes: number;
+  readonly gzipBytes: number;
+}
+
+export function appFiles(): SizedFile[] {
+  const files = readdirSync(appFolder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name));
+  const shelf = closureOf(join(appFolder, 'index.html'), files);
+  return files
+    .map((file): SizedFile => {
+      const content = readFileSync(file);
+      const part = shelf.has(file) ? 'shelf' : /\.(js|css)$/.test(file) ? 'bay' : 'rest';
+      const name = file.slice(appFolder.length + 1);
+      return { file: name, part, bytes: content.length, gzipBytes: gzipSync(content, { level: 9 }).length };
+    })
+    .sort((a, b) => (a.part === b.part ? b.gzipBytes - a.gzipBytes : a.part < b.part ? 1 : -1));
+}
+
+/** The page, what it links, and what that imports statically. */
+function closureOf(page: string, files: readonly string[]): Set<string> {
+  const byName = new Map(files.map((file) => [basename(file), file]));
+  const closure = new Set([page]);
+  const html = readFileSync(page, 'utf8');
+  const open = [...html.matchAll(/(?:src|href)="([^"]+\.(?:js|css))"/g)].map((match) =>
+    basename(match[1] as string),
+  );
+  for (let name = open.pop(); name !== undefined; name = open.pop()) {
+    const file = byName.get(name);
+    if (!file || closure.has(file)) continue;
+    closure.add(file);
+    if (file.endsWith('.js')) open.push(...staticImports(file).map((specifier) => basename(specifier)));
+  }
+  return closure;
+}
+
+function staticImports(file: string): string[] {
+  const { module } = parseSync(file, readFileSync(file, 'utf8'));
+  const reexports = module.staticExports.flatMap(({ entries }) =>
+    entries.map((entry) => entry.moduleRequest?.value),
+  );
+  const imports = module.staticImports.map(({ moduleRequest }) => moduleRequest.value);
+  return [...imports, ...reexports].filter((specifier) => specifier !== undefined);
+}
