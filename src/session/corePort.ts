@@ -2,7 +2,7 @@
  * The session core as the page, the command line and tests see it: one synchronous object that holds controller,
  * watches, plant and log. In the browser it lives in a worker behind the same verbs.
  */
-import type { Command, Outcome, PlantEvent } from '../plant/commandSpecs';
+import type { Command, IdSet, Outcome, PlantEvent } from '../plant/commandSpecs';
 import type { SignalSpec } from '../plant/signalTypes';
 
 export type Mode = 'explore' | 'practice' | 'assessed';
@@ -45,6 +45,12 @@ export interface SessionCore {
   log(): SessionLog;
   logHash(): string;
   stateHash(): string;
+  /** Ids an argument may take now. */
+  choices(set: IdSet): readonly string[];
+  /** Why `send` would refuse this command now, or null. Leaves no trace. */
+  wouldRefuse(command: Command): { readonly reason: string; readonly params: Readonly<Record<string, string>> } | null;
+  /** Tells the controller that the score was made: it goes from scoring to the debrief. Not logged. */
+  markScored(): void;
 }
 
 /** Plain data for panels and the text twin. Words are ids with parameters, never sentences. */
@@ -63,7 +69,10 @@ export interface SessionView {
   readonly sheetsRead: readonly string[];
   /** Latest first; for the status line and for `sit`. */
   readonly happened: readonly Happening[];
-  /** A stop with its explanation (practice): the page offers to go back to `rewindStep`. */
+  /**
+   * A stop with its explanation (practice): the clock is held and every command but two is refused. `rewind` to
+   * `rewindStep` undoes the command that led to it; `begin` carries on as things stand.
+   */
   readonly stopped: Stop | null;
   readonly hints: { readonly opened: number; readonly levels: number };
 }

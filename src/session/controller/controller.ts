@@ -1,0 +1,66 @@
+/**
+ * The controller as the core uses it: an unchanging snapshot, moved by events. A checkpoint is the snapshot itself.
+ * Every change of a region is told as a transition `{ region, from, on, to }`.
+ */
+import { getMicrosteps, initialTransition, type SnapshotFrom } from 'xstate';
+import type { Mode } from '../corePort';
+import { sessionMachine } from './sessionMachine';
+import type { ControllerEvent } from './sessionSetup';
+
+export type ControllerSnapshot = SnapshotFrom<typeof sessionMachine>;
+
+export interface Transition {
+  /** `session` for the order of the whole, or one of the regions of `work`. */
+  readonly region: string;
+  readonly from: string;
+  readonly on: string;
+  readonly to: string;
+}
+
+export interface Controller {
+  readonly phase: string;
+  readonly regions: Readonly<Record<string, string>>;
+  hear(event: ControllerEvent): readonly Transition[];
+  snapshot(): ControllerSnapshot;
+  restore(snapshot: ControllerSnapshot): void;
+}
+
+export function controller(mode: Mode): Controller {
+  let [current] = initialTransition(sessionMachine, { mode });
+  return {
+    get phase() {
+      return placesOf(current).session;
+    },
+    get regions() {
+      return placesOf(current);
+    },
+    hear(event) {
+      const steps = getMicrosteps(sessionMachine, current, event);
+      const walked: Transition[] = [];
+      let on: string = event.type;
+      for (const [next] of steps) {
+        walked.push(...changes(placesOf(current), placesOf(next), on));
+        current = next;
+        on = 'always';
+      }
+      return walked;
+    },
+    snapshot: () => current,
+    restore(snapshot) {
+      current = snapshot;
+    },
+  };
+}
+
+/** Where the machine stands, region by region. */
+function placesOf({ value }: ControllerSnapshot): Record<string, string> {
+  if (typeof value === 'string') return { session: value };
+  const [[session, regions]] = Object.entries(value);
+  return { session, ...(regions as Record<string, string>) };
+}
+
+function changes(before: Record<string, string>, after: Record<string, string>, on: string): Transition[] {
+  return Object.keys(after)
+    .filter((region) => before[region] !== undefined && before[region] !== after[region])
+    .map((region) => ({ region, from: before[region], on, to: after[region] }));
+}

@@ -1,0 +1,148 @@
+/**
+ * What the session itself remembers of a job, as plain data: what was read, traced and judged, where hoses, cans and
+ * probes were put, what stands on the card, what happened last. It follows from accepted commands and from events;
+ * the plant's numbers stand elsewhere. Copied whole at a checkpoint.
+ */
+import type { Command, PlantEvent } from '../plant/commandSpecs';
+import type { CardLine, Happening, Stop } from './corePort';
+
+export interface JobBook {
+  card: CardLine[];
+  worn: string[];
+  sheetsRead: string[];
+  traced: string[];
+  judged: Record<string, 'low' | 'high'>;
+  hosePorts: Record<string, string>;
+  routes: Record<string, string[]>;
+  canInlets: Record<string, string>;
+  canPlaces: Record<string, 'hand' | 'scale' | 'mat'>;
+  probes: { air: string | null; line: string | null };
+  decisions: string[];
+  causes: string[];
+  replaced: string[];
+  labelKg: number | null;
+  hintsOpened: number;
+  deliveriesDone: string[];
+  /** Latest first. */
+  happened: Happening[];
+  stopped: Stop | null;
+  /** Step of the last command that was no rewind. */
+  lastCommandStep: number;
+}
+
+const HAPPENINGS_KEPT = 40;
+
+export function emptyBook(): JobBook {
+  return {
+    card: [],
+    worn: [],
+    sheetsRead: [],
+    traced: [],
+    judged: {},
+    hosePorts: {},
+    routes: {},
+    canInlets: {},
+    canPlaces: {},
+    probes: { air: null, line: null },
+    decisions: [],
+    causes: [],
+    replaced: [],
+    labelKg: null,
+    hintsOpened: 0,
+    deliveriesDone: [],
+    happened: [],
+    stopped: null,
+    lastCommandStep: 0,
+  };
+}
+
+/** Remembers events of one moment; `notable` ones stop the clock when it runs until something happens. */
+export function bookEvents(book: JobBook, step: number, events: readonly PlantEvent[], notable = false): void {
+  for (const event of events) {
+    book.happened.unshift({ ...event, step, notable });
+    if (event.id === 'uncoupled' && event.subject !== undefined) delete book.hosePorts[event.subject];
+    if (event.id === 'noted') bookReading(book, step, event);
+  }
+  book.happened.length = Math.min(book.happened.length, HAPPENINGS_KEPT);
+}
+
+function bookReading(book: JobBook, step: number, { subject = '', quantity, unit }: PlantEvent): void {
+  const place = book.probes[subject as 'air' | 'line'] ?? null;
+  const params = { channel: subject, ...(place === null ? {} : { place }) };
+  const word = place === null ? 'session.card.reading' : 'session.card.readingAt';
+  if (quantity === undefined || unit === undefined) return;
+  book.card.push({ step, kind: 'reading', word, params, value: quantity, unit });
+}
+
+type Bookkeeper = (book: JobBook, step: number, text: (arg: string) => string) => void;
+
+const addOnce = (list: string[], item: string): void => {
+  if (!list.includes(item)) list.push(item);
+};
+
+/** What each command leaves in the book, once it was accepted. Commands not named here leave nothing. */
+const bookkeepers: { readonly [Id in Command['do']]?: Bookkeeper } = {
+  wear: (book, _, text) => addOnce(book.worn, text('item')),
+  'take-off': (book, _, text) => {
+    book.worn = book.worn.filter((item) => item !== text('item'));
+  },
+  'read-sheet': (book, _, text) => addOnce(book.sheetsRead, text('sheet')),
+  look: (book, step, text) => {
+    book.card.push({ step, kind: 'look', word: 'session.card.look', params: { part: text('at') } });
+  },
+  trace: (book, _, text) => addOnce(book.traced, text('port')),
+  'judge-port': (book, step, text) => {
+    book.judged[text('port')] = text('side') === 'low' ? 'low' : 'high';
+    const params = { port: text('port'), side: text('side') };
+    book.card.push({ step, kind: 'look', word: 'session.card.judged', params });
+  },
+  couple: (book, _, text) => {
+    book.hosePorts[text('hose')] = text('port');
+    book.routes[text('hose')] = zonesOf(text('route'));
+  },
+  route: (book, _, text) => {
+    book.routes[text('hose')] = zonesOf(text('route'));
+  },
+  tap: (book, _, text) => {
+    book.canInlets[text('can')] = text('onto');
+  },
+  untap: (book, _, text) => {
+    delete book.canInlets[text('can')];
+  },
+  place: (book, _, text) => {
+    book.canPlaces[text('can')] = text('at') as 'hand' | 'scale' | 'mat';
+  },
+  'probe-air': (book, _, text) => {
+    book.probes.air = text('at');
+  },
+  'probe-line': (book, _, text) => {
+    book.probes.line = text('at');
+  },
+  decide: (book, step, text) => {
+    book.decisions.push(text('answer'));
+    book.card.push({ step, kind: 'decision', word: 'session.card.decided', params: { answer: text('answer') } });
+  },
+  diagnose: (book, step, text) => {
+    book.causes.push(text('cause'));
+    const params = { cause: text('cause'), sure: text('sure') };
+    book.card.push({ step, kind: 'cause', word: 'session.card.cause', params });
+  },
+  replace: (book, step, text) => {
+    book.replaced.push(text('part'));
+    book.card.push({ step, kind: 'repair', word: 'session.card.replaced', params: { part: text('part') } });
+  },
+  'write-label': (book, step, text) => {
+    book.labelKg = Number(text('grams')) / 1000;
+    const label: CardLine = { step, kind: 'label', word: 'session.card.label', params: {} };
+    book.card.push({ ...label, value: book.labelKg, unit: 'kg' });
+  },
+  hint: (book, _, text) => {
+    book.hintsOpened = Math.max(book.hintsOpened, Number(text('level')));
+  },
+};
+
+export function bookCommand(book: JobBook, step: number, command: Command): void {
+  bookkeepers[command.do]?.(book, step, (arg) => String(command[arg]));
+}
+
+const zonesOf = (route: string): string[] => (route === '' ? [] : route.split(','));

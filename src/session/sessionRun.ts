@@ -1,0 +1,183 @@
+/**
+ * Plant, watches, controller and book moved together, one moment at a time: a command acts at once, a step is 20 ms.
+ * It keeps no log and refuses nothing but what the plant refuses; who may command what and when is the core's matter.
+ */
+import type { Condition } from '../../shared/schema/condition';
+import type { Command, Outcome, PlantEvent } from '../plant/commandSpecs';
+import type { Plant, PlantSnapshot } from '../plant/plantPort';
+import { compileCondition } from './conditions/compileCondition';
+import type { Moment, SignalTable } from './conditions/moment';
+import { type Controller, type ControllerSnapshot, controller, type Transition } from './controller/controller';
+import type { ControllerEvent } from './controller/sessionSetup';
+import type { Mode } from './corePort';
+import { bookCommand, bookEvents, emptyBook, type JobBook } from './jobBook';
+import { sessionSignals } from './sessionSignals';
+import { watches } from './watches/registry';
+import type { Edge } from './watches/watch';
+import { watchBank } from './watches/watchBank';
+
+/** What a session needs to know of its scenario; texts and vehicle stay with whoever shows and builds them. */
+export interface SessionJob {
+  readonly scenarioId: string;
+  readonly scenarioHash: string;
+  readonly hintLevels: number;
+  readonly deliveries: readonly { readonly id: string; readonly done: Condition }[];
+  /** `never` rules of the rubric that are critical: practice stops where one comes true. */
+  readonly criticals: readonly { readonly id: string; readonly never: Condition }[];
+}
+
+/** Told after every command and every step; what it keeps of it is its own affair. */
+export type Observer = (seen: {
+  readonly moment: Moment;
+  readonly command: Command | null;
+  readonly edges: readonly Edge[];
+  readonly transitions: readonly Transition[];
+}) => void;
+
+export interface RunSnapshot {
+  readonly plant: PlantSnapshot;
+  readonly book: JobBook;
+  readonly controller: ControllerSnapshot;
+  readonly watches: Float64Array;
+  readonly criticals: readonly boolean[];
+}
+
+export interface SessionRun {
+  readonly plant: Plant;
+  readonly table: SignalTable;
+  readonly moment: Moment;
+  readonly controller: Controller;
+  readonly book: JobBook;
+  /** Raised whenever something changed that is not a number of the plant. */
+  readonly revision: number;
+  perform(command: Command): Outcome;
+  /** Gives the watch that stops a run "until something happens", or null. */
+  step(): string | null;
+  hear(event: ControllerEvent): void;
+  snapshot(): RunSnapshot;
+  restore(snapshot: RunSnapshot): void;
+}
+
+const NOTHING: readonly PlantEvent[] = [];
+const NO_TRANSITIONS: readonly Transition[] = [];
+
+/** Commands that are the session's own: the plant never hears of them. */
+const OWN: Readonly<Record<string, string>> = {
+  begin: 'begun',
+  finish: 'finished',
+  hint: 'hinted',
+  rewind: 'went-back',
+};
+
+export function sessionRun(job: SessionJob, mode: Mode, plant: Plant, observe?: Observer): SessionRun {
+  const own = sessionSignals(plant);
+  const plantSignals = plant.signals.length;
+  const table: SignalTable = { signals: [...plant.signals, ...own] };
+  const bank = watchBank(watches, table);
+  const state = controller(mode);
+  const criticals = job.criticals.map(({ id, never }) => ({ id, holds: compileCondition(never, table), was: false }));
+  const deliveries = job.deliveries.map(({ id, done }) => ({ id, done: compileCondition(done, table) }));
+  let book = emptyBook();
+  let revision = 0;
+  let events = NOTHING;
+  let transitions = NO_TRANSITIONS;
+
+  const moment: Moment = {
+    value: (index) => (index < plantSignals ? plant.value(index) : own[index - plantSignals].read(book)),
+    get events() {
+      return events;
+    },
+  };
+  const hear = (event: ControllerEvent): void => {
+    const walked = state.hear(event);
+    if (walked.length > 0) transitions = [...transitions, ...walked];
+  };
+  const stopAt = (rule: string): void => {
+    hear({ type: 'rise.critical' });
+    revision++;
+    if (mode !== 'practice') return;
+    book.stopped = { rule, step: plant.step, rewindStep: book.lastCommandStep, params: {} };
+  };
+  const lookAtCriticals = (): void => {
+    for (const critical of criticals) {
+      const holds = critical.holds(moment);
+      if (holds && !critical.was) stopAt(critical.id);
+      critical.was = holds;
+    }
+  };
+  const lookAtDeliveries = (): void => {
+    for (const { id, done } of deliveries) {
+      if (!book.deliveriesDone.includes(id) && done(moment)) {
+        book.deliveriesDone.push(id);
+        revision++;
+      }
+    }
+  };
+  /** Everything that follows from the moment as it stands; gives the first notable edge. */
+  const lookRound = (isStep: boolean, command: Command | null): string | null => {
+    const edges = bank.look(moment, isStep);
+    let notable: string | null = null;
+    for (const edge of edges) {
+      hear({ type: `${edge.to}.${edge.id}` } as ControllerEvent);
+      if (edge.notable) notable ??= edge.id;
+    }
+    if (events.length > 0) bookEvents(book, plant.step, events, notable !== null);
+    lookAtCriticals();
+    lookAtDeliveries();
+    if (edges.length > 0 || events.length > 0 || command !== null) revision++;
+    observe?.({ moment, command, edges, transitions });
+    transitions = NO_TRANSITIONS;
+    return notable;
+  };
+
+  return {
+    plant,
+    table,
+    moment,
+    controller: state,
+    get book() {
+      return book;
+    },
+    get revision() {
+      return revision;
+    },
+    hear,
+    perform(command) {
+      const ownEvent = OWN[command.do];
+      const outcome: Outcome = ownEvent ? { ok: true, events: [{ id: ownEvent }] } : plant.apply(command);
+      if (!outcome.ok) return outcome;
+      if (command.do === 'begin') book.stopped = null;
+      if (command.do !== 'rewind') book.lastCommandStep = plant.step;
+      bookCommand(book, plant.step, command);
+      hear({ type: `do.${command.do}` });
+      events = outcome.events;
+      lookRound(false, command);
+      events = NOTHING;
+      return outcome;
+    },
+    step() {
+      events = plant.advance();
+      const notable = lookRound(true, null);
+      events = NOTHING;
+      return notable;
+    },
+    snapshot: () => ({
+      plant: plant.snapshot(),
+      book: structuredClone(book),
+      controller: state.snapshot(),
+      watches: bank.snapshot(),
+      criticals: criticals.map(({ was }) => was),
+    }),
+    restore(from) {
+      plant.restore(from.plant);
+      book = structuredClone(from.book);
+      state.restore(from.controller);
+      bank.restore(from.watches);
+      from.criticals.forEach((was, at) => {
+        criticals[at].was = was;
+      });
+      revision++;
+    },
+  };
+}
+

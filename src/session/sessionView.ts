@@ -1,0 +1,64 @@
+/** The view of a session: plain data for panels and the text twin, put together from book, controller and controls. */
+import type { CanView, HoseView, PortView, SessionView } from './corePort';
+import type { SessionJob, SessionRun } from './sessionRun';
+
+export function sessionView(job: SessionJob, run: SessionRun): SessionView {
+  const { book, plant, controller } = run;
+  const { session, ...regions } = controller.regions;
+  return {
+    revision: run.revision,
+    step: plant.step,
+    phase: session === 'work' ? 'work' : session === 'briefing' ? 'briefing' : 'debrief',
+    regions,
+    deliveries: job.deliveries.map(({ id }) => ({ id, done: book.deliveriesDone.includes(id) })),
+    card: [...book.card],
+    worn: [...book.worn],
+    ports: idsOf(run, 'cap', 'on').map((id) => portView(run, id)),
+    hoses: idsOf(run, 'hose', 'coupled').map((id) => hoseView(run, id)),
+    cans: idsOf(run, 'can', 'valveSixteenths').map((id) => canView(run, id)),
+    sheetsRead: [...book.sheetsRead],
+    happened: [...book.happened],
+    stopped: book.stopped,
+    hints: { opened: book.hintsOpened, levels: job.hintLevels },
+  };
+}
+
+/** Ids in the middle of `kind.<id>.last`, in signal order. */
+function idsOf({ plant }: SessionRun, kind: string, last: string): string[] {
+  const parts = plant.signals.map(({ id }) => id.split('.'));
+  return parts.filter((part) => part.length === 3 && part[0] === kind && part[2] === last).map((part) => part[1]);
+}
+
+const numberOf = ({ plant }: SessionRun, id: string): number => plant.value(plant.signalIndex(id));
+
+function portView(run: SessionRun, id: string): PortView {
+  const { book } = run;
+  const [hose] = Object.entries(book.hosePorts).find(([, port]) => port === id) ?? [null];
+  return {
+    id,
+    capOn: numberOf(run, `cap.${id}.on`) === 1,
+    traced: book.traced.includes(id),
+    judged: book.judged[id] ?? null,
+    hose,
+  };
+}
+
+function hoseView(run: SessionRun, id: string): HoseView {
+  return {
+    id,
+    port: run.book.hosePorts[id] ?? null,
+    couplerOpen: numberOf(run, `hose.${id}.couplerOpen`) === 1,
+    route: run.book.routes[id] ?? [],
+    caught: numberOf(run, `hose.${id}.caught`) === 1,
+  };
+}
+
+function canView(run: SessionRun, id: string): CanView {
+  return {
+    id,
+    onto: run.book.canInlets[id] ?? null,
+    valveSixteenths: numberOf(run, `can.${id}.valveSixteenths`),
+    tiltDeg: numberOf(run, `can.${id}.tiltDeg`),
+    place: run.book.canPlaces[id] ?? 'mat',
+  };
+}

@@ -1,0 +1,84 @@
+/**
+ * Looks at all watches of a session and reports edges. Timers count steps, so only a step moves them; a command is looked
+ * at between steps without. A watch whose signals this plant does not have is left out.
+ *
+ * State is three numbers a watch: level, steps held, reference value.
+ */
+import { STEPS_PER_SECOND } from '../clock';
+import { ConditionError, compileCondition, matchingSignals } from '../conditions/compileCondition';
+import type { Moment, SignalTable } from '../conditions/moment';
+import type { Edge, WatchSpec } from './watch';
+
+const LEVEL = 0;
+const HELD = 1;
+const REFERENCE = 2;
+const WIDTH = 3;
+
+export interface WatchBank {
+  /** Edges of this moment, in registry order; mostly the same empty array. */
+  look(moment: Moment, isStep: boolean): readonly Edge[];
+  snapshot(): Float64Array;
+  restore(state: Float64Array): void;
+}
+
+/** Does the watch hold now? `at` is where its state starts. */
+type Look = (moment: Moment, state: Float64Array, at: number, isStep: boolean) => boolean;
+
+export function watchBank(specs: readonly WatchSpec[], table: SignalTable): WatchBank {
+  const known = specs.flatMap((spec) => {
+    const look = lookOf(spec, table);
+    return look === null ? [] : [{ spec, look }];
+  });
+  const state = new Float64Array(WIDTH * known.length);
+  const none: readonly Edge[] = [];
+  return {
+    look(moment, isStep) {
+      let edges: Edge[] | null = null;
+      for (let i = 0; i < known.length; i++) {
+        const at = WIDTH * i;
+        const level = known[i].look(moment, state, at, isStep) ? 1 : 0;
+        if (level === state[at + LEVEL]) continue;
+        state[at + LEVEL] = level;
+        edges ??= [];
+        edges.push(edgeOf(known[i].spec, level === 1));
+      }
+      return edges ?? none;
+    },
+    snapshot: () => state.slice(),
+    restore: (from) => state.set(from),
+  };
+}
+
+function edgeOf({ id, notable }: WatchSpec, rises: boolean): Edge {
+  const to = rises ? 'rise' : 'fall';
+  return { id, to, notable: notable === to || notable === 'both' };
+}
+
+function lookOf(spec: WatchSpec, table: SignalTable): Look | null {
+  const needed = Math.round((spec.heldS ?? 0) * STEPS_PER_SECOND);
+  try {
+    if ('rest' in spec) return restLook(matchingSignals(spec.rest, table)[0], spec.within, needed);
+    const holds = compileCondition(spec.when, table);
+    if (needed === 0) return holds;
+    return (moment, state, at, isStep) => {
+      if (!holds(moment)) state[at + HELD] = 0;
+      else if (isStep) state[at + HELD] += 1;
+      return state[at + HELD] >= needed;
+    };
+  } catch (error) {
+    if (error instanceof ConditionError) return null;
+    throw error;
+  }
+}
+
+function restLook(index: number, within: number, needed: number): Look {
+  return (moment, state, at, isStep) => {
+    const value = moment.value(index);
+    const strayed = !(Math.abs(value - state[at + REFERENCE]) <= within);
+    if (strayed) {
+      state[at + REFERENCE] = value;
+      state[at + HELD] = 0;
+    } else if (isStep) state[at + HELD] += 1;
+    return state[at + HELD] >= needed;
+  };
+}
