@@ -32,10 +32,14 @@ export interface NetworkBooks {
 }
 
 export interface Network {
-  /** Every number that changes. `restore` it with `state.set(copy)` after `rebuild(structure)`. */
+  /** Every number that changes; a snapshot is a copy of it with `structure()`. */
   readonly state: Float64Array;
+  /** A part of `state` free for whoever builds on the network (air side, cabin, controls). */
+  readonly reserve: Float64Array;
   structure(): NetworkStructure;
-  /** Makes the network hold exactly this structure, in the same slots; the caller then restores `state`. */
+  /** Brings back exactly what was: structure in the same slots, and every number. */
+  restore(structure: NetworkStructure, state: Float64Array): void;
+  /** Only the structure; numbers stay as they are. */
   rebuild(structure: NetworkStructure): void;
   stateHash(): string;
 
@@ -69,8 +73,8 @@ export interface Network {
   step(dtS: number): void;
 
   // Readings of the truth.
-  readonly vesselSlots: readonly VesselIndex[];
-  readonly linkSlots: readonly LinkIndex[];
+  vesselSlots(): readonly VesselIndex[];
+  linkSlots(): readonly LinkIndex[];
   cellCount(vessel: VesselIndex): number;
   /** Total pressure, air included: what a gauge feels. */
   pressurePa(vessel: VesselIndex): number;
@@ -81,6 +85,8 @@ export interface Network {
   enthalpyJPerKg(vessel: VesselIndex, cell: number): number;
   /** Below 0 subcooled, above 1 superheated. */
   quality(vessel: VesselIndex, cell: number): number;
+  /** Of the refrigerant at its own (partial) pressure. */
+  saturationTemperatureK(vessel: VesselIndex): number;
   wallTemperatureK(vessel: VesselIndex, cell: number): number;
   /** Share of the cell's volume that is liquid, 0..1. */
   liquidShare(vessel: VesselIndex, cell: number): number;
@@ -88,10 +94,11 @@ export interface Network {
   massFlowKgPerS(link: LinkIndex): number;
   /** Of that, the share that was liquid, 0..1. */
   liquidFlowKgPerS(link: LinkIndex): number;
+  /** Shaft work of a compressor, W, friction included. */
+  workW(link: LinkIndex): number;
+  /** A link's own memory: expansion valve 0 bulb K, 1 lift; compressor 0 liquid taken in, kg; relief 0 open. */
+  linkMemory(link: LinkIndex, index: 0 | 1 | 2): number;
   /** Enthalpy of what would leave the vessel here now, J/kg. */
   portEnthalpyJPerKg(port: Port): number;
   books(): NetworkBooks;
 }
-
-/** Most vessels, cells and links a network can hold. */
-export const CAPACITY = { vessels: 24, cells: 96, links: 48 } as const;

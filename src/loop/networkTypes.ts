@@ -46,6 +46,8 @@ export interface CellSpec {
   /** Pot only: height of the outlet to the next cell, 0..1, and width of diameter over height. */
   readonly outletHeight?: number;
   readonly aspect?: number;
+  /** Pot only: half the height over which the outlet changes from vapour to liquid as the level passes it. */
+  readonly outletBlend?: number;
   /** Pot only: share of liquid that comes with the vapour (oil bleed hole, carry-over). */
   readonly liquidBleed?: number;
 }
@@ -158,6 +160,6 @@ export type LinkSpec =
 
 /** What exists, slot by slot; with the numbers of `state` it is the whole network. */
 export interface NetworkStructure {
-  readonly vessels: readonly { readonly slot: VesselIndex; readonly spec: VesselSpec }[];
+  readonly vessels: readonly { readonly slot: VesselIndex; readonly firstCell: number; readonly spec: VesselSpec }[];
   readonly links: readonly { readonly slot: LinkIndex; readonly spec: LinkSpec }[];
 }

@@ -1,0 +1,65 @@
+/**
+ * The books: what was brought in equals what is held plus what went to the room, for every species and for energy.
+ * Energy stored is H - pV of every cell, walls, and what oil holds; the work of a vessel's stretching wall is stored too.
+ * Air, water and oil carry no energy here.
+ */
+import { REFERENCE_PRESSURE_PA } from './march';
+import type { NetworkBooks } from './network';
+import type { NetworkCore } from './networkCore';
+import { TOTAL } from './networkNumbers';
+import { volumeOf } from './networkPlan';
+import { SPECIES, type Species } from './networkTypes';
+
+/** J held by a vessel, walls included. */
+export function storedIn(core: NetworkCore, vessel: number): number {
+  const { numbers: n, plan } = core;
+  const first = plan.firstCell[vessel];
+  let sum = n.dissolvedHeat[vessel];
+  for (let c = first; c < first + plan.cellCount[vessel]; c++) {
+    sum += n.mass[c] * n.enthalpy[c] + plan.wallHeat[c] * n.wall[c];
+  }
+  const p = n.pressure[vessel];
+  const away = p - REFERENCE_PRESSURE_PA;
+  return sum - volumeOf(plan, vessel) * (p + 0.5 * plan.elasticity[vessel] * away * away);
+}
+
+/** kg of a species in a vessel; refrigerant includes what its oil holds. */
+export function massIn(core: NetworkCore, vessel: number, species: number): number {
+  const { numbers: n, plan } = core;
+  if (species > 0) return n.extra[species - 1][vessel];
+  const first = plan.firstCell[vessel];
+  let sum = n.dissolved[vessel];
+  for (let c = first; c < first + plan.cellCount[vessel]; c++) sum += n.mass[c];
+  return sum;
+}
+
+export function readBooks(core: NetworkCore): NetworkBooks {
+  const { totals } = core.numbers;
+  const { vesselSlots } = core.plan;
+  const held = bySpecies((s) => vesselSlots.reduce((sum, v) => sum + massIn(core, v, s), 0));
+  const vented = bySpecies((s) => totals[TOTAL.ventedKg + s]);
+  const brought = totals[TOTAL.broughtInKg];
+  const storedJ = vesselSlots.reduce((sum, v) => sum + storedIn(core, v), 0);
+  const heatInJ = totals[TOTAL.heatInJ];
+  const workInJ = totals[TOTAL.workInJ];
+  const rejected = totals[TOTAL.rejectedJ];
+  const energyError = storedJ + totals[TOTAL.ventedJ] - totals[TOTAL.broughtInJ] - heatInJ - workInJ;
+  return {
+    heldKg: held,
+    ventedKg: vented,
+    massErrorRelative: brought > 0 ? Math.abs(held.refrigerant + vented.refrigerant - brought) / brought : 0,
+    storedJ,
+    heatInJ,
+    workInJ,
+    heatRejectedJ: rejected,
+    energyErrorRelative: Math.abs(energyError) / Math.max(rejected, 1),
+  };
+}
+
+function bySpecies(of: (index: number) => number): Record<Species, number> {
+  const out: Record<Species, number> = { refrigerant: 0, air: 0, foreign: 0, water: 0, oil: 0 };
+  SPECIES.forEach((name, i) => {
+    out[name] = of(i);
+  });
+  return out;
+}

@@ -1,0 +1,98 @@
+/** Takes over what the march found: cells, then walls (implicit in their surroundings), then the air's pressure. */
+import type { NetworkCore } from './networkCore';
+import { TOTAL } from './networkNumbers';
+import { AIR_GAS_CONSTANT } from './portDraw';
+
+/** Least share of a vessel that counts as room for air: it would dissolve rather than be crushed. */
+const LEAST_GAS_SHARE = 0.02;
+
+export function commitVessel(core: NetworkCore, vessel: number, p: number, dtS: number): void {
+  const { numbers: n, plan, scratch } = core;
+  const iso = plan.isobars[vessel];
+  if (iso.pressurePa !== p) iso.setPressurePa(p);
+  n.pressure[vessel] = p;
+  const first = plan.firstCell[vessel];
+  const end = first + plan.cellCount[vessel];
+  const perS = 1 / dtS;
+  for (let c = first; c < end; c++) {
+    const mass = scratch.newMass[c];
+    n.mass[c] = mass;
+    n.enthalpy[c] = scratch.newHeat[c] / mass;
+    n.flow[c] = scratch.sent[c] * perS;
+  }
+  readCells(core, vessel);
+  warmWalls(core, vessel, dtS);
+  n.extra[0][vessel] = Math.max(0, n.extra[0][vessel] + core.airSource[vessel]);
+  core.airSource[vessel] = 0;
+  readAir(core, vessel);
+}
+
+/** Temperature, its slope and specific volume of every cell, from mass, enthalpy and the vessel's pressure. */
+export function readCells(core: NetworkCore, vessel: number): void {
+  const { numbers: n, plan } = core;
+  const iso = plan.isobars[vessel];
+  const hl = iso.liquidEnthalpyJPerKg;
+  const hv = iso.vapourEnthalpyJPerKg;
+  const vl = iso.liquidVolumeM3PerKg;
+  const rise = (iso.vapourVolumeM3PerKg - vl) / (hv - hl);
+  const first = plan.firstCell[vessel];
+  const end = first + plan.cellCount[vessel];
+  for (let c = first; c < end; c++) {
+    const h = n.enthalpy[c];
+    if (h > hl && h < hv) {
+      n.temperature[c] = iso.saturationTemperatureK;
+      n.temperatureSlope[c] = 0;
+      n.volume[c] = vl + (h - hl) * rise;
+    } else {
+      n.temperature[c] = iso.temperatureK(h);
+      n.temperatureSlope[c] = iso.temperatureSlope(h);
+      n.volume[c] = iso.volumeM3PerKg(h);
+    }
+  }
+}
+
+function warmWalls(core: NetworkCore, vessel: number, dtS: number): void {
+  const { numbers: n, plan, scratch, bodyHeat } = core;
+  const first = plan.firstCell[vessel];
+  const end = first + plan.cellCount[vessel];
+  let gained = 0;
+  let rejected = 0;
+  for (let c = first; c < end; c++) {
+    const g = n.outside[c] * dtS;
+    const given = n.heat[c] * dtS;
+    const before = n.wall[c];
+    const capacity = plan.wallHeat[c];
+    const after =
+      (capacity * before - scratch.wallHeat[c] + g * n.surroundings[c] + given + bodyHeat[c]) / (capacity + g);
+    n.wall[c] = after;
+    bodyHeat[c] = 0;
+    const through = g * (n.surroundings[c] - after);
+    gained += through + given;
+    if (through < 0) rejected -= through;
+  }
+  n.totals[TOTAL.heatInJ] += gained;
+  n.totals[TOTAL.rejectedJ] += rejected;
+}
+
+/** p_air = m R / (sum of vapour volume over temperature): one partial pressure in all of the vessel's vapour. */
+export function readAir(core: NetworkCore, vessel: number): void {
+  const { numbers: n, plan } = core;
+  const iso = plan.isobars[vessel];
+  const hl = iso.liquidEnthalpyJPerKg;
+  const hv = iso.vapourEnthalpyJPerKg;
+  const vl = iso.liquidVolumeM3PerKg;
+  const first = plan.firstCell[vessel];
+  const end = first + plan.cellCount[vessel];
+  let room = 0;
+  for (let c = first; c < end; c++) {
+    const h = n.enthalpy[c];
+    const volume = plan.cellVolume[c];
+    let gas = volume;
+    if (h <= hl) gas = 0;
+    else if (h < hv) gas = volume - (n.mass[c] * vl * (hv - h)) / (hv - hl);
+    const least = LEAST_GAS_SHARE * volume;
+    room += (gas > least ? gas : least) / n.temperature[c];
+  }
+  n.airStiffness[vessel] = AIR_GAS_CONSTANT / room;
+  n.airPressure[vessel] = n.extra[0][vessel] * n.airStiffness[vessel];
+}

@@ -1,0 +1,84 @@
+/**
+ * The compressor as a link. Its body is the wall of the cell it draws from: friction and the gas's heat go there.
+ * Standing still, only its reeds leak back.
+ */
+import { bookLink } from './bookFlow';
+import { type NetworkCore, totalPressurePa } from './networkCore';
+import type { CompressorLink } from './networkTypes';
+import { TOTAL } from './networkNumbers';
+import { compress } from './pistonCompressor';
+import { drawAt } from './portDraw';
+
+const MOST_TAKEN = 0.3;
+/** Friction, as a share of the work on the gas, that warms the body. */
+const FRICTION_SHARE = 0.1;
+/** The discharge gas is never given out hotter than this, K; what is over goes into the body. */
+const MOST_DISCHARGE_K = 440;
+
+/** Books flow and work of a step; `numbers.linkWork` holds shaft power, W, memory the liquid taken in since the start. */
+export function stepCompressor(core: NetworkCore, l: number, spec: CompressorLink, dtS: number): void {
+  const { numbers, links, plan, draw, compressor: at } = core;
+  const from = links.fromVessel[l];
+  const to = links.toVessel[l];
+  const cell = links.fromCell[l];
+  drawAt(numbers, plan, from, cell, links.fromHeight[l], draw);
+  at.revPerS = numbers.speed[l];
+  at.suctionPa = totalPressurePa(core, from);
+  at.dischargePa = totalPressurePa(core, to);
+  at.suctionEnthalpyJPerKg = draw.enthalpyJPerKg;
+  at.suctionTemperatureK = numbers.temperature[cell];
+  at.liquidShare = draw.liquidShare;
+  at.airShare = draw.airShare;
+  at.suctionDensityKgPerM3 = gasDensity(core, from, cell);
+  at.bodyTemperatureK = numbers.wall[cell];
+  compress(spec, numbers.opening[l], at, plan.isobars[from], plan.isobars[to], MOST_DISCHARGE_K);
+  const most = (MOST_TAKEN * draw.availableKg) / Math.max(1e-9, 1 - draw.airShare) / dtS;
+  const scale = at.flowKgPerS > most ? most / at.flowKgPerS : 1;
+  const refrigerant = at.flowKgPerS * scale * (1 - at.airShare);
+  const air = at.flowKgPerS * scale - refrigerant;
+  bookWork(core, l, cell, at.gasWorkW * scale, at.bodyHeatW * scale, refrigerant, air, dtS);
+  numbers.linkFlow[l] = refrigerant;
+  numbers.linkLiquid[l] = at.liquidKgPerS * scale;
+  numbers.memory[3 * l] += numbers.linkLiquid[l] * dtS;
+  leakBack(core, l, spec, at.dischargePa - at.suctionPa, dtS);
+}
+
+/** kg/m3 of the vapour (with its air) over a cell's liquid. */
+function gasDensity(core: NetworkCore, vessel: number, cell: number): number {
+  const { numbers, plan } = core;
+  const iso = plan.isobars[vessel];
+  const wet = numbers.enthalpy[cell] < iso.vapourEnthalpyJPerKg;
+  const volume = wet ? iso.vapourVolumeM3PerKg : numbers.volume[cell];
+  return 1 / volume + numbers.airPressure[vessel] / (287.05 * numbers.temperature[cell]);
+}
+
+function bookWork(
+  core: NetworkCore,
+  l: number,
+  cell: number,
+  workW: number,
+  bodyW: number,
+  refrigerant: number,
+  air: number,
+  dtS: number,
+): void {
+  const { numbers, links } = core;
+  const friction = FRICTION_SHARE * workW;
+  const h = core.compressor.suctionEnthalpyJPerKg;
+  const gained = workW - bodyW;
+  bookLink(core, l, refrigerant * dtS, h, air * dtS);
+  core.scratch.sourceHeat[links.toCell[l]] += gained * dtS;
+  core.bodyHeat[cell] += (bodyW + friction) * dtS;
+  numbers.totals[TOTAL.workInJ] += (workW + friction) * dtS;
+  numbers.linkWork[l] = workW + friction;
+}
+
+function leakBack(core: NetworkCore, l: number, spec: CompressorLink, differencePa: number, dtS: number): void {
+  if (differencePa <= 0) return;
+  const { numbers, links, plan, draw } = core;
+  const to = links.toVessel[l];
+  drawAt(numbers, plan, to, links.toCell[l], links.toHeight[l], draw);
+  const m = Math.min(spec.reedLeakKgPerSPa * differencePa * dtS, MOST_TAKEN * draw.availableKg);
+  const refrigerant = m * (1 - draw.airShare);
+  bookLink(core, l, -refrigerant, draw.enthalpyJPerKg, refrigerant - m);
+}

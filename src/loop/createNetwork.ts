@@ -1,0 +1,208 @@
+/** Puts the parts of the integrator behind the face of `Network`. */
+import { hashFloats } from '../numerics/hash';
+import type { Refrigerant } from '../refrigerant/refrigerant';
+import { massIn, readBooks, storedIn } from './books';
+import { ownerOf, isDriven } from './drivenLinks';
+import { fillVessel } from './fillVessel';
+import type { Network } from './network';
+import { createCore, type NetworkCore, totalPressurePa } from './networkCore';
+import { CAPACITY, TOTAL } from './networkNumbers';
+import { cellOfPort, enterVessel, findRoomFor, leaveVessel, refreshSlots } from './networkPlan';
+import { type LinkSpec, type NetworkStructure, type PortHeight, SPECIES } from './networkTypes';
+import { createDraw, drawAt } from './portDraw';
+import { stepNetwork } from './stepNetwork';
+
+const SEA_LEVEL_PA = 101325;
+const ROOM_K = 298.15;
+
+export function createNetwork(refrigerant: Refrigerant): Network {
+  const core = createCore(refrigerant);
+  core.numbers.totals[TOTAL.roomPressurePa] = SEA_LEVEL_PA;
+  core.numbers.totals[TOTAL.roomTemperatureK] = ROOM_K;
+  return { ...structureOf(core), ...settingsOf(core), ...readingsOf(core), step: (dtS) => stepNetwork(core, dtS) };
+}
+
+type Part<K extends keyof Network> = Pick<Network, K>;
+
+function structureOf(
+  core: NetworkCore,
+): Part<
+  'structure' | 'rebuild' | 'addVessel' | 'removeVessel' | 'addLink' | 'removeLink' | 'vesselNamed' | 'linkNamed' | 'cellNamed' | 'restore'
+> {
+  const { plan, numbers } = core;
+  return {
+    structure: () => ({
+      vessels: plan.vesselSlots.map((slot) => ({ slot, firstCell: plan.firstCell[slot], spec: present(plan.vesselSpecs[slot]) })),
+      links: plan.linkSlots.map((slot) => ({ slot, spec: present(plan.linkSpecs[slot]) })),
+    }),
+    rebuild: (structure) => rebuild(core, structure),
+    restore(structure, state) {
+      rebuild(core, structure);
+      numbers.state.set(state);
+      for (const v of plan.vesselSlots) plan.isobars[v].setPressurePa(numbers.pressure[v]);
+    },
+    addVessel(spec, contents) {
+      const { slot, firstCell } = findRoomFor(plan, spec.cells.length);
+      enterVessel(plan, slot, firstCell, spec);
+      spec.cells.forEach((cell, i) => {
+        numbers.outside[firstCell + i] = cell.outsideWPerK;
+      });
+      fillVessel(core, slot, contents);
+      refreshOwners(core);
+      return slot;
+    },
+    removeVessel(vessel) {
+      for (const l of [...plan.linkSlots]) {
+        const spec = present(plan.linkSpecs[l]);
+        if (spec.from.vessel === vessel || spec.to.vessel === vessel) plan.linkSpecs[l] = undefined;
+      }
+      SPECIES.forEach((_, s) => {
+        numbers.totals[TOTAL.broughtInKg + s] -= massIn(core, vessel, s);
+      });
+      numbers.totals[TOTAL.broughtInJ] -= storedIn(core, vessel);
+      leaveVessel(plan, vessel);
+      refreshOwners(core);
+    },
+    addLink(spec) {
+      let slot = 0;
+      while (slot < CAPACITY.links && plan.linkSpecs[slot]) slot++;
+      if (slot >= CAPACITY.links) throw new RangeError(`a network holds at most ${CAPACITY.links} links`);
+      enterLink(core, slot, spec);
+      numbers.opening[slot] = spec.opening;
+      numbers.speed[slot] = 0;
+      numbers.linkFlow[slot] = numbers.linkLiquid[slot] = numbers.linkWork[slot] = 0;
+      numbers.memory.fill(0, 3 * slot, 3 * slot + 3);
+      refreshOwners(core);
+      return slot;
+    },
+    removeLink(link) {
+      plan.linkSpecs[link] = undefined;
+      refreshOwners(core);
+    },
+    vesselNamed: (id) => plan.vesselSpecs.findIndex((spec) => spec?.id === id),
+    linkNamed: (id) => plan.linkSpecs.findIndex((spec) => spec?.id === id),
+    cellNamed: (vessel, id) => plan.vesselSpecs[vessel]?.cells.findIndex((cell) => cell.id === id) ?? -1,
+  };
+}
+
+function settingsOf(
+  core: NetworkCore,
+): Part<'setRoom' | 'setOpening' | 'setSpeed' | 'setSurroundings' | 'setHeat' | 'setTilt' | 'setShaking'> {
+  const { plan, numbers } = core;
+  return {
+    setRoom(pressurePa, temperatureK) {
+      numbers.totals[TOTAL.roomPressurePa] = pressurePa;
+      numbers.totals[TOTAL.roomTemperatureK] = temperatureK;
+    },
+    setOpening(link, opening) {
+      numbers.opening[link] = opening;
+    },
+    setSpeed(link, revPerS) {
+      numbers.speed[link] = revPerS;
+    },
+    setSurroundings(vessel, cell, temperatureK, conductanceWPerK) {
+      const c = plan.firstCell[vessel] + cell;
+      numbers.surroundings[c] = temperatureK;
+      numbers.outside[c] = conductanceWPerK;
+    },
+    setHeat(vessel, cell, heatW) {
+      numbers.heat[plan.firstCell[vessel] + cell] = heatW;
+    },
+    setTilt(vessel, degrees) {
+      numbers.tilt[vessel] = degrees;
+    },
+    setShaking(vessel, share) {
+      numbers.shaking[vessel] = share;
+    },
+  };
+}
+
+function readingsOf(
+  core: NetworkCore,
+): Omit<Network, keyof ReturnType<typeof structureOf> | keyof ReturnType<typeof settingsOf> | 'step'> {
+  const { plan, numbers } = core;
+  const at = (vessel: number, cell: number): number => plan.firstCell[vessel] + cell;
+  const draw = createDraw();
+  return {
+    state: numbers.state,
+    reserve: numbers.reserve,
+    stateHash: () => hashFloats(numbers.state),
+    vesselSlots: () => plan.vesselSlots,
+    linkSlots: () => plan.linkSlots,
+    cellCount: (vessel) => plan.cellCount[vessel],
+    pressurePa: (vessel) => totalPressurePa(core, vessel),
+    refrigerantPressurePa: (vessel) => numbers.pressure[vessel],
+    massKg: (vessel, species) => massIn(core, vessel, SPECIES.indexOf(species)),
+    cellMassKg: (vessel, cell) => numbers.mass[at(vessel, cell)],
+    temperatureK: (vessel, cell) => numbers.temperature[at(vessel, cell)],
+    enthalpyJPerKg: (vessel, cell) => numbers.enthalpy[at(vessel, cell)],
+    quality: (vessel, cell) => plan.isobars[vessel].quality(numbers.enthalpy[at(vessel, cell)]),
+    saturationTemperatureK: (vessel) => plan.isobars[vessel].saturationTemperatureK,
+    wallTemperatureK: (vessel, cell) => numbers.wall[at(vessel, cell)],
+    liquidShare: (vessel, cell) => liquidShare(core, vessel, at(vessel, cell)),
+    massFlowKgPerS: (link) => numbers.linkFlow[link],
+    liquidFlowKgPerS: (link) => numbers.linkLiquid[link],
+    workW: (link) => numbers.linkWork[link],
+    linkMemory: (link, index) => numbers.memory[3 * link + index],
+    portEnthalpyJPerKg(port) {
+      drawAt(numbers, plan, port.vessel, cellOfPort(plan, port), heightOf(port.height), draw);
+      return draw.enthalpyJPerKg;
+    },
+    books: () => readBooks(core),
+  };
+}
+
+function rebuild(core: NetworkCore, structure: NetworkStructure): void {
+  const { plan } = core;
+  plan.vesselSpecs.fill(undefined);
+  plan.linkSpecs.fill(undefined);
+  plan.cellCount.fill(0);
+  for (const { slot, firstCell, spec } of structure.vessels) enterVessel(plan, slot, firstCell, spec);
+  for (const { slot, spec } of structure.links) enterLink(core, slot, spec);
+  refreshOwners(core);
+}
+
+function enterLink(core: NetworkCore, slot: number, spec: LinkSpec): void {
+  const { links, plan } = core;
+  links.fromCell[slot] = cellOfPort(plan, spec.from);
+  links.toCell[slot] = cellOfPort(plan, spec.to);
+  links.bulbCell[slot] = spec.kind === 'expansionValve' ? cellOfPort(plan, spec.bulb) : -1;
+  links.fromVessel[slot] = spec.from.vessel;
+  links.toVessel[slot] = spec.to.vessel;
+  links.fromHeight[slot] = heightOf(spec.from.height);
+  links.toHeight[slot] = heightOf(spec.to.height);
+  plan.linkSpecs[slot] = spec;
+}
+
+function refreshOwners(core: NetworkCore): void {
+  const { plan, links, drive } = core;
+  refreshSlots(plan);
+  core.owned = core.owned.map(() => []);
+  drive.owner.fill(0);
+  for (const l of plan.linkSlots) {
+    if (!isDriven(present(plan.linkSpecs[l]))) continue;
+    const owner = ownerOf(core, links.fromVessel[l], links.toVessel[l]);
+    drive.owner[l] = owner;
+    core.owned[owner].push(l);
+  }
+}
+
+function liquidShare(core: NetworkCore, vessel: number, c: number): number {
+  const { plan, numbers } = core;
+  const iso = plan.isobars[vessel];
+  const x = iso.quality(numbers.enthalpy[c]);
+  if (x <= 0) return 1;
+  if (x >= 1) return 0;
+  return ((1 - x) * iso.liquidVolumeM3PerKg) / numbers.volume[c];
+}
+
+function heightOf(height: PortHeight): number {
+  if (height === 'bulk') return -1;
+  if (height === 'top') return 1;
+  return height === 'bottom' ? 0 : height;
+}
+
+function present<T>(value: T | undefined): T {
+  if (value === undefined) throw new RangeError('no such slot in this network');
+  return value;
+}

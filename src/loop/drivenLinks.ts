@@ -1,0 +1,129 @@
+/**
+ * Links that a pressure difference drives (valve, check valve, relief, pump), taken implicitly.
+ *
+ * At the start of a step each gets a gain, m = gain (p1 - p2), the chord of its flow law. The smaller of its two vessels
+ * owns it: the owner's pressure search lets the flow follow the trial pressure, and the other end's give is taken into
+ * the gain. So a link moves at most what brings its two pressures level, and a hose full of liquid stays quiet.
+ */
+import { AIR_GAS_CONSTANT, drawAt } from './portDraw';
+import { type NetworkCore, totalPressurePa } from './networkCore';
+import { TOTAL } from './networkNumbers';
+import type { LinkSpec } from './networkTypes';
+import { saturationPressureAt } from './saturationAt';
+import { valveFlow } from './valveFlow';
+
+/** Share of what a cell holds that one link may take in a step. */
+const MOST_TAKEN = 0.3;
+
+/** True for links this file looks after. */
+export function isDriven(spec: LinkSpec): boolean {
+  return spec.kind === 'valve' || spec.kind === 'check' || spec.kind === 'relief' || spec.kind === 'pump';
+}
+
+/** The end of a link that solves for its flow: whichever is solved first, so the smaller; never the room. */
+export function ownerOf(core: NetworkCore, from: number, to: number): number {
+  if (from === 0) return to;
+  if (to === 0) return from;
+  const order = core.plan.solveOrder;
+  return order.indexOf(to) < order.indexOf(from) ? to : from;
+}
+
+/** Reads both ends of link `l` and prepares its gain for a step of `dtS`. */
+export function prepareDriven(core: NetworkCore, l: number, spec: LinkSpec, dtS: number): void {
+  const { drive, links, numbers } = core;
+  const from = links.fromVessel[l];
+  const to = links.toVessel[l];
+  const owner = drive.owner[l];
+  drive.moved[l] = 0;
+  drive.sign[l] = 0;
+  const pFrom = totalPressurePa(core, from);
+  const pTo = spec.kind === 'pump' ? spec.ultimatePa : totalPressurePa(core, to);
+  if (spec.kind === 'relief') latchRelief(core, l, spec.opensAbovePa, spec.shutsBelowPa, pFrom - pTo);
+  const opening = spec.kind === 'relief' ? numbers.memory[3 * l] * numbers.opening[l] : numbers.opening[l];
+  const forward = pFrom >= pTo;
+  if (opening <= 0 || pFrom === pTo || (!forward && spec.kind !== 'valve')) return;
+  const flow = startFlow(core, l, spec, opening, forward, pFrom, pTo, dtS);
+  const high = forward ? pFrom : pTo;
+  const low = forward ? pTo : pFrom;
+  if (flow <= 0) return;
+  const far = owner === from ? to : from;
+  let gain = flow / (high - low);
+  gain /= 1 + gain * dtS * stiffness(core, far, owner === from ? links.toCell[l] : links.fromCell[l], l, owner === from ? pFrom : pTo);
+  drive.gain[l] = gain;
+  drive.farPa[l] = owner === from ? pTo : pFrom;
+  drive.sign[l] = (owner === from) === forward ? -1 : 1;
+}
+
+/** kg/s at the start of the step, with the draw of the upstream port noted in `drive`. */
+function startFlow(
+  core: NetworkCore,
+  l: number,
+  spec: LinkSpec,
+  opening: number,
+  forward: boolean,
+  pFrom: number,
+  pTo: number,
+  dtS: number,
+): number {
+  const { drive, links, draw, plan, numbers } = core;
+  const vessel = forward ? links.fromVessel[l] : links.toVessel[l];
+  const cell = forward ? links.fromCell[l] : links.toCell[l];
+  drive.most[l] = 1e9;
+  if (vessel === 0) {
+    draw.enthalpyJPerKg = 0;
+    draw.densityKgPerM3 = pFrom / (AIR_GAS_CONSTANT * numbers.totals[TOTAL.roomTemperatureK]);
+    if (!forward) draw.densityKgPerM3 = pTo / (AIR_GAS_CONSTANT * numbers.totals[TOTAL.roomTemperatureK]);
+    draw.airShare = 1;
+    draw.liquidShare = 0;
+    draw.vapourVolumeShare = 1;
+  } else {
+    drawAt(numbers, plan, vessel, cell, forward ? links.fromHeight[l] : links.toHeight[l], draw);
+    drive.most[l] = (MOST_TAKEN * draw.availableKg) / Math.max(1e-9, 1 - draw.airShare);
+  }
+  drive.enthalpy[l] = draw.enthalpyJPerKg;
+  drive.airShare[l] = draw.airShare;
+  drive.liquidShare[l] = draw.liquidShare;
+  const up = forward ? pFrom : pTo;
+  const down = forward ? pTo : pFrom;
+  if (spec.kind === 'pump') return opening * spec.speedM3PerS * draw.densityKgPerM3 * (1 - down / up);
+  if (!('areaM2' in spec)) return 0;
+  const saturation = draw.liquidShare > 0 && vessel !== 0 ? saturationOf(core, vessel, cell) : 0;
+  const area = spec.areaM2 * opening;
+  const critical = core.refrigerant.criticalPressurePa;
+  const flow = valveFlow(area, up, down, draw.densityKgPerM3, draw.vapourVolumeShare, saturation, critical);
+  return Math.min(flow, drive.most[l] / dtS);
+}
+
+/** Saturation pressure at the temperature of a cell's liquid, Pa. */
+export function saturationOf(core: NetworkCore, vessel: number, cell: number): number {
+  const { numbers, plan, probe } = core;
+  const p = numbers.pressure[vessel];
+  if (numbers.enthalpy[cell] >= plan.isobars[vessel].liquidEnthalpyJPerKg) return p;
+  return saturationPressureAt(probe, p, numbers.temperature[cell], core.mostPressurePa);
+}
+
+/** Pa that one kg of link `l`'s flow adds to (or takes from) a vessel at its far end; 0 for the room. */
+function stiffness(core: NetworkCore, vessel: number, cell: number, l: number, nearPa: number): number {
+  if (vessel === 0) return 0;
+  const { numbers, plan, drive, probe } = core;
+  const air = drive.airShare[l];
+  let give = numbers.compliance[vessel];
+  if (plan.cellCount[vessel] === 1) {
+    // chord to the near pressure: sees a can fill up, or a full hose begin to flash, within the step
+    const p = numbers.pressure[vessel];
+    const target = Math.min(Math.max(nearPa - numbers.airPressure[vessel], 20), core.mostPressurePa);
+    if (Math.abs(target - p) > 1) {
+      probe.setPressurePa(target);
+      const level = plan.cellVolume[cell] / probe.volumeM3PerKg(numbers.enthalpy[cell]);
+      const chord = Math.abs((level - numbers.mass[cell]) / (target - p));
+      if (chord < give) give = chord;
+    }
+  }
+  return (1 - air) / Math.max(give, 1e-16) + air * numbers.airStiffness[vessel];
+}
+
+function latchRelief(core: NetworkCore, l: number, opensPa: number, shutsPa: number, differencePa: number): void {
+  const { memory } = core.numbers;
+  if (differencePa > opensPa) memory[3 * l] = 1;
+  else if (differencePa < shutsPa) memory[3 * l] = 0;
+}

@@ -1,0 +1,42 @@
+/**
+ * Thermostatic expansion valve: its needle stands where the bulb's pressure balances evaporator pressure and spring.
+ *
+ *   lift = clamp((p_bulb - p_evaporator - static * s) / (gradient * s)),   m = CdA (bleed + (1 - bleed) lift) sqrt(2 rho dp)
+ *
+ * s is dp/dT of saturation at a usual evaporator pressure, so that superheats in kelvin can be given. The bulb follows
+ * the suction line with a lag and has a maximum operating pressure, above which it holds no liquid. Linear in superheat,
+ * as is usual (form seen in an open air-conditioner model). A small bleed notch lets a standing loop come level.
+ */
+import type { MeteringInlet } from './meteringInlet';
+import { seatPa } from './meteringInlet';
+
+/** Pa per K of saturation for R-134a near 340 kPa: the spring is made for it, whatever fluid is in the loop. */
+export const SPRING_PA_PER_K = 11700;
+/** How much of a further rise the bulb still feels over its maximum operating pressure. */
+const OVER_MAXIMUM_SLOPE = 0.05;
+const GAS_CHOKE = 0.5;
+
+/** 0 shut .. 1 open. `bulbSaturationPa`: saturation pressure at the bulb's temperature. */
+export function expansionValveLift(
+  bulbSaturationPa: number,
+  evaporatorPa: number,
+  staticSuperheatK: number,
+  gradientK: number,
+  maximumOperatingPa: number,
+): number {
+  const over = bulbSaturationPa - maximumOperatingPa;
+  const bulbPa = over > 0 ? maximumOperatingPa + OVER_MAXIMUM_SLOPE * over : bulbSaturationPa;
+  const lift = (bulbPa - evaporatorPa - staticSuperheatK * SPRING_PA_PER_K) / (gradientK * SPRING_PA_PER_K);
+  return lift < 0 ? 0 : lift > 1 ? 1 : lift;
+}
+
+/** kg/s through an open area `areaM2` (discharge coefficient included). */
+export function expansionValveFlow(areaM2: number, inlet: MeteringInlet): number {
+  const drop = inlet.pressurePa - inlet.downstreamPa;
+  if (drop <= 0) return 0;
+  const gas = (inlet.quality * inlet.vapourM3PerKg) / inlet.volumeM3PerKg;
+  const most = (1 - GAS_CHOKE * (gas < 1 ? gas : 1)) * inlet.pressurePa;
+  const seat = seatPa(inlet.pressurePa);
+  const root = Math.sqrt((2 * Math.max(seat, Math.min(drop, most))) / inlet.volumeM3PerKg);
+  return drop < seat ? (areaM2 * root * drop) / seat : areaM2 * root;
+}

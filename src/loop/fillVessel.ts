@@ -1,0 +1,121 @@
+/**
+ * Fills a vessel at rest and in equilibrium at one temperature: saturated if there is enough for it, else superheated.
+ * Liquid goes where it would stand: pots first, then evenly over the pipes.
+ */
+import { readAir, readCells } from './commitVessel';
+import { LEAST_PRESSURE_PA, type NetworkCore } from './networkCore';
+import { TOTAL } from './networkNumbers';
+import { volumeOf } from './networkPlan';
+import type { Contents } from './networkTypes';
+import { settledShare } from './oilSump';
+import { saturationPressureAt } from './saturationAt';
+import { storedIn } from './books';
+
+const MOST_POT_LEVEL = 0.9;
+
+/** `contents.refrigerantKg` includes what the oil holds. Enters everything in the books as brought in. */
+export function fillVessel(core: NetworkCore, vessel: number, contents: Contents): void {
+  const { numbers: n, plan, mostPressurePa } = core;
+  const first = plan.firstCell[vessel];
+  const end = first + plan.cellCount[vessel];
+  const iso = plan.isobars[vessel];
+  const t = contents.temperatureK;
+  const psat = saturationPressureAt(core.probe, 5e5, t, mostPressurePa);
+  n.extra[0][vessel] = contents.airKg ?? 0;
+  n.extra[1][vessel] = contents.foreignKg ?? 0;
+  n.extra[2][vessel] = contents.waterKg ?? 0;
+  n.extra[3][vessel] = contents.oilKg ?? 0;
+  const p = restPressure(core, vessel, contents, psat);
+  iso.setPressurePa(p);
+  const held = (contents.oilKg ?? 0) * settledShare(p, psat);
+  n.dissolved[vessel] = held;
+  n.dissolvedHeat[vessel] = held * iso.vapourEnthalpyJPerKg;
+  for (let c = first; c < end; c++) {
+    n.wall[c] = t;
+    n.surroundings[c] = t;
+    n.heat[c] = 0;
+    n.flow[c] = 0;
+  }
+  n.pressure[vessel] = p;
+  n.pressureRate[vessel] = 0;
+  n.tilt[vessel] = 0;
+  n.shaking[vessel] = 0;
+  spread(core, vessel, Math.max(1e-12, contents.refrigerantKg - held), p, psat, t);
+  let kg = 0;
+  for (let c = first; c < end; c++) kg += n.mass[c];
+  n.compliance[vessel] = (0.3 * kg) / p + 1e-13;
+  readCells(core, vessel);
+  readAir(core, vessel);
+  bringIn(core, vessel, contents);
+}
+
+function bringIn(core: NetworkCore, vessel: number, contents: Contents): void {
+  const { numbers: n, plan } = core;
+  let kg = n.dissolved[vessel];
+  const first = plan.firstCell[vessel];
+  for (let c = first; c < first + plan.cellCount[vessel]; c++) kg += n.mass[c];
+  n.totals[TOTAL.broughtInKg] += kg;
+  n.totals[TOTAL.broughtInKg + 1] += contents.airKg ?? 0;
+  n.totals[TOTAL.broughtInKg + 2] += contents.foreignKg ?? 0;
+  n.totals[TOTAL.broughtInKg + 3] += contents.waterKg ?? 0;
+  n.totals[TOTAL.broughtInKg + 4] += contents.oilKg ?? 0;
+  n.totals[TOTAL.broughtInJ] += storedIn(core, vessel);
+}
+
+/** Saturation pressure if liquid is left over, else that of the vapour alone; oil holds its share either way. */
+function restPressure(core: NetworkCore, vessel: number, contents: Contents, psat: number): number {
+  const { plan, probe } = core;
+  const volume = volumeOf(plan, vessel);
+  const oil = contents.oilKg ?? 0;
+  probe.setPressurePa(psat);
+  if (contents.refrigerantKg - oil * settledShare(psat, psat) >= volume / probe.vapourVolumeM3PerKg) return psat;
+  let low = LEAST_PRESSURE_PA;
+  let high = psat;
+  for (let i = 0; i < 60; i++) {
+    const p = 0.5 * (low + high);
+    probe.setPressurePa(p);
+    const h = probe.enthalpyFromTemperatureJPerKg(contents.temperatureK);
+    const kg = volume / probe.volumeM3PerKg(h) + oil * settledShare(p, psat);
+    if (kg > contents.refrigerantKg) high = p;
+    else low = p;
+  }
+  return 0.5 * (low + high);
+}
+
+function spread(core: NetworkCore, vessel: number, kg: number, p: number, psat: number, t: number): void {
+  const { numbers: n, plan } = core;
+  const iso = plan.isobars[vessel];
+  const first = plan.firstCell[vessel];
+  const end = first + plan.cellCount[vessel];
+  const volume = volumeOf(plan, vessel);
+  if (p < psat) {
+    const h = iso.enthalpyFromTemperatureJPerKg(t);
+    for (let c = first; c < end; c++) {
+      n.mass[c] = (kg * plan.cellVolume[c]) / volume;
+      n.enthalpy[c] = h;
+    }
+    return;
+  }
+  const vl = iso.liquidVolumeM3PerKg;
+  const vv = iso.vapourVolumeM3PerKg;
+  // liquid volume that makes up the mass with vapour in the rest
+  let liquid = (kg - volume / vv) / (1 / vl - 1 / vv);
+  if (liquid > volume) liquid = volume;
+  for (let c = first; c < end; c++) n.volume[c] = 0;
+  for (let c = first; c < end; c++) {
+    if (plan.isPot[c] === 0) continue;
+    n.volume[c] = Math.min(liquid, MOST_POT_LEVEL * plan.cellVolume[c]);
+    liquid -= n.volume[c];
+  }
+  let room = 0;
+  for (let c = first; c < end; c++) room += plan.cellVolume[c] - n.volume[c];
+  const share = room > 0 ? liquid / room : 0;
+  for (let c = first; c < end; c++) {
+    const wet = n.volume[c] + share * (plan.cellVolume[c] - n.volume[c]);
+    const liquidKg = wet / vl;
+    const vapourKg = (plan.cellVolume[c] - wet) / vv;
+    n.mass[c] = liquidKg + vapourKg;
+    n.enthalpy[c] =
+      (liquidKg * iso.liquidEnthalpyJPerKg + vapourKg * iso.vapourEnthalpyJPerKg) / (liquidKg + vapourKg);
+  }
+}

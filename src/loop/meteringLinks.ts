@@ -1,0 +1,82 @@
+/** Orifice tube and expansion valve as links: read the inlet, ask the law, book both ends. Throttling keeps enthalpy. */
+import { bookLink } from './bookFlow';
+import { saturationOf } from './drivenLinks';
+import { expansionValveFlow, expansionValveLift } from './expansionValve';
+import { type NetworkCore, totalPressurePa } from './networkCore';
+import type { ExpansionValveLink, OrificeTubeLink } from './networkTypes';
+import { orificeTubeFlow } from './orificeTube';
+import { drawAt } from './portDraw';
+import { saturationPressureAt } from './saturationAt';
+
+const MOST_TAKEN = 0.3;
+
+export function stepOrificeTube(core: NetworkCore, l: number, spec: OrificeTubeLink, dtS: number): void {
+  const forward = readInlet(core, l);
+  const { refrigerant, inlet, numbers } = core;
+  const critical = refrigerant.criticalPressurePa;
+  const open = numbers.opening[l];
+  const flow = orificeTubeFlow(spec.boreM, spec.lengthM, open, inlet, critical, refrigerant.criticalTemperatureK);
+  pass(core, l, forward ? flow : -flow, dtS);
+}
+
+/** Memory: bulb temperature (K), lift. */
+export function stepExpansionValve(core: NetworkCore, l: number, spec: ExpansionValveLink, dtS: number): void {
+  const { numbers, links, probe, inlet } = core;
+  const low = links.toVessel[l];
+  const felt = numbers.temperature[links.bulbCell[l]];
+  const at = 3 * l;
+  const bulbK = numbers.memory[at] > 0 ? numbers.memory[at] + ((felt - numbers.memory[at]) * dtS) / (spec.bulbLagS + dtS) : felt;
+  numbers.memory[at] = bulbK;
+  const bulbPa = saturationPressureAt(probe, numbers.pressure[low], bulbK, core.mostPressurePa);
+  const lift = expansionValveLift(
+    bulbPa,
+    totalPressurePa(core, low),
+    spec.staticSuperheatK,
+    spec.gradientK,
+    spec.maximumOperatingPa,
+  );
+  numbers.memory[at + 1] = lift;
+  const forward = readInlet(core, l);
+  const share = spec.bleedShare + (1 - spec.bleedShare) * lift;
+  const flow = expansionValveFlow(spec.areaM2 * share * numbers.opening[l], inlet);
+  pass(core, l, forward ? flow : -flow, dtS);
+}
+
+/** Fills `core.inlet` and `core.draw` from the end with the higher pressure; true if that is the link's `from`. */
+function readInlet(core: NetworkCore, l: number): boolean {
+  const { links, numbers, plan, inlet, draw } = core;
+  const pFrom = totalPressurePa(core, links.fromVessel[l]);
+  const pTo = totalPressurePa(core, links.toVessel[l]);
+  const forward = pFrom >= pTo;
+  const vessel = forward ? links.fromVessel[l] : links.toVessel[l];
+  const cell = forward ? links.fromCell[l] : links.toCell[l];
+  drawAt(numbers, plan, vessel, cell, forward ? links.fromHeight[l] : links.toHeight[l], draw);
+  const iso = plan.isobars[vessel];
+  const h = draw.enthalpyJPerKg;
+  const liquid = h < iso.liquidEnthalpyJPerKg;
+  inlet.pressurePa = forward ? pFrom : pTo;
+  inlet.downstreamPa = forward ? pTo : pFrom;
+  inlet.saturationPa = liquid ? saturationOf(core, vessel, cell) : numbers.pressure[vessel];
+  inlet.subcoolingK = liquid ? iso.saturationTemperatureK - numbers.temperature[cell] : 0;
+  inlet.quality = liquid ? 0 : h >= iso.vapourEnthalpyJPerKg ? 1 : iso.quality(h);
+  inlet.liquidM3PerKg = iso.liquidVolumeM3PerKg;
+  inlet.vapourM3PerKg = iso.vapourVolumeM3PerKg;
+  inlet.volumeM3PerKg = 1 / draw.densityKgPerM3;
+  return forward;
+}
+
+/** Books `flow` (kg/s, air included), at most what the inlet cell can give and what brings both sides level. */
+function pass(core: NetworkCore, l: number, flow: number, dtS: number): void {
+  const { draw, numbers, links, inlet } = core;
+  let m = Math.abs(flow) * dtS;
+  const most = (MOST_TAKEN * draw.availableKg) / Math.max(1e-9, 1 - draw.airShare);
+  if (m > most) m = most;
+  const give = 1 / (1 / numbers.compliance[links.fromVessel[l]] + 1 / numbers.compliance[links.toVessel[l]]);
+  const level = (inlet.pressurePa - inlet.downstreamPa) * give;
+  if (m * (1 - draw.airShare) > level) m = level / (1 - draw.airShare);
+  if (flow < 0) m = -m;
+  const refrigerant = m * (1 - draw.airShare);
+  bookLink(core, l, refrigerant, draw.enthalpyJPerKg, m - refrigerant);
+  numbers.linkFlow[l] = refrigerant / dtS;
+  numbers.linkLiquid[l] = (m * draw.liquidShare) / dtS;
+}

@@ -1,0 +1,113 @@
+/**
+ * Where every changing number of a network stands: one Float64Array, seen through named views. A snapshot is a copy of
+ * the array. Capacities are fixed, so adding a hose at run time moves nothing.
+ */
+
+/** Most vessels, cells and links a network can hold; vessel 0 is the room. */
+export const CAPACITY = { vessels: 24, cells: 96, links: 48 } as const;
+/** Numbers kept beside the network for whoever builds a car on it: air side, cabin, controls. */
+export const RESERVE = 192;
+export const SPECIES_COUNT = 5;
+export const LINK_MEMORY = 3;
+
+/** Index into `totals`. */
+export const TOTAL = {
+  step: 0,
+  roomPressurePa: 1,
+  roomTemperatureK: 2,
+  broughtInJ: 3,
+  heatInJ: 4,
+  workInJ: 5,
+  ventedJ: 6,
+  rejectedJ: 7,
+  /** Largest relative volume error left by the pressure solver, and steps in which it gave up. */
+  worstResidual: 8,
+  unsolvedSteps: 9,
+  /** First of five: kg brought in, by species. */
+  broughtInKg: 10,
+  /** First of five: kg that went to the room, by species. */
+  ventedKg: 15,
+  count: 20,
+} as const;
+
+export interface NetworkNumbers {
+  readonly state: Float64Array;
+  /** Partial pressure of the refrigerant and of the air, Pa. */
+  readonly pressure: Float64Array;
+  readonly airPressure: Float64Array;
+  /** Rate of change in the last step, Pa/s: where the next search starts. */
+  readonly pressureRate: Float64Array;
+  /** kg that raise the refrigerant's pressure by one pascal, as the last search found it. */
+  readonly compliance: Float64Array;
+  /** Pa that one kg of air adds. */
+  readonly airStiffness: Float64Array;
+  /** Species 1..4 by vessel: `extra[species - 1][vessel]`. */
+  readonly extra: readonly Float64Array[];
+  /** Refrigerant dissolved in the vessel's oil, kg, and its enthalpy, J. */
+  readonly dissolved: Float64Array;
+  readonly dissolvedHeat: Float64Array;
+  readonly tilt: Float64Array;
+  readonly shaking: Float64Array;
+
+  readonly mass: Float64Array;
+  readonly enthalpy: Float64Array;
+  readonly temperature: Float64Array;
+  /** dT/dh at the cell's state, K per (J/kg); 0 inside the dome. */
+  readonly temperatureSlope: Float64Array;
+  readonly volume: Float64Array;
+  readonly wall: Float64Array;
+  readonly surroundings: Float64Array;
+  readonly outside: Float64Array;
+  readonly heat: Float64Array;
+  /** kg/s that went on to the next cell in the last step. */
+  readonly flow: Float64Array;
+
+  readonly opening: Float64Array;
+  readonly speed: Float64Array;
+  readonly linkFlow: Float64Array;
+  readonly linkLiquid: Float64Array;
+  readonly linkWork: Float64Array;
+  readonly memory: Float64Array;
+
+  readonly totals: Float64Array;
+  readonly reserve: Float64Array;
+}
+
+export function createNumbers(): NetworkNumbers {
+  const { vessels, cells, links } = CAPACITY;
+  const length = 13 * vessels + 10 * cells + (5 + LINK_MEMORY) * links + TOTAL.count + RESERVE;
+  const state = new Float64Array(length);
+  let used = 0;
+  const take = (count: number): Float64Array => state.subarray(used, (used += count));
+  return {
+    state,
+    pressure: take(vessels),
+    airPressure: take(vessels),
+    pressureRate: take(vessels),
+    compliance: take(vessels),
+    airStiffness: take(vessels),
+    extra: [take(vessels), take(vessels), take(vessels), take(vessels)],
+    dissolved: take(vessels),
+    dissolvedHeat: take(vessels),
+    tilt: take(vessels),
+    shaking: take(vessels),
+    mass: take(cells),
+    enthalpy: take(cells),
+    temperature: take(cells),
+    temperatureSlope: take(cells),
+    volume: take(cells),
+    wall: take(cells),
+    surroundings: take(cells),
+    outside: take(cells),
+    heat: take(cells),
+    flow: take(cells),
+    opening: take(links),
+    speed: take(links),
+    linkFlow: take(links),
+    linkLiquid: take(links),
+    linkWork: take(links),
+    memory: take(links * LINK_MEMORY),
+    totals: take(TOTAL.count),
+    reserve: take(RESERVE),
+  };
+}

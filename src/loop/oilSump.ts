@@ -1,0 +1,37 @@
+/**
+ * Oil in the last cell of a vessel holds refrigerant: towards 0.22 p / psat(T) kg per kg of oil, with a time constant of
+ * 120 s stirred and 480 s standing [guess]. What it holds is part of the charge. Slow to leave: the tail of an evacuation.
+ */
+import type { NetworkCore } from './networkCore';
+import { saturationPressureAt } from './saturationAt';
+
+const HELD_PER_KG = 0.22;
+const STIRRED_S = 120;
+const STANDING_S = 480;
+const STIRRING_KG_PER_S = 0.002;
+const MOST_TAKEN = 0.02;
+
+/** Share of its mass that oil holds when settled at refrigerant pressure `p` and saturation pressure `psat`. */
+export function settledShare(p: number, psat: number): number {
+  const ratio = p / psat;
+  return HELD_PER_KG * (ratio < 1 ? ratio : 1);
+}
+
+export function stepOil(core: NetworkCore, vessel: number, dtS: number): void {
+  const { numbers: n, plan, scratch } = core;
+  const c = plan.firstCell[vessel] + plan.cellCount[vessel] - 1;
+  const iso = plan.isobars[vessel];
+  const p = n.pressure[vessel];
+  const psat = saturationPressureAt(core.probe, p, n.temperature[c], core.mostPressurePa);
+  const settled = n.extra[3][vessel] * settledShare(p, psat);
+  const tau = Math.abs(n.flow[c > plan.firstCell[vessel] ? c - 1 : c]) > STIRRING_KG_PER_S ? STIRRED_S : STANDING_S;
+  let m = ((settled - n.dissolved[vessel]) * dtS) / tau;
+  const most = MOST_TAKEN * n.mass[c];
+  if (m > most) m = most;
+  const hv = Math.max(iso.vapourEnthalpyJPerKg, n.enthalpy[c]);
+  const h = m > 0 || n.dissolved[vessel] <= 0 ? hv : n.dissolvedHeat[vessel] / n.dissolved[vessel];
+  n.dissolved[vessel] += m;
+  n.dissolvedHeat[vessel] += m * h;
+  scratch.sourceMass[c] -= m;
+  scratch.sourceHeat[c] -= m * h;
+}

@@ -1,0 +1,74 @@
+/**
+ * Read once at the start of a step, for every cell: conductance to the wall and slip between the phases.
+ *
+ * Conductance blends liquid, boiling and vapour figures by quality and follows the flow (single phase ~ m^0.8, after
+ * Dittus & Boelter; two-phase ~ m^0.4), with floors for still fluid; exponents are 13/16 and 3/8, which square roots give.
+ * Slip is Zivi's (rho_l / rho_v)^(1/3) (exponent 21/64) when refrigerant flows; as it stands still it goes over to the
+ * cell's own figure. Air blankets the wall: 1 / (1 + 7 y_air) [guess].
+ */
+import type { NetworkCore } from './networkCore';
+
+const NOMINAL_KG_PER_S = 0.04;
+const STILL_SINGLE = 0.12;
+const STILL_TWO_PHASE = 0.3;
+const MOST_FLOW_FACTOR = 3;
+/** Quality over which a wetted wall begins to dry out. */
+const DRY_OUT = 0.86;
+const WET_IN = 0.02;
+/** Flow under which the phases part. */
+const PARTING_KG_PER_S = 0.007;
+const AIR_BLANKET = 7;
+const SHAKEN_WETTING = 2;
+
+export function prepareCells(core: NetworkCore, vessel: number, dtS: number): void {
+  const { numbers: n, plan, scratch } = core;
+  const iso = plan.isobars[vessel];
+  const hl = iso.liquidEnthalpyJPerKg;
+  const latent = iso.vapourEnthalpyJPerKg - hl;
+  const zivi = nearCubeRoot(iso.vapourVolumeM3PerKg / iso.liquidVolumeM3PerKg);
+  const airShare = n.airPressure[vessel] > 0 ? n.airPressure[vessel] / (n.airPressure[vessel] + n.pressure[vessel]) : 0;
+  const wetting = (dtS * (1 + SHAKEN_WETTING * n.shaking[vessel])) / (1 + AIR_BLANKET * airShare);
+  const first = plan.firstCell[vessel];
+  const end = first + plan.cellCount[vessel];
+  for (let c = first; c < end; c++) {
+    scratch.sourceMass[c] = 0;
+    scratch.sourceHeat[c] = 0;
+    const flow = n.flow[c] < 0 ? -n.flow[c] : n.flow[c];
+    const share = flow < PARTING_KG_PER_S ? flow / PARTING_KG_PER_S : 1;
+    const slip = plan.slipAtRest[c] + (zivi - plan.slipAtRest[c]) * share;
+    scratch.slip[c] = slip;
+    const ratio = flow / NOMINAL_KG_PER_S;
+    const r = ratio > MOST_FLOW_FACTOR ? MOST_FLOW_FACTOR : ratio;
+    const root2 = Math.sqrt(r);
+    const root4 = Math.sqrt(root2);
+    const root8 = Math.sqrt(root4);
+    const single = Math.max(STILL_SINGLE, root2 * root4 * Math.sqrt(root8));
+    const x = (n.enthalpy[c] - hl) / latent;
+    if (x >= 1) {
+      scratch.wallGain[c] = dtS * single * plan.vapourSide[c];
+      continue;
+    }
+    if (x <= -WET_IN) {
+      scratch.wallGain[c] = dtS * single * plan.liquidSide[c];
+      continue;
+    }
+    const two = Math.max(STILL_TWO_PHASE, root4 * root8) * plan.boiling[c] * wetting;
+    const xIn = x > 0 ? x : 0;
+    const y = plan.isPot[c] === 1 ? xIn : (slip * xIn) / (1 - xIn + slip * xIn);
+    if (y > DRY_OUT) {
+      const dry = (y - DRY_OUT) / (1 - DRY_OUT);
+      scratch.wallGain[c] = two + dry * (dtS * single * plan.vapourSide[c] - two);
+    } else if (x < WET_IN) {
+      const wet = (x + WET_IN) / (2 * WET_IN);
+      const alone = dtS * single * plan.liquidSide[c];
+      scratch.wallGain[c] = alone + wet * (two - alone);
+    } else scratch.wallGain[c] = two;
+  }
+}
+
+/** r^(21/64). */
+function nearCubeRoot(r: number): number {
+  const root4 = Math.sqrt(Math.sqrt(r));
+  const root16 = Math.sqrt(Math.sqrt(root4));
+  return root4 * root16 * Math.sqrt(Math.sqrt(root16));
+}

@@ -1,0 +1,133 @@
+/**
+ * The pressure of a vessel at the end of a step: where the march leaves nothing over. Quasi-Newton with the slope of the
+ * last step, Illinois false position once bracketed. Driven links that a one-cell vessel owns follow the trial pressure.
+ */
+import { march } from './march';
+import { LEAST_PRESSURE_PA, type NetworkCore } from './networkCore';
+import { TOTAL } from './networkNumbers';
+
+const MOST_ROUNDS = 50;
+/** What may be left over: a share of the vessel's mass, or what moves the pressure by this many Pa if that is less. */
+const CLOSE_SHARE = 1e-7;
+const CLOSE_PA = 2;
+const CLOSE_KG = 1e-15;
+
+/** Finds the pressure; leaves results in `core.scratch` and returns it. */
+export function solveVessel(core: NetworkCore, vessel: number, dtS: number): number {
+  const { numbers, mostPressurePa } = core;
+  const p0 = numbers.pressure[vessel];
+  let give = numbers.compliance[vessel];
+  const close = Math.max(CLOSE_KG, Math.min(CLOSE_SHARE * massIn(core, vessel), CLOSE_PA * give));
+  let p = within(p0 + dtS * numbers.pressureRate[vessel], mostPressurePa);
+  let f = residual(core, vessel, p, dtS);
+  let lowP = -1;
+  let lowF = 0;
+  let highP = -1;
+  let highF = 0;
+  let side = 0;
+  let round = 0;
+  while ((f > close || f < -close) && round++ < MOST_ROUNDS) {
+    if (f > 0) {
+      if (side === 1 && highP >= 0) highF *= 0.5;
+      lowP = p;
+      lowF = f;
+      side = 1;
+    } else {
+      if (side === -1 && lowP >= 0) lowF *= 0.5;
+      highP = p;
+      highF = f;
+      side = -1;
+    }
+    const bracketed = lowP >= 0 && highP >= 0;
+    let next = p + f / give;
+    if (bracketed && !(next > lowP && next < highP && round < 6)) {
+      next = (lowP * highF - highP * lowF) / (highF - lowF);
+      if (round > 20) next = 0.5 * (lowP + highP);
+    }
+    next = within(next, mostPressurePa);
+    if (next === p || (bracketed && highP - lowP < 1e-9 * highP)) break;
+    const before = f;
+    const stepPa = next - p;
+    p = next;
+    f = residual(core, vessel, p, dtS);
+    const secant = (before - f) / stepPa;
+    if (secant > 0.02 * give && secant < 50 * give) give = secant;
+    else if (!bracketed && secant > 0) give = secant > give ? 50 * give : 0.02 * give;
+    else if (!bracketed && round > 2) give *= 0.3;
+  }
+  numbers.compliance[vessel] = give;
+  numbers.pressureRate[vessel] = (p - p0) / dtS;
+  note(core, vessel, f, round);
+  return p;
+}
+
+/** kg left over at trial pressure `p`, owned links included. */
+function residual(core: NetworkCore, vessel: number, p: number, dtS: number): number {
+  if (core.owned[vessel].length > 0 && core.plan.cellCount[vessel] === 1) followLinks(core, vessel, p, dtS);
+  return march(core.numbers, core.plan, core.scratch, vessel, p);
+}
+
+/**
+ * Flows of the owned links at trial pressure `p`. Air that comes or goes changes the total pressure at once:
+ * p_air = a (m + sum share gain dt (far - p)) / (1 + a sum share gain dt). A link that would turn round stands still.
+ */
+function followLinks(core: NetworkCore, vessel: number, p: number, dtS: number): void {
+  const { drive, numbers, scratch, plan, airSource } = core;
+  const owned = core.owned[vessel];
+  const a = numbers.airStiffness[vessel];
+  for (const l of owned) drive.moved[l] = drive.sign[l];
+  let total = p;
+  for (let pass = 0; pass < 2; pass++) {
+    let air = numbers.extra[0][vessel] + airSource[vessel];
+    let pull = 0;
+    for (const l of owned) {
+      if (drive.moved[l] === 0) continue;
+      const g = drive.airShare[l] * drive.gain[l] * dtS;
+      air += g * (drive.farPa[l] - p);
+      pull += g;
+    }
+    total = p + Math.max(0, (a * air) / (1 + a * pull));
+    let turned = false;
+    for (const l of owned) {
+      if (drive.moved[l] === 0 || (drive.farPa[l] - total) * drive.sign[l] > 0) continue;
+      drive.moved[l] = 0;
+      turned = true;
+    }
+    if (!turned) break;
+  }
+  let mass = 0;
+  let heat = 0;
+  for (const l of owned) {
+    if (drive.moved[l] === 0) continue;
+    let m = drive.gain[l] * dtS * (drive.farPa[l] - total);
+    if (m > drive.most[l]) m = drive.most[l];
+    else if (m < -drive.most[l]) m = -drive.most[l];
+    if (m * drive.sign[l] < 0) m = 0;
+    drive.moved[l] = m;
+    const refrigerant = m * (1 - drive.airShare[l]);
+    mass += refrigerant;
+    heat += refrigerant * drive.enthalpy[l];
+  }
+  const c = plan.firstCell[vessel];
+  scratch.sourceMass[c] = core.fixedMass[vessel] + mass;
+  scratch.sourceHeat[c] = core.fixedHeat[vessel] + heat;
+}
+
+function massIn(core: NetworkCore, vessel: number): number {
+  const { plan, numbers } = core;
+  const first = plan.firstCell[vessel];
+  let sum = 0;
+  for (let c = first; c < first + plan.cellCount[vessel]; c++) sum += numbers.mass[c];
+  return sum;
+}
+
+function within(p: number, most: number): number {
+  return p < LEAST_PRESSURE_PA ? LEAST_PRESSURE_PA : p > most ? most : p;
+}
+
+function note(core: NetworkCore, vessel: number, f: number, round: number): void {
+  const { totals } = core.numbers;
+  if (round > MOST_ROUNDS) totals[TOTAL.unsolvedSteps] += 1;
+  const share = Math.abs(f) / massIn(core, vessel);
+  if (share > totals[TOTAL.worstResidual]) totals[TOTAL.worstResidual] = share;
+}

@@ -1,0 +1,88 @@
+/**
+ * One step of the network, in this order: read every cell and every link at the start of the step; let machines and
+ * metering devices move what they move; then, from the smallest vessel to the largest, find each pressure and take over.
+ */
+import { bookEnd } from './bookFlow';
+import { commitVessel } from './commitVessel';
+import { stepCompressor } from './compressorLinks';
+import { isDriven, prepareDriven } from './drivenLinks';
+import { stepExpansionValve, stepOrificeTube } from './meteringLinks';
+import { LEAST_PRESSURE_PA, type NetworkCore } from './networkCore';
+import { TOTAL } from './networkNumbers';
+import { stepOil } from './oilSump';
+import { prepareCells } from './prepareCells';
+import { solveVessel } from './solveVessel';
+
+export function stepNetwork(core: NetworkCore, dtS: number): void {
+  const { plan, numbers } = core;
+  numbers.totals[TOTAL.step] += 1;
+  for (const v of plan.vesselSlots) prepareCells(core, v, dtS);
+  for (const l of plan.linkSlots) startLink(core, l, dtS);
+  for (const v of plan.vesselSlots) if (numbers.extra[3][v] > 0) stepOil(core, v, dtS);
+  for (const v of plan.solveOrder) {
+    prepareOwned(core, v, dtS);
+    const p = solveVessel(core, v, dtS);
+    bookOwned(core, v, dtS);
+    commitVessel(core, v, p, dtS);
+  }
+}
+
+function startLink(core: NetworkCore, l: number, dtS: number): void {
+  const { numbers, plan } = core;
+  const spec = plan.linkSpecs[l];
+  if (!spec) return;
+  numbers.linkFlow[l] = 0;
+  numbers.linkLiquid[l] = 0;
+  if (spec.kind === 'compressor') stepCompressor(core, l, spec, dtS);
+  else if (spec.kind === 'orificeTube') stepOrificeTube(core, l, spec, dtS);
+  else if (spec.kind === 'expansionValve') stepExpansionValve(core, l, spec, dtS);
+  else if (isDriven(spec)) prepareDriven(core, l, spec, dtS);
+}
+
+/** One-cell vessels follow their links while they solve; for a chain the flows are settled beforehand. */
+function prepareOwned(core: NetworkCore, vessel: number, dtS: number): void {
+  const owned = core.owned[vessel];
+  if (owned.length === 0) return;
+  const { plan, scratch, drive, numbers } = core;
+  if (plan.cellCount[vessel] === 1) {
+    const c = plan.firstCell[vessel];
+    core.fixedMass[vessel] = scratch.sourceMass[c];
+    core.fixedHeat[vessel] = scratch.sourceHeat[c];
+    return;
+  }
+  const total = numbers.pressure[vessel] + numbers.airPressure[vessel];
+  for (const l of owned) {
+    if (drive.sign[l] === 0) continue;
+    const air = drive.airShare[l];
+    const stiff = (1 - air) / numbers.compliance[vessel] + air * numbers.airStiffness[vessel];
+    const gain = drive.gain[l] / (1 + drive.gain[l] * dtS * stiff);
+    let m = gain * dtS * (drive.farPa[l] - total);
+    if (drive.sign[l] < 0 && numbers.pressure[vessel] <= LEAST_PRESSURE_PA) m *= air;
+    drive.moved[l] = m > drive.most[l] ? drive.most[l] : m < -drive.most[l] ? -drive.most[l] : m;
+    const refrigerant = drive.moved[l] * (1 - air);
+    const fromIsOwner = core.links.fromVessel[l] === vessel;
+    const cell = fromIsOwner ? core.links.fromCell[l] : core.links.toCell[l];
+    scratch.sourceMass[cell] += refrigerant;
+    scratch.sourceHeat[cell] += refrigerant * drive.enthalpy[l];
+  }
+}
+
+/** The owner's cell already has its share; the other end and the air are booked here. */
+function bookOwned(core: NetworkCore, vessel: number, dtS: number): void {
+  const { drive, links, numbers } = core;
+  for (const l of core.owned[vessel]) {
+    if (drive.sign[l] === 0) continue;
+    const moved = drive.moved[l];
+    const air = moved * drive.airShare[l];
+    const refrigerant = moved - air;
+    const ownerIsFrom = links.fromVessel[l] === vessel;
+    const far = ownerIsFrom ? links.toVessel[l] : links.fromVessel[l];
+    const cell = ownerIsFrom ? links.toCell[l] : links.fromCell[l];
+    bookEnd(core, far, cell, -refrigerant, -refrigerant * drive.enthalpy[l], -air);
+    core.airSource[vessel] += air;
+    const along = ownerIsFrom ? -refrigerant : refrigerant;
+    numbers.linkFlow[l] = along / dtS;
+    numbers.linkLiquid[l] = (Math.abs(moved) * drive.liquidShare[l]) / dtS;
+  }
+}
+
