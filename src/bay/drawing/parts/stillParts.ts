@@ -1,0 +1,67 @@
+/**
+ * Which drawing belongs to which kind of part, for everything that stands still. A new kind is one file and one line
+ * here; what moves (fans, clutch hubs) is listed in ../livePieces.ts.
+ */
+import type { Part } from '../../../layout/layout';
+import type { Drawing } from '../record';
+import { accumulator } from './accumulator';
+import { battery } from './battery';
+import { beltFront } from './beltFront';
+import { beltSide } from './beltSide';
+import { booster } from './booster';
+import { tank, washer } from './bottles';
+import { airbox, fusebox } from './boxes';
+import { compressorFront } from './compressorFront';
+import { compressorSide } from './compressorSide';
+import { condenser } from './condenser';
+import { drier } from './drier';
+import { engineAcross } from './engineAcross';
+import { engineAlong } from './engineAlong';
+import { evaporatorCase } from './evaporatorCase';
+import { fanShroud } from './fanElectric';
+import { block, flange, grommet, orifice, pressureSwitch } from './fittings';
+import { radiator } from './radiator';
+import { alternator, dipstick, oilfilter, starter } from './small';
+import { strut } from './strut';
+import { txv } from './txv';
+
+const drawings: Readonly<Record<string, (part: Part) => Drawing>> = {
+  accumulator,
+  airbox,
+  alternator,
+  battery,
+  'belt-front': beltFront,
+  'belt-side': beltSide,
+  block,
+  booster,
+  'clutch-front': () => [],
+  'compressor-front': compressorFront,
+  'compressor-side': compressorSide,
+  condenser,
+  dipstick,
+  drier,
+  'engine-across': engineAcross,
+  'engine-along': engineAlong,
+  'evaporator-case': evaporatorCase,
+  'fan-electric': fanShroud,
+  flange,
+  fusebox,
+  grommet,
+  label: () => [],
+  oilfilter,
+  orifice,
+  radiator,
+  starter,
+  strut,
+  switch: pressureSwitch,
+  tank,
+  txv,
+  washer,
+};
+
+/** The still drawing of a part. Throws `RangeError` for a kind that nobody can draw. */
+export function stillPart(part: Part): Drawing {
+  const draw = drawings[part.kind];
+  if (!draw) throw new RangeError(`part "${part.id}": nobody can draw a "${part.kind}"`);
+  return draw(part);
+}

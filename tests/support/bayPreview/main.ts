@@ -1,0 +1,21 @@
+import { layoutOf } from '../../../src/layout/layouts';
+import { paint } from '../../../src/bay/drawing/painter';
+import { paletteOf } from '../../../src/bay/drawing/palette';
+import { bayPicture } from '../../../src/bay/drawing/picture';
+import { fanStill } from '../../../src/bay/drawing/parts/fanElectric';
+
+const query = new URLSearchParams(location.search);
+const layout = layoutOf(query.get('vehicle') ?? 'hatchback');
+const dark = query.get('theme') === 'dark';
+const host = document.getElementById('host') as HTMLElement;
+const canvas = document.createElement('canvas');
+canvas.width = innerWidth; canvas.height = innerHeight; host.append(canvas);
+const context = canvas.getContext('2d') as CanvasRenderingContext2D;
+const [x, y, w, h] = layout.view;
+const k = Math.max(innerWidth / w, innerHeight / h);
+context.setTransform(k, 0, 0, k, -x * k, -y * k);
+const t = performance.now();
+const layers = bayPicture(layout, ['A/C', 'R-134a 0.48 kg'], 0.15);
+const t2 = performance.now();
+for (const layer of layers) paint(context, 'still' in layer ? layer.still : fanStill(layer.fan), paletteOf(dark, layout.paint));
+console.log('records', t2 - t, 'paint', performance.now() - t2, layers.map((l) => ('still' in l ? l.still.length : 'fan')));
