@@ -1,0 +1,129 @@
+/**
+ * Couplers. On a port they are seen from above: a round fluted knob with L or a rounded square one with H, the sleeve
+ * below, the hose's barb to one side; the knob stands up while the core is shut and sinks when it is turned in. Loose
+ * they lie on the mat in side view, because mouth and sleeve are the message there.
+ */
+import type { HoseId } from '../../../layout/layout';
+import { badge, HOSE_INK, HOSE_LETTER, letter } from '../badge';
+import { chain, move, scale, turn } from '../matrix';
+import { across, down, gearAcross, gearDome } from '../paints';
+import { circle, polygon, roundRect } from '../paths';
+import { bar, fill, mm, placed, repeat, shape, stroke, type Drawing } from '../record';
+import { canister, lineShadow, shadow } from '../solids';
+import { tube } from '../tubes';
+
+/** A hose with a coupler that snaps on a port; the charging hose ends in a threaded tap instead. */
+export type SideHose = Exclude<HoseId, 'charging'>;
+
+const knobRadius = (hose: SideHose): number => (hose === 'low' ? 27 : 30);
+/** How far the hose starts from the middle of a coupler on a port. */
+export const BARB_MM = 66;
+
+/** On a port at the origin, the hose leaving at `angle` (radians, clockwise from picture right). */
+export function couplerTop(hose: SideHose, angle: number, open: boolean): Drawing {
+  const r = knobRadius(hose);
+  const [c, s] = [Math.cos(angle), Math.sin(angle)];
+  const along = (k: number): readonly [number, number] => [mm(c * k), mm(2 + s * k)];
+  const barb = `M${along(r * 0.5).join(' ')}L${along(r + 38).join(' ')}`;
+  const ring = (share: number) => {
+    const [x, y] = along(r + 40 * share);
+    return bar(x - s * 10, y + c * 10, x + s * 10, y - c * 10, 'mill-d', 2, 0.7);
+  };
+  const stem: Drawing = open ? [] : canister(0, -2, r * 0.5, 10, 'mill', { elevation: 6 });
+  const rise = open ? -6 : -17;
+  return [
+    ...lineShadow(barb, 22, 30),
+    ...tube(barb, 22, 'mill'),
+    ...[0.35, 0.6, 0.85].map(ring),
+    ...canister(0, 8, r + 2, 26, 'mill', { elevation: 40 }),
+    ...stem,
+    ...placed(knob(hose, r), move(0, rise)),
+  ];
+}
+
+function knob(hose: SideHose, r: number): Drawing {
+  const height = 14;
+  if (hose === 'low') {
+    const flutes = Array.from({ length: 36 }, (_, i) => {
+      const q = i % 2 ? r : r - 3.2;
+      return [Math.cos((i * Math.PI) / 18) * q, Math.sin((i * Math.PI) / 18) * q] as const;
+    });
+    return [
+      shape(polygon(flutes.map(([x, y]) => [x, y + height] as const)), 'low-d', 'low-d', 4, { join: 'round' }),
+      shape(polygon(flutes), gearDome('low'), 'low-d', 2.4, { join: 'round' }),
+      stroke(circle(0, 0, r * 0.74), 'low-a', 1.8, 0.7),
+      ...letter(HOSE_LETTER.low, 0, 0, r * 1.06),
+    ];
+  }
+  const half = r * 0.98;
+  return [
+    shape(roundRect(-half, -half, half * 2, half * 2 + height, half * 0.36), 'high-d', 'high-d', 3),
+    ...[-0.72, -0.36, 0, 0.36, 0.72].map((k) => bar(half * k, half + 2, half * k, half + height - 3, 'high', 2, 0.75)),
+    shape(roundRect(-half, -half, half * 2, half * 2, half * 0.36), gearDome('high'), 'high-d', 2.4),
+    stroke(roundRect(-half * 0.76, -half * 0.76, half * 1.52, half * 1.52, half * 0.24), 'high-a', 1.8, 0.7),
+    ...letter(HOSE_LETTER.high, 0, 0, r * 1.06),
+  ];
+}
+
+/** Scale at which loose gear lies on the mat. */
+export const MAT_SCALE = 0.86;
+
+/** Loose, in side view, mouth down when `turnDeg` is 0; the barb is at its right. */
+export function couplerSide(hose: SideHose, turnDeg: number): Drawing {
+  const ink = HOSE_INK[hose];
+  const w = hose === 'low' ? 40 : 50;
+  const mouth = hose === 'low' ? 18.6 : 22.6;
+  const body: Drawing = [
+    ...shadow(roundRect(-w / 2, -70, w, 140, 8), 18),
+    shape(roundRect(-7, -84, 14, 30, 3), across('mill'), 'mill-d', 1.6),
+    ...sideKnob(hose, w),
+    shape(roundRect(w * 0.2, -34, 60, 24, 6), down('mill'), 'mill-d', 2),
+    ...[30, 40, 50, 60].map((k) => bar(w * 0.2 + k - 6, -33, w * 0.2 + k - 6, -11, 'mill-d', 2, 0.6)),
+    shape(roundRect(-w * 0.42, -58, w * 0.84, 66, 7), across('mill'), 'mill-d', 2),
+    shape(roundRect(-w / 2 - 3, 2, w + 6, 48, 7), across('mill'), 'mill-d', 2),
+    ...[0.2, 0.4, 0.6, 0.8].map((k) => bar(-w / 2, 2 + 48 * k, w / 2, 2 + 48 * k, 'mill-d', 2, 0.5)),
+    fill(roundRect(-w / 2 - 3, 17, w + 6, 12, 0), ink),
+    shape(roundRect(-w * 0.36, 48, w * 0.72, 14, 3), across('alu'), 'mill-d', 1.6),
+    fill(roundRect(-mouth / 2, 56, mouth, 8, 2), 'iron-d'),
+  ];
+  const upright = placed(badge(hose, 0, -26, w * 0.3), turn(-turnDeg, 0, -26));
+  return placed([...body, ...upright], chain(turn(turnDeg), scale(MAT_SCALE)));
+}
+
+/** Where the hose starts on a loose coupler, from its own middle. */
+export function barbTip(hose: SideHose, turnDeg: number): readonly [number, number] {
+  const angle = (turnDeg * Math.PI) / 180;
+  const x = ((hose === 'low' ? 40 : 50) * 0.2 + 56) * MAT_SCALE;
+  const y = -22 * MAT_SCALE;
+  return [x * Math.cos(angle) - y * Math.sin(angle), x * Math.sin(angle) + y * Math.cos(angle)];
+}
+
+function sideKnob(hose: SideHose, w: number): Drawing {
+  const top = -96;
+  if (hose === 'high') {
+    return [
+      shape(roundRect(-w * 0.6, top - 7, w * 1.2, 35, 4), 'high', 'high-d', 2, { join: 'round' }),
+      fill(roundRect(-w * 0.6, top - 7, w * 1.2, 9, 3), 'high-a'),
+      fill(roundRect(w * 0.3, top - 6, w * 0.3, 33, 3), 'high-d', 0.6),
+      bar(w * 0.3, top - 5, w * 0.3, top + 26, 'high-d', 2, 0.8),
+      ...[-0.42, -0.24, -0.06, 0.12].map((k) => bar(w * k, top + 7, w * k, top + 23, 'high-d', 2.4, 0.5)),
+    ];
+  }
+  const e = mm(w * 0.62);
+  const inner = mm(w * 0.3);
+  const outline =
+    `M${-e} ${top + 24}V${top + 6}C${-e} ${top - 5} ${-inner} ${top - 9} 0 ${top - 9}C${inner} ${top - 9} ${e} ${top - 5} ${e} ${top + 6}` +
+    `V${top + 24}Q${e} ${top + 29} 0 ${top + 29}Q${-e} ${top + 29} ${-e} ${top + 24}Z`;
+  return [
+    shape(outline, gearAcross('low'), 'low-d', 2),
+    ...[-0.46, -0.3, -0.1, 0.1, 0.3, 0.46].map((k) => bar(w * k, top + 4, w * k, top + 24, 'low-d', 2.2, 0.6)),
+  ];
+}
+
+/** End of a charging hose that holds no can: a knurled nut, lying on the mat. */
+export const chargingEnd = (): Drawing => [
+  ...shadow(roundRect(-20, -14, 40, 28, 5), 14),
+  shape(roundRect(-20, -13, 38, 26, 5), down('mill'), 'mill-d', 2),
+  ...repeat(4, (i) => bar(-12 + i * 8, -11, -12 + i * 8, 11, 'mill-d', 2, 0.6)),
+  shape(roundRect(16, -8, 10, 16, 2), down('zinc'), 'zinc-d', 1.6),
+];
