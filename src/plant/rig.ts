@@ -1,0 +1,60 @@
+/**
+ * What a command works on: the car's network, where things lie, what is on the bench, and the desk that remembers what a
+ * person has set. Handlers read and change the desk and the network's links through it; they decide no physics.
+ */
+import type { CanSpec } from '../equipment/cans';
+import type { FittingId } from '../equipment/fittings';
+import type { HoseId, HoseSpec } from '../equipment/hoses';
+import type { Layout } from '../layout/layout';
+import type { Network } from '../loop/network';
+import type { Port, VesselIndex } from '../loop/networkTypes';
+import type { Outcome, PlantEvent } from './commandSpecs';
+import type { Desk } from './desk';
+
+export interface RigPort {
+  readonly id: string;
+  readonly fitting: FittingId;
+  readonly at: Port;
+  readonly side: 'low' | 'high';
+}
+
+export interface RigHose {
+  readonly spec: HoseSpec;
+  readonly vessel: VesselIndex;
+}
+
+export interface RigCan {
+  readonly spec: CanSpec;
+  readonly vessel: VesselIndex;
+}
+
+export interface Rig {
+  readonly network: Network;
+  readonly layout: Layout;
+  readonly desk: Desk;
+  readonly ports: ReadonlyMap<string, RigPort>;
+  readonly hoses: ReadonlyMap<HoseId, RigHose>;
+  readonly cans: ReadonlyMap<string, RigCan>;
+  /** Sheets that lie in the car or on the bench. */
+  readonly sheets: readonly string[];
+  /** Causes that can be named: the faults that apply to this car, and `nothing-wrong`. */
+  readonly causes: readonly string[];
+  /** Parts that can be changed for new. */
+  readonly replaceable: readonly string[];
+  readonly ambientK: number;
+  step(): number;
+  /** What an instrument shows now in SI; NaN where it shows nothing. */
+  reading(channel: string): number;
+  /** Takes the faults away that a new `part` clears. */
+  repair(part: string): void;
+}
+
+const NOTHING: readonly PlantEvent[] = [];
+
+export function done(...events: PlantEvent[]): Outcome {
+  return { ok: true, events: events.length ? events : NOTHING };
+}
+
+export function refuse(reason: string, params: Readonly<Record<string, string>> = {}): Outcome {
+  return { ok: false, reason: `refusal.${reason}`, params };
+}
