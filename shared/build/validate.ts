@@ -3,12 +3,14 @@
  * positions and returns the data to ship; it throws `YamlError` with `source.at(path)` in front of what was wrong.
  */
 import type { YamlSource } from '../schema/readYaml.ts';
+import { checkVehicle } from '../schema/vehicle.ts';
 import { checkWords } from '../schema/words.ts';
 
 type Check = (source: YamlSource) => unknown;
 
 const CHECKS: readonly { readonly files: RegExp; readonly check: Check }[] = [
   { files: /^shared\/words\/[a-z]{2}\/[a-z][a-zA-Z]*\.yaml$/, check: checkWords },
+  { files: /^shared\/vehicles\/[a-z][a-z0-9-]*\.yaml$/, check: checkVehicle },
 ];
 
 /** `file` is relative to the project. A file that no check claims passes as it is. */

@@ -2,7 +2,8 @@
  * Reads one YAML document (version 1.2, core schema) and keeps the position of every node, so that whoever checks the
  * data can say file, line and column. Used when the project is built and when a foreign file is opened.
  *
- * Refused: a key twice, an unknown tag, more than one document, a number JSON cannot hold, the key `__proto__`.
+ * Refused: a key twice, an unknown tag, more than one document, an alias, a number JSON cannot hold, the key
+ * `__proto__`.
  */
 import { type Document, isMap, isNode, isPair, isScalar, LineCounter, parseAllDocuments, visit } from 'yaml';
 
@@ -16,9 +17,17 @@ export interface YamlSource {
   readonly atKey: (path: YamlPath) => string;
 }
 
-/** `message` starts with `file:line:column` and goes on with what was wrong. */
+/** `message` is `file:line:column code text`: what was wrong, and what would be right where that is not plain. */
 export class YamlError extends Error {
   override readonly name = 'YamlError';
+
+  constructor(
+    readonly place: string,
+    readonly code: string,
+    readonly text: string,
+  ) {
+    super(`${place} ${code} ${text}`);
+  }
 }
 
 /** Parses `text`; `file` is only used in messages. Throws `YamlError`. */
@@ -36,33 +45,45 @@ export function readYaml(file: string, text: string): YamlSource {
     lineCounter: lines,
     prettyErrors: false,
   });
-  if ('empty' in documents || documents.length === 0) throw new YamlError(`${file}:1:1 the file is empty`);
+  if ('empty' in documents || documents.length === 0)
+    throw new YamlError(`${file}:1:1`, 'empty', 'the file holds nothing');
   const document = documents[0] as Document.Parsed;
   const problem = document.errors[0] ?? document.warnings[0];
-  if (problem) throw new YamlError(`${where(problem.pos[0])} ${problem.message}`);
+  if (problem) throw new YamlError(where(problem.pos[0]), codeOf(problem), problem.message);
   const second = documents[1];
-  if (second) throw new YamlError(`${where(second.range[0])} a second document; one file holds one`);
+  if (second) throw new YamlError(where(second.range[0]), 'second-document', 'one file holds one document');
   refuseWhatJsonCannotHold(document, where);
   return {
-    data: document.toJS({ maxAliasCount: 100 }),
+    data: document.toJS(),
     at: (path) => where(offsetOf(document, path)),
     atKey: (path) => where(keyOffsetOf(document, path)),
   };
 }
 
+/** The parser's own code in our form: `DUPLICATE_KEY` -> `duplicate-key`. */
+const codeOf = (problem: { readonly code: string }): string =>
+  problem.code.toLowerCase().replaceAll('_', '-');
+
 function refuseWhatJsonCannotHold(document: Document.Parsed, where: (offset: number) => string): void {
   visit(document, {
     Pair(_, pair) {
       if (!isScalar(pair.key) || typeof pair.key.value !== 'string') {
-        throw new YamlError(`${where(startOf(pair.key))} a key has to be text; put it in quotes`);
+        throw new YamlError(
+          where(startOf(pair.key)),
+          'key-not-text',
+          'a key has to be text; put it in quotes',
+        );
       }
       if (pair.key.value === '__proto__') {
-        throw new YamlError(`${where(startOf(pair.key))} the key __proto__ cannot be used`);
+        throw new YamlError(where(startOf(pair.key)), 'key-not-allowed', 'the key __proto__ cannot be used');
       }
+    },
+    Alias(_, node) {
+      throw new YamlError(where(startOf(node)), 'alias', 'aliases are not followed; write the value out');
     },
     Scalar(key, node) {
       if (key !== 'key' && typeof node.value === 'number' && !Number.isFinite(node.value)) {
-        throw new YamlError(`${where(startOf(node))} ${node.source} is not a finite number`);
+        throw new YamlError(where(startOf(node)), 'not-finite', `${node.source} is not a finite number`);
       }
     },
   });

@@ -18,13 +18,15 @@ export function checkWords(source: YamlSource): WordGroup {
 
 function checkGroup(source: YamlSource, data: unknown, path: YamlPath): WordGroup {
   if (typeof data !== 'object' || data === null || Array.isArray(data)) {
-    throw new YamlError(`${source.at(path)} expected a sentence or a group of sentences`);
+    throw new YamlError(source.at(path), 'word-shape', 'expected a sentence or a group of sentences');
   }
   for (const [key, value] of Object.entries(data)) {
     const here = [...path, key];
     if (!KEY.test(key)) {
       throw new YamlError(
-        `${source.atKey(here)} "${key}" is no word key; use letters, digits and single hyphens`,
+        source.atKey(here),
+        'word-key',
+        `"${key}" is no word key; use letters, digits and single hyphens`,
       );
     }
     if (typeof value === 'string') checkSentence(source, value, here);
@@ -34,11 +36,13 @@ function checkGroup(source: YamlSource, data: unknown, path: YamlPath): WordGrou
 }
 
 function checkSentence(source: YamlSource, sentence: string, path: YamlPath): void {
-  if (sentence.trim() === '') throw new YamlError(`${source.at(path)} the sentence is empty`);
+  if (sentence.trim() === '') throw new YamlError(source.at(path), 'word-empty', 'the sentence is empty');
   const rest = sentence.replace(PLACEHOLDER, '');
   if (/[{}]/.test(rest)) {
     throw new YamlError(
-      `${source.at(path)} a brace that is no placeholder; write {name}, small letter first`,
+      source.at(path),
+      'word-brace',
+      `a brace that is no placeholder; write {name}, small letter first`,
     );
   }
 }

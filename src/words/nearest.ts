@@ -1,4 +1,4 @@
-/** "Did you mean": the known word that takes the fewest single-letter edits, where that is few enough to be a slip. */
+/** "Did you mean": the known word that takes the fewest slips of a key, where that is few enough to be a slip. */
 export function nearest(given: string, known: Iterable<string>): string | undefined {
   let best: string | undefined;
   let bestEdits = 1 + Math.max(1, Math.floor(given.length / 3));
@@ -12,16 +12,18 @@ export function nearest(given: string, known: Iterable<string>): string | undefi
   return best;
 }
 
-/** Insertions, deletions and replacements that turn `a` into `b`. */
+/** Insertions, deletions, replacements and swaps of neighbours that turn `a` into `b`. */
 function editsBetween(a: string, b: string): number {
-  let row = Array.from({ length: b.length + 1 }, (_, j) => j);
+  const rows: number[][] = [Array.from({ length: b.length + 1 }, (_, j) => j)];
   for (let i = 1; i <= a.length; i++) {
-    const next = [i];
+    const row = [i];
     for (let j = 1; j <= b.length; j++) {
-      const replaced = row[j - 1] + (a[i - 1] === b[j - 1] ? 0 : 1);
-      next.push(Math.min(replaced, row[j] + 1, next[j - 1] + 1));
+      const replaced = rows[i - 1][j - 1] + (a[i - 1] === b[j - 1] ? 0 : 1);
+      row.push(Math.min(replaced, rows[i - 1][j] + 1, row[j - 1] + 1));
+      const swapped = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1];
+      if (swapped) row[j] = Math.min(row[j], rows[i - 2][j - 2] + 1);
     }
-    row = next;
+    rows.push(row);
   }
-  return row[b.length];
+  return rows[a.length][b.length];
 }

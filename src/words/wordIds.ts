@@ -1,9 +1,31 @@
 /** Generated from shared/words/en by `npm run words`; do not edit. Word id -> names of its placeholders. */
 import type { AppWords } from './ids/app';
+import type { BayWords } from './ids/bay';
+import type { CautionWords } from './ids/caution';
 import type { CliWords } from './ids/cli';
+import type { DebriefWords } from './ids/debrief';
+import type { HelpWords } from './ids/help';
+import type { InsideWords } from './ids/inside';
+import type { InstrumentWords } from './ids/instrument';
+import type { PanelsWords } from './ids/panels';
+import type { RefusalWords } from './ids/refusal';
+import type { SessionWords } from './ids/session';
+import type { ShelfWords } from './ids/shelf';
+import type { WorkWords } from './ids/work';
 
 export interface WordParameters
   extends AppWords,
-    CliWords {}
+    BayWords,
+    CautionWords,
+    CliWords,
+    DebriefWords,
+    HelpWords,
+    InsideWords,
+    InstrumentWords,
+    PanelsWords,
+    RefusalWords,
+    SessionWords,
+    ShelfWords,
+    WorkWords {}
 
 export type WordId = keyof WordParameters;

@@ -1,0 +1,40 @@
+/** Generated from shared/words/en/instrument.yaml by `npm run words`; do not edit. */
+export interface InstrumentWords {
+  'instrument.side.low': never;
+  'instrument.side.high': never;
+  'instrument.side.charging': never;
+  'instrument.boils': 'temperature';
+  'instrument.boilsScale': 'fluid' | 'unit';
+  'instrument.boilsScaleIf': 'fluid' | 'unit';
+  'instrument.vacuumUnit': never;
+  'instrument.nothing': never;
+  'instrument.over': 'number';
+  'instrument.notCoupled': never;
+  'instrument.couplerShut': never;
+  'instrument.belowScale': never;
+  'instrument.onStop': never;
+  'instrument.expected': never;
+  'instrument.pressureOf': 'side';
+  'instrument.spoken': 'meaning' | 'reading';
+  'instrument.ladder': 'side';
+  'instrument.other': 'meaning' | 'reading';
+  'instrument.diagram.label': 'fluid';
+  'instrument.diagram.pressure': 'unit';
+  'instrument.diagram.enthalpy': never;
+  'instrument.diagram.liquid': never;
+  'instrument.diagram.mixture': never;
+  'instrument.diagram.vapour': never;
+  'instrument.loop.label': never;
+  'instrument.loop.compressor': never;
+  'instrument.loop.condenser': never;
+  'instrument.loop.evaporator': never;
+  'instrument.loop.accumulator': never;
+  'instrument.loop.receiver': never;
+  'instrument.loop.orificeTube': never;
+  'instrument.loop.expansionValve': never;
+  'instrument.loop.sidePressure': 'reading' | 'side';
+  'instrument.plot.label': 'count' | 'lanes' | 'minutes';
+  'instrument.plot.lane': 'name' | 'unit';
+  'instrument.plot.minute': 'minute';
+  'instrument.strip.label': 'lanes' | 'minutes';
+}

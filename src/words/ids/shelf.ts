@@ -1,0 +1,46 @@
+/** Generated from shared/words/en/shelf.yaml by `npm run words`; do not edit. */
+export interface ShelfWords {
+  'shelf.title': never;
+  'shelf.lead': never;
+  'shelf.cards': never;
+  'shelf.level': 'level';
+  'shelf.levelOf': 'level';
+  'shelf.minutes': 'minutes';
+  'shelf.say': 'complaint';
+  'shelf.untried': never;
+  'shelf.best': 'mode' | 'score';
+  'shelf.saved': 'time';
+  'shelf.goOn': never;
+  'shelf.chosen': never;
+  'shelf.practises': never;
+  'shelf.need': never;
+  'shelf.needText': 'minutes';
+  'shelf.loop': never;
+  'shelf.air': never;
+  'shelf.airText': 'humidity' | 'temperature';
+  'shelf.how': never;
+  'shelf.explore': never;
+  'shelf.practice': never;
+  'shelf.assessed': never;
+  'shelf.open': never;
+  'shelf.bay': 'seed';
+  'shelf.fresh': never;
+  'shelf.invented': never;
+  'shelf.empty': never;
+  'shelf.resume.title': 'time';
+  'shelf.resume.text': never;
+  'shelf.resume.scenario': never;
+  'shelf.resume.scenarioText': 'mode' | 'seed' | 'title';
+  'shelf.resume.written': never;
+  'shelf.resume.writtenText': 'count' | 'time';
+  'shelf.resume.checked': never;
+  'shelf.resume.checkedText': 'hash' | 'seconds';
+  'shelf.resume.checking': never;
+  'shelf.resume.clock': never;
+  'shelf.resume.clockText': never;
+  'shelf.resume.goOn': 'time';
+  'shelf.resume.save': never;
+  'shelf.resume.later': never;
+  'shelf.resume.away': never;
+  'shelf.resume.otherEngine': never;
+}
