@@ -1,32 +1,30 @@
-/** Fills the run-time tables of one fluid from its equation of state. Takes well under a second. */
+/**
+ * Fills the run-time tables of one fluid from its equation of state: the saturation line by pressure, then for every row
+ * the states at even distances (in octaves) from the dome, marching outwards so that each start is near its answer.
+ */
 import type { FluidData } from './eos/fluidData';
-import { createHelmholtz } from './eos/helmholtz';
+import { createHelmholtz, type HelmholtzState } from './eos/helmholtz';
 import { createSaturationLine, type SaturationLine } from './eos/saturationLine';
-import { solvePressureEnthalpy } from './eos/singlePhase';
-import type { TableData } from './tableData';
-import {
-  LIQUID_CELLS,
-  PRESSURE_NODES,
-  SUPERHEAT_NODES,
-  SUPERHEAT_UNIT_J_PER_KG,
-  TOP_REDUCED,
-  TOP_SHARE_OF_CRITICAL,
-} from './tableGrid';
+import { solvePressureEnthalpy, solvePressureTemperature } from './eos/singlePhase';
+import type { PatchData, SaturationData, TableData } from './tableData';
+import { COLUMN_NODES, COLUMN_UNIT_J_PER_KG, ROW_NODES, SATURATION_NODES, TOP_REDUCED, TOP_ROW, TOP_SHARE_OF_CRITICAL } from './tableGrid';
 
-/** Pressures above saturation through which the liquid's bend is fitted, Pa. */
-const NEAR_STEP_PA = 1e6;
-const FAR_STEP_PA = 4e6;
+/** Colder liquid than this is not asked of the equation but continued in a straight line. */
+const COLDEST_LIQUID_K = 130;
 
 export function buildTableData(data: FluidData): TableData {
   const topPressurePa = TOP_SHARE_OF_CRITICAL * data.critical.pressure_Pa;
   const line = createSaturationLine(data);
-  const saturation = buildSaturation(line, topPressurePa);
-  return { topPressurePa, saturation, vapour: buildVapour(data, line, topPressurePa), liquid: buildLiquid(data, line, saturation) };
+  return {
+    topPressurePa,
+    saturation: buildSaturation(line, topPressurePa),
+    liquid: buildPatch(data, line, topPressurePa, -1),
+    vapour: buildPatch(data, line, topPressurePa, 1),
+  };
 }
 
-function buildSaturation(line: SaturationLine, topPressurePa: number): TableData['saturation'] {
-  const count = PRESSURE_NODES.length;
-  const column = (): Float64Array => new Float64Array(count);
+function buildSaturation(line: SaturationLine, topPressurePa: number): SaturationData {
+  const column = (): Float64Array => new Float64Array(SATURATION_NODES.length);
   const out = {
     temperatureK: column(),
     liquidEnthalpy: column(),
@@ -35,107 +33,104 @@ function buildSaturation(line: SaturationLine, topPressurePa: number): TableData
     vapourProduct: column(),
     liquidEntropy: column(),
   };
-  for (let i = 0; i < count; i++) {
-    const pressurePa = (PRESSURE_NODES[i] * topPressurePa) / TOP_REDUCED;
+  for (let row = 0; row < SATURATION_NODES.length; row++) {
+    const pressurePa = (SATURATION_NODES[row] * topPressurePa) / TOP_REDUCED;
     const { liquid, vapour, temperatureK } = line.solvePressure(pressurePa);
-    out.temperatureK[i] = temperatureK;
-    out.liquidEnthalpy[i] = liquid.enthalpyJPerKg;
-    out.vapourEnthalpy[i] = vapour.enthalpyJPerKg;
-    out.liquidVolume[i] = 1 / liquid.densityKgPerM3;
-    out.vapourProduct[i] = pressurePa / vapour.densityKgPerM3;
-    out.liquidEntropy[i] = liquid.entropyJPerKgK;
+    out.temperatureK[row] = temperatureK;
+    out.liquidEnthalpy[row] = liquid.enthalpyJPerKg;
+    out.vapourEnthalpy[row] = vapour.enthalpyJPerKg;
+    out.liquidVolume[row] = 1 / liquid.densityKgPerM3;
+    out.vapourProduct[row] = pressurePa / vapour.densityKgPerM3;
+    out.liquidEntropy[row] = liquid.entropyJPerKgK;
   }
   return out;
 }
 
-function buildVapour(data: FluidData, line: SaturationLine, topPressurePa: number): TableData['vapour'] {
-  const columns = SUPERHEAT_NODES.length;
-  const size = PRESSURE_NODES.length * columns;
-  const out = { temperatureK: new Float32Array(size), product: new Float32Array(size), entropyRise: new Float32Array(size) };
+/** `side` is -1 for liquid, away from the dome towards lower enthalpy, and 1 for vapour. */
+function buildPatch(data: FluidData, line: SaturationLine, topPressurePa: number, side: -1 | 1): PatchData {
+  const columns = COLUMN_NODES.length;
+  const size = ROW_NODES.length * columns;
+  const out = { temperature: new Float32Array(size), volume: new Float32Array(size), entropy: new Float32Array(size) };
   const state = createHelmholtz(data);
-  for (let i = 0; i < PRESSURE_NODES.length; i++) {
-    const pressurePa = (PRESSURE_NODES[i] * topPressurePa) / TOP_REDUCED;
-    const { vapour, temperatureK } = line.solvePressure(pressurePa);
-    state.setTemperatureK(temperatureK);
-    state.setDensityKgPerM3(vapour.densityKgPerM3);
+  const row = new Float64Array(3 * columns);
+  let topTemperature = 0;
+  let topDensity = 0;
+  for (let i = 0; i < ROW_NODES.length; i++) {
+    const pressurePa = (ROW_NODES[i] * topPressurePa) / TOP_REDUCED;
+    const edge = line.solvePressure(Math.min(pressurePa, topPressurePa));
+    const phase = side < 0 ? edge.liquid : edge.vapour;
+    if (i <= TOP_ROW + 1) {
+      topTemperature = edge.temperatureK;
+      topDensity = phase.densityKgPerM3;
+    }
+    // Over the top each row starts from the edge state of the row before.
+    solvePressureEnthalpy(state, pressurePa, phase.enthalpyJPerKg, topTemperature, topDensity);
+    topTemperature = state.temperatureK;
+    topDensity = state.densityKgPerM3;
+    marchRow(state, pressurePa, phase, side, row);
+    const own = volumeOf(side, Math.min(pressurePa, topPressurePa), phase);
     for (let j = 0; j < columns; j++) {
-      const enthalpy = vapour.enthalpyJPerKg + (SUPERHEAT_NODES[j] - 1) * SUPERHEAT_UNIT_J_PER_KG;
-      if (j > 0) solvePressureEnthalpy(state, pressurePa, enthalpy, state.temperatureK, state.densityKgPerM3);
-      out.temperatureK[i * columns + j] = state.temperatureK;
-      out.product[i * columns + j] = pressurePa / state.densityKgPerM3;
-      out.entropyRise[i * columns + j] = state.entropyJPerKgK - vapour.entropyJPerKgK;
+      const at = i * columns + j;
+      const onEdge = i <= TOP_ROW + 1 && j === 0;
+      out.temperature[at] = onEdge ? 0 : row[3 * j] - edge.temperatureK;
+      out.volume[at] = onEdge ? 0 : row[3 * j + 1] - own;
+      out.entropy[at] = onEdge ? 0 : row[3 * j + 2] - phase.entropyJPerKgK;
     }
   }
   return out;
 }
 
-function buildLiquid(data: FluidData, line: SaturationLine, saturation: TableData['saturation']): TableData['liquid'] {
-  const count = LIQUID_CELLS + 1;
-  const column = (): Float64Array => new Float64Array(count);
-  const out = {
-    firstEnthalpy: saturation.liquidEnthalpy[0],
-    lastEnthalpy: saturation.liquidEnthalpy[PRESSURE_NODES.length - 1],
-    temperatureK: column(),
-    pressurePa: column(),
-    volume: column(),
-    entropy: column(),
-    temperatureRise: column(),
-    temperatureBend: column(),
-    volumeRise: column(),
-    volumeBend: column(),
-  };
-  const state = createHelmholtz(data);
-  const steps = [NEAR_STEP_PA, FAR_STEP_PA];
-  for (let i = 0; i < count; i++) {
-    const enthalpy = out.firstEnthalpy + ((out.lastEnthalpy - out.firstEnthalpy) * i) / LIQUID_CELLS;
-    const { liquid, temperatureK, pressurePa } = solveLiquidEnthalpy(line, enthalpy, saturation);
-    const volume = 1 / liquid.densityKgPerM3;
-    out.temperatureK[i] = temperatureK;
-    out.pressurePa[i] = pressurePa;
-    out.volume[i] = volume;
-    out.entropy[i] = liquid.entropyJPerKgK;
-    let temperature = temperatureK;
-    let density = liquid.densityKgPerM3;
-    const rises = steps.map((step) => {
-      solvePressureEnthalpy(state, pressurePa + step, enthalpy, temperature, density);
-      temperature = state.temperatureK;
-      density = state.densityKgPerM3;
-      return { temperature: (temperature - temperatureK) / step, volume: (1 / density - volume) / step };
-    });
-    const temperatureBend = (rises[1].temperature - rises[0].temperature) / (FAR_STEP_PA - NEAR_STEP_PA);
-    const volumeFit = fitBend(rises[0].volume, rises[1].volume);
-    out.temperatureRise[i] = rises[0].temperature - NEAR_STEP_PA * temperatureBend;
-    out.temperatureBend[i] = temperatureBend;
-    out.volumeRise[i] = volumeFit.rise;
-    out.volumeBend[i] = volumeFit.bend;
+/** T, volume and entropy along one row, from the state given outwards. */
+function marchRow(state: HelmholtzState, pressurePa: number, edge: HelmholtzState, side: -1 | 1, row: Float64Array): void {
+  const edgeEnthalpy = edge.enthalpyJPerKg;
+  const last = new Float64Array(3);
+  let bend: Float64Array | null = null;
+  for (let j = 0; j < COLUMN_NODES.length; j++) {
+    const enthalpy = edgeEnthalpy + side * (COLUMN_NODES[j] - 1) * COLUMN_UNIT_J_PER_KG;
+    if (j > 0 && bend === null) approach(state, pressurePa, enthalpy);
+    row[3 * j] = state.temperatureK;
+    row[3 * j + 1] = volumeOf(side, pressurePa, state);
+    row[3 * j + 2] = state.entropyJPerKgK;
+    const left = enthalpy - state.enthalpyJPerKg;
+    if (Math.abs(left) < 1e-3) continue;
+    // Colder than the coldest liquid: on from the last state by its slopes and their change.
+    if (bend === null) bend = bendOf(state, pressurePa, last);
+    for (let k = 0; k < 3; k++) row[3 * j + k] += left * (last[k] + 0.5 * left * bend[k]);
   }
-  return out;
 }
 
-/** a and b of a/(1 + b dp) through its values at the two steps. */
-function fitBend(near: number, far: number): { rise: number; bend: number } {
-  const bend = (near - far) / (far * FAR_STEP_PA - near * NEAR_STEP_PA);
-  return { rise: near * (1 + bend * NEAR_STEP_PA), bend };
+const APPROACH_STEPS = 4;
+const BEND_STEP_K = 5;
+
+/** To (p, h) by a few steps; towards the cold not past the first step below the coldest liquid. */
+function approach(state: HelmholtzState, pressurePa: number, enthalpy: number): void {
+  const start = state.enthalpyJPerKg;
+  for (let i = 1; i <= APPROACH_STEPS; i++) {
+    const next = start + ((enthalpy - start) * i) / APPROACH_STEPS;
+    if (next < start && state.temperatureK < COLDEST_LIQUID_K) return;
+    solvePressureEnthalpy(state, pressurePa, next, state.temperatureK, state.densityKgPerM3);
+  }
 }
 
-/** Saturated liquid of a given enthalpy; Newton on temperature with the slope along the line. */
-function solveLiquidEnthalpy(line: SaturationLine, enthalpy: number, saturation: TableData['saturation']): SaturationLine['point'] {
-  const known = saturation.liquidEnthalpy;
-  let node = 0;
-  while (node < known.length - 2 && known[node + 1] <= enthalpy) node++;
-  const share = (enthalpy - known[node]) / (known[node + 1] - known[node]);
-  let temperature = saturation.temperatureK[node] + share * (saturation.temperatureK[node + 1] - saturation.temperatureK[node]);
-  let previousTemperature = 0;
-  let previousEnthalpy = 0;
-  let slope = (saturation.temperatureK[node + 1] - saturation.temperatureK[node]) / (known[node + 1] - known[node]);
-  for (let round = 0; round < 40; round++) {
-    const point = line.solveTemperature(temperature);
-    const gap = enthalpy - point.liquid.enthalpyJPerKg;
-    if (Math.abs(gap) < 1e-7) return point;
-    if (round > 0) slope = (temperature - previousTemperature) / (point.liquid.enthalpyJPerKg - previousEnthalpy);
-    previousTemperature = temperature;
-    previousEnthalpy = point.liquid.enthalpyJPerKg;
-    temperature += gap * slope;
-  }
-  return line.point;
+/** Second derivatives of T, v, s by h at constant pressure in cold liquid; fills `slopes` with the first. */
+function bendOf(state: HelmholtzState, pressurePa: number, slopes: Float64Array): Float64Array {
+  const { temperatureK, densityKgPerM3, enthalpyJPerKg } = state;
+  solvePressureTemperature(state, pressurePa, temperatureK + BEND_STEP_K, densityKgPerM3);
+  const warmer = slopesOf(state);
+  const distance = state.enthalpyJPerKg - enthalpyJPerKg;
+  solvePressureTemperature(state, pressurePa, temperatureK, densityKgPerM3);
+  slopes.set(slopesOf(state));
+  return slopes.map((slope, k) => (warmer[k] - slope) / distance);
+}
+
+/** dT/dh, dv/dh, ds/dh at constant pressure. */
+function slopesOf(state: HelmholtzState): Float64Array {
+  const heatCapacity = state.heatCapacityPressureJPerKgK();
+  const { densityKgPerM3: density } = state;
+  const expansion = state.pressureByTemperature / (density * density * state.pressureByDensity);
+  return Float64Array.of(1 / heatCapacity, expansion / heatCapacity, 1 / state.temperatureK);
+}
+
+function volumeOf(side: -1 | 1, pressurePa: number, state: HelmholtzState): number {
+  return side < 0 ? 1 / state.densityKgPerM3 : pressurePa / state.densityKgPerM3;
 }

@@ -1,36 +1,30 @@
 /**
- * The numbers of one fluid's tables, as built and as stored. Node orders: saturation by pressure node; vapour row by row
- * (pressure node, then superheat node); liquid by even steps of enthalpy along the saturated-liquid line.
+ * The numbers of one fluid's tables, as built and as stored. The saturation columns have one value a
+ * saturation node. The two patches (liquid and vapour side of the dome) hold differences from the dome's edge in the same row, row
+ * by row; they are 0 on the edge itself, so the look-up is continuous across it.
  */
+export interface SaturationData {
+  readonly temperatureK: Float64Array;
+  readonly liquidEnthalpy: Float64Array;
+  readonly vapourEnthalpy: Float64Array;
+  readonly liquidVolume: Float64Array;
+  /** p v of saturated vapour, J/kg. */
+  readonly vapourProduct: Float64Array;
+  readonly liquidEntropy: Float64Array;
+}
+
+export interface PatchData {
+  /** K from the edge. */
+  readonly temperature: Float32Array;
+  /** Liquid: v from the edge, m3/kg. Vapour: p v from the edge, J/kg. */
+  readonly volume: Float32Array;
+  /** J/(kg K) from the edge. */
+  readonly entropy: Float32Array;
+}
+
 export interface TableData {
   readonly topPressurePa: number;
-  readonly saturation: {
-    readonly temperatureK: Float64Array;
-    readonly liquidEnthalpy: Float64Array;
-    readonly vapourEnthalpy: Float64Array;
-    readonly liquidVolume: Float64Array;
-    /** p v of saturated vapour, J/kg. */
-    readonly vapourProduct: Float64Array;
-    readonly liquidEntropy: Float64Array;
-  };
-  readonly vapour: {
-    readonly temperatureK: Float32Array;
-    /** p v, J/kg. */
-    readonly product: Float32Array;
-    /** Entropy above that of saturated vapour at the same pressure, J/(kg K). */
-    readonly entropyRise: Float32Array;
-  };
-  readonly liquid: {
-    readonly firstEnthalpy: number;
-    readonly lastEnthalpy: number;
-    readonly temperatureK: Float64Array;
-    readonly pressurePa: Float64Array;
-    readonly volume: Float64Array;
-    readonly entropy: Float64Array;
-    /** T0 + a dp + b dp^2 and v0 + a dp/(1 + b dp), with dp = p - p0 at the same enthalpy. */
-    readonly temperatureRise: Float64Array;
-    readonly temperatureBend: Float64Array;
-    readonly volumeRise: Float64Array;
-    readonly volumeBend: Float64Array;
-  };
+  readonly saturation: SaturationData;
+  readonly liquid: PatchData;
+  readonly vapour: PatchData;
 }

@@ -1,18 +1,16 @@
 /**
- * One fluid's tables made ready for look-up. Each interval of the saturation and liquid tables becomes the four
- * coefficients of a cubic in its own share t = 0..1; each node of the vapour patch holds value, slopes and twist of
- * three properties (bicubic Hermite). Slopes are those of a cubic spline through the stored values.
+ * One fluid's tables made ready for look-up. Each interval of the saturation line becomes the four coefficients of a
+ * cubic in its own share t = 0..1; each node of a patch holds value, slopes and twist of three properties (bicubic
+ * Hermite). Slopes are those of a cubic spline through the stored values, apart for the rows up to the top and over it.
  */
 import { splineSlopes } from '../numerics/cubicSpline';
-import type { TableData } from './tableData';
-import { LIQUID_CELLS, PRESSURE_NODES, SUPERHEAT_NODES, TOP_REDUCED } from './tableGrid';
+import type { PatchData, TableData } from './tableData';
+import { COLUMN_NODES, ROW_NODES, SATURATION_NODES, TOP_REDUCED, TOP_ROW } from './tableGrid';
 
-/** Order of the saturation cubics within a pressure cell, four coefficients each. */
+/** Six saturation cubics a cell. */
 export const SATURATION_STRIDE = 24;
-/** Order of the liquid cubics within an enthalpy cell, four coefficients each. */
-export const LIQUID_STRIDE = 32;
-/** Per vapour node: T, pv, entropy rise; of each f, df/dx, df/dw, d2f/dx dw. */
-export const VAPOUR_STRIDE = 12;
+/** Per patch node: temperature, volume, entropy; of each f, df/dx, df/dw, d2f/dx dw. */
+export const PATCH_STRIDE = 12;
 
 export interface TableSet {
   readonly topPressurePa: number;
@@ -20,20 +18,16 @@ export interface TableSet {
   readonly pressureScale: number;
   /** Cubics of T, hl, hv, vl, p vv, sl. */
   readonly saturation: Float64Array;
-  /** Cubics of p0, T0, v0, s0, and rise and bend of T, rise and bend of v. */
   readonly liquid: Float64Array;
-  readonly liquidFirstEnthalpy: number;
-  readonly liquidCellsPerEnthalpy: number;
   readonly vapour: Float64Array;
 }
 
 export function makeTableSet(data: TableData): TableSet {
-  const { saturation, liquid, vapour } = data;
-  const evenSteps = Float64Array.from({ length: LIQUID_CELLS + 1 }, (_, i) => i);
+  const { saturation } = data;
   return {
     topPressurePa: data.topPressurePa,
     pressureScale: TOP_REDUCED / data.topPressurePa,
-    saturation: cubics(PRESSURE_NODES, [
+    saturation: cubics(SATURATION_NODES, [
       saturation.temperatureK,
       saturation.liquidEnthalpy,
       saturation.vapourEnthalpy,
@@ -41,19 +35,8 @@ export function makeTableSet(data: TableData): TableSet {
       saturation.vapourProduct,
       saturation.liquidEntropy,
     ]),
-    liquid: cubics(evenSteps, [
-      liquid.pressurePa,
-      liquid.temperatureK,
-      liquid.volume,
-      liquid.entropy,
-      liquid.temperatureRise,
-      liquid.temperatureBend,
-      liquid.volumeRise,
-      liquid.volumeBend,
-    ]),
-    liquidFirstEnthalpy: liquid.firstEnthalpy,
-    liquidCellsPerEnthalpy: LIQUID_CELLS / (liquid.lastEnthalpy - liquid.firstEnthalpy),
-    vapour: patch([vapour.temperatureK, vapour.product, vapour.entropyRise]),
+    liquid: patch(data.liquid),
+    vapour: patch(data.vapour),
   };
 }
 
@@ -78,36 +61,37 @@ function cubics(nodes: Float64Array, columns: readonly Float64Array[]): Float64A
   return out;
 }
 
-function patch(properties: readonly Float32Array[]): Float64Array {
-  const rows = PRESSURE_NODES.length;
-  const columns = SUPERHEAT_NODES.length;
-  const out = new Float64Array(rows * columns * VAPOUR_STRIDE);
-  properties.forEach((values, property) => {
-    const byPressure = slopesAlongRows(values, rows, columns);
-    const twist = new Float64Array(rows * columns);
+function patch(data: PatchData): Float64Array {
+  const rows = ROW_NODES.length;
+  const columns = COLUMN_NODES.length;
+  const out = new Float64Array(rows * columns * PATCH_STRIDE);
+  [data.temperature, data.volume, data.entropy].forEach((values, property) => {
+    const byPressure = new Float64Array(rows * columns);
+    slopesAlongRows(values, byPressure, 0, TOP_ROW + 1);
+    slopesAlongRows(values, byPressure, TOP_ROW + 1, rows);
     for (let i = 0; i < rows; i++) {
       const row = i * columns;
-      const bySuperheat = splineSlopes(SUPERHEAT_NODES, values.subarray(row, row + columns));
-      twist.set(splineSlopes(SUPERHEAT_NODES, byPressure.subarray(row, row + columns)), row);
+      const byColumn = splineSlopes(COLUMN_NODES, values.subarray(row, row + columns));
+      const twist = splineSlopes(COLUMN_NODES, byPressure.subarray(row, row + columns));
       for (let j = 0; j < columns; j++) {
-        const at = (row + j) * VAPOUR_STRIDE + 4 * property;
+        const at = (row + j) * PATCH_STRIDE + 4 * property;
         out[at] = values[row + j];
         out[at + 1] = byPressure[row + j];
-        out[at + 2] = bySuperheat[j];
-        out[at + 3] = twist[row + j];
+        out[at + 2] = byColumn[j];
+        out[at + 3] = twist[j];
       }
     }
   });
   return out;
 }
 
-function slopesAlongRows(values: Float32Array, rows: number, columns: number): Float64Array {
-  const out = new Float64Array(rows * columns);
-  const column = new Float64Array(rows);
+function slopesAlongRows(values: Float32Array, out: Float64Array, from: number, to: number): void {
+  const columns = COLUMN_NODES.length;
+  const nodes = ROW_NODES.subarray(from, to);
+  const column = new Float64Array(to - from);
   for (let j = 0; j < columns; j++) {
-    for (let i = 0; i < rows; i++) column[i] = values[i * columns + j];
-    const slopes = splineSlopes(PRESSURE_NODES, column);
-    for (let i = 0; i < rows; i++) out[i * columns + j] = slopes[i];
+    for (let i = from; i < to; i++) column[i - from] = values[i * columns + j];
+    const slopes = splineSlopes(nodes, column);
+    for (let i = from; i < to; i++) out[i * columns + j] = slopes[i - from];
   }
-  return out;
 }
