@@ -4,5 +4,10 @@ import { build } from 'vite';
 import { projectFolder } from './folders.ts';
 
 export async function buildApp(): Promise<void> {
-  await build({ configFile: join(projectFolder, 'vite.config.ts'), mode: 'production', logLevel: 'warn' });
+  await build({
+    configFile: join(projectFolder, 'vite.config.ts'),
+    mode: 'production',
+    configLoader: 'runner',
+    logLevel: 'warn',
+  });
 }

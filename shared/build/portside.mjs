@@ -34,6 +34,7 @@ async function build(file) {
   const fresh = join(project, `dist/cli-${process.pid}`);
   await viteBuild({
     configFile: join(project, 'vite.config.ts'),
+    configLoader: 'runner',
     mode: 'cli',
     logLevel: 'error',
     build: { outDir: fresh },

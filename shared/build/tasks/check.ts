@@ -17,10 +17,10 @@ const STEPS: readonly (readonly [name: string, command: readonly string[]])[] = 
   ['types', tool('tsc')],
   ['lint', tool('biome', 'ci', '--error-on-warnings')],
   ['unused code', tool('knip')],
-  ['layers', tool('vitest', 'run', 'tests/architecture')],
+  ['layers', tool('vitest', 'run', '--configLoader', 'runner', 'tests/architecture')],
   ['licences', chore('licences')],
   ['size', chore('size')],
-  ['tests', tool('vitest', 'run')],
+  ['tests', tool('vitest', 'run', '--configLoader', 'runner')],
 ];
 
 export function run(args: string[]): number {

@@ -1,4 +1,4 @@
-/** Lower ranks never reach higher ones, siblings never each other; shared data and schemas reach no source. */
+/** Lower ranks never reach higher ones, siblings never each other; schemas reach nothing above the lowest rank. */
 import { reachesOf, resolveReach } from '../imports';
 import { folderOf, LAYERS, rankOf } from '../layers';
 import { type Finding, findingAt, type Rule, type SourceFile } from '../sourceFile';
@@ -30,7 +30,8 @@ function wrongWith(file: SourceFile, to: string): string | undefined {
   const top = to.split('/')[0];
   if (file.path.startsWith('shared/')) {
     const isBuild = file.path.startsWith('shared/build/');
-    if (top !== 'shared' && !isBuild) return 'shared reaches only shared';
+    if (top !== 'shared' && !isBuild && rankOf(to) !== 0)
+      return 'shared reaches only shared and the lowest rank';
     return to.startsWith('shared/build/') && !isBuild ? 'only the build reaches shared/build' : undefined;
   }
   if (!file.path.startsWith('src/')) return undefined;

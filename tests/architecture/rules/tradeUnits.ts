@@ -15,14 +15,19 @@ const UNITS = new Set([
   'rankine',
 ]);
 
+/** Word ids name what the sentence is about; a sentence may be about a unit. */
+const NAMED_IN = new Set(['units', 'words']);
+/** Longer texts are data, such as a table in base64. */
+const LONGEST_TEXT = 80;
+
 export const tradeUnits: Rule = {
   name: 'trade units',
   check(file) {
-    if (!isBelowScreen(file.path) || folderOf(file.path) === 'units') return [];
+    if (!isBelowScreen(file.path) || NAMED_IN.has(folderOf(file.path) ?? '')) return [];
     const findings: Finding[] = [];
     walk(file.tree, (node: Node) => {
       const text = nameOf(node) ?? textOf(node);
-      const unit = text === undefined ? undefined : unitIn(text);
+      const unit = text === undefined || text.length > LONGEST_TEXT ? undefined : unitIn(text);
       if (unit) findings.push(findingAt(file, node, `${unit} belongs to src/units`));
     });
     return findings;
