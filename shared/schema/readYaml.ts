@@ -17,13 +17,19 @@ export interface YamlSource {
   readonly atKey: (path: YamlPath) => string;
 }
 
-/** `message` is `file:line:column code text`, a line for each thing that was wrong. */
+/** `message` is `file:line:column code text`: what was wrong, and what would be right where that is not plain. */
 export class YamlError extends Error {
   override readonly name = 'YamlError';
-}
 
-export const yamlError = (place: string, code: string, text: string): YamlError =>
-  new YamlError(`${place} ${code} ${text}`);
+  constructor(
+    /** `file:line:column`. */
+    readonly place: string,
+    readonly code: string,
+    readonly text: string,
+  ) {
+    super(`${place} ${code} ${text}`);
+  }
+}
 
 /** Parses `text`; `file` is only used in messages. Throws `YamlError`. */
 export function readYaml(file: string, text: string): YamlSource {
@@ -41,12 +47,12 @@ export function readYaml(file: string, text: string): YamlSource {
     prettyErrors: false,
   });
   if ('empty' in documents || documents.length === 0)
-    throw yamlError(`${file}:1:1`, 'empty', 'the file holds nothing');
+    throw new YamlError(`${file}:1:1`, 'empty', 'the file holds nothing');
   const document = documents[0] as Document.Parsed;
   const problem = document.errors[0] ?? document.warnings[0];
-  if (problem) throw yamlError(where(problem.pos[0]), codeOf(problem), problem.message);
+  if (problem) throw new YamlError(where(problem.pos[0]), codeOf(problem), problem.message);
   const second = documents[1];
-  if (second) throw yamlError(where(second.range[0]), 'second-document', 'one file holds one document');
+  if (second) throw new YamlError(where(second.range[0]), 'second-document', 'one file holds one document');
   refuseWhatJsonCannotHold(document, where);
   return {
     data: document.toJS(),
@@ -63,18 +69,22 @@ function refuseWhatJsonCannotHold(document: Document.Parsed, where: (offset: num
   visit(document, {
     Pair(_, pair) {
       if (!isScalar(pair.key) || typeof pair.key.value !== 'string') {
-        throw yamlError(where(startOf(pair.key)), 'key-not-text', 'a key has to be text; put it in quotes');
+        throw new YamlError(
+          where(startOf(pair.key)),
+          'key-not-text',
+          'a key has to be text; put it in quotes',
+        );
       }
       if (pair.key.value === '__proto__') {
-        throw yamlError(where(startOf(pair.key)), 'key-not-allowed', 'the key __proto__ cannot be used');
+        throw new YamlError(where(startOf(pair.key)), 'key-not-allowed', 'the key __proto__ cannot be used');
       }
     },
     Alias(_, node) {
-      throw yamlError(where(startOf(node)), 'alias', 'aliases are not followed; write the value out');
+      throw new YamlError(where(startOf(node)), 'alias', 'aliases are not followed; write the value out');
     },
     Scalar(key, node) {
       if (key !== 'key' && typeof node.value === 'number' && !Number.isFinite(node.value)) {
-        throw yamlError(where(startOf(node)), 'not-finite', `${node.source} is not a finite number`);
+        throw new YamlError(where(startOf(node)), 'not-finite', `${node.source} is not a finite number`);
       }
     },
   });

@@ -2,7 +2,7 @@
  * Shape of shared/words/LANGUAGE/FEATURE.yaml: nested groups whose leaves are sentences. The id of a word is
  * `feature.group.key`. `{name}` in a sentence is a placeholder; what fills it is text already formatted.
  */
-import { type YamlPath, type YamlSource, yamlError } from './readYaml.ts';
+import { YamlError, type YamlPath, type YamlSource } from './readYaml.ts';
 
 export interface WordGroup {
   readonly [key: string]: string | WordGroup;
@@ -18,12 +18,12 @@ export function checkWords(source: YamlSource): WordGroup {
 
 function checkGroup(source: YamlSource, data: unknown, path: YamlPath): WordGroup {
   if (typeof data !== 'object' || data === null || Array.isArray(data)) {
-    throw yamlError(source.at(path), 'word-shape', 'expected a sentence or a group of sentences');
+    throw new YamlError(source.at(path), 'word-shape', 'expected a sentence or a group of sentences');
   }
   for (const [key, value] of Object.entries(data)) {
     const here = [...path, key];
     if (!KEY.test(key)) {
-      throw yamlError(
+      throw new YamlError(
         source.atKey(here),
         'word-key',
         `"${key}" is no word key; use letters, digits and single hyphens`,
@@ -36,10 +36,10 @@ function checkGroup(source: YamlSource, data: unknown, path: YamlPath): WordGrou
 }
 
 function checkSentence(source: YamlSource, sentence: string, path: YamlPath): void {
-  if (sentence.trim() === '') throw yamlError(source.at(path), 'word-empty', 'the sentence is empty');
+  if (sentence.trim() === '') throw new YamlError(source.at(path), 'word-empty', 'the sentence is empty');
   const rest = sentence.replace(PLACEHOLDER, '');
   if (/[{}]/.test(rest)) {
-    throw yamlError(
+    throw new YamlError(
       source.at(path),
       'word-brace',
       `a brace that is no placeholder; write {name}, small letter first`,

@@ -15,6 +15,7 @@ export interface SessionWords {
   'session.refused.argumentMissing': 'command' | 'name';
   'session.refused.notInRange': 'given' | 'max' | 'min' | 'name' | 'step' | 'unit';
   'session.refused.notText': 'given' | 'name';
+  'session.refused.noSuchWait': 'given' | 'known';
   'session.refused.notAChoice': 'given' | 'known' | 'name';
   'session.card.reading': 'channel';
   'session.card.readingAt': 'channel' | 'place';

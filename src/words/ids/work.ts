@@ -79,6 +79,7 @@ export interface WorkWords {
   'work.card.label': never;
   'work.card.done': never;
   'work.card.open': never;
+  'work.card.withReading': 'reading' | 'sentence';
   'work.decide.question': never;
   'work.decide.finding': never;
   'work.decide.charging': never;
