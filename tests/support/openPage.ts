@@ -29,7 +29,7 @@ const QUIET = [
 export interface Opening {
   /** Behind the address: `''` is the app itself. */
   readonly path?: string;
-  readonly engine?: 'chromium' | 'firefox';
+  readonly engine?: Engine;
   readonly context?: BrowserContextOptions;
 }
 
@@ -40,8 +40,13 @@ export interface Opened {
   readonly problems: string[];
 }
 
-/** Whether this machine has a Firefox to run the same test in. */
-export const firefoxFound = (): boolean => inject('noPage') === null && inject('firefox') !== null;
+export type Engine = 'chromium' | 'firefox';
+
+/** What a test can run in here: Chromium, and Firefox where this machine has one. For `test.each(enginesFound())`. */
+export function enginesFound(): Engine[] {
+  const hasFirefox = inject('noPage') === null && inject('firefox') !== null;
+  return hasFirefox ? ['chromium', 'firefox'] : ['chromium'];
+}
 
 const running = new Map<string, Promise<Browser>>();
 const homes: string[] = [];
@@ -71,11 +76,11 @@ export async function openPage({
   return { page, context, problems };
 }
 
-function browserOf(engine: 'chromium' | 'firefox'): Promise<Browser> {
+function browserOf(engine: Engine): Promise<Browser> {
   const already = running.get(engine);
   if (already) return already;
   const found = inject(engine);
-  if (!found) throw new Error(`there is no ${engine} here; ask firefoxFound() first`);
+  if (!found) throw new Error(`there is no ${engine} here; ask enginesFound() first`);
   const launched = engine === 'chromium' ? launchChromium(found) : launchFirefox(found);
   running.set(engine, launched);
   return launched;
