@@ -1,11 +1,5 @@
 /**
- * Which engine played a session: another hash means that a stored score can be shown but not made again. It changes with
- * the version of the package and with the tables and models that decide a trajectory.
+ * Which engine plays: a session saved under another hash can be shown with the score it had, but not played on. The hash
+ * is over everything that decides a trajectory or a score, made when the project is built.
  */
-import { version } from '../../package.json';
-import { hashText } from '../numerics/hash';
-
-/** Raised whenever the same log would give another trajectory or another record. */
-const MODEL_VERSION = 1;
-
-export const engineHash: string = hashText(`portside ${version} model ${MODEL_VERSION}`);
+export { default as engineHash } from 'virtual:engine-hash';

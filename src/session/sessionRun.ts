@@ -32,6 +32,7 @@ export type Observer = (seen: {
   readonly command: Command | null;
   readonly edges: readonly Edge[];
   readonly transitions: readonly Transition[];
+  readonly table: SignalTable;
 }) => void;
 
 export interface RunSnapshot {
@@ -125,7 +126,7 @@ export function sessionRun(job: SessionJob, mode: Mode, plant: Plant, observe?: 
     lookAtCriticals();
     lookAtDeliveries();
     if (edges.length > 0 || events.length > 0 || command !== null) revision++;
-    observe?.({ moment, command, edges, transitions });
+    observe?.({ moment, command, edges, transitions, table });
     transitions = NO_TRANSITIONS;
     return notable;
   };

@@ -9,7 +9,7 @@ import type { Comparison, Condition, EventPattern } from '../../../shared/schema
 import type { SignalSpec } from '../../plant/signalTypes';
 import { nearest } from '../../words/nearest';
 import type { Predicate, SignalTable } from './moment';
-import { valueInUnitOf } from './valueInUnit';
+import { valueFor } from './valueInUnit';
 
 export class ConditionError extends RangeError {
   override readonly name = 'ConditionError';
@@ -54,17 +54,17 @@ function compileComparison(comparison: Comparison, table: SignalTable): Predicat
 }
 
 function compareOne({ signal, over, under, is }: Comparison, index: number, table: SignalTable): Predicate {
-  const { unit } = table.signals[index];
+  const spec = table.signals[index];
   try {
     if (over !== undefined) {
-      const limit = valueInUnitOf(unit, over);
+      const limit = valueFor(spec, over);
       return (moment) => moment.value(index) > limit;
     }
     if (under !== undefined) {
-      const limit = valueInUnitOf(unit, under);
+      const limit = valueFor(spec, under);
       return (moment) => moment.value(index) < limit;
     }
-    const wanted = valueInUnitOf(unit, is as string | number);
+    const wanted = valueFor(spec, is as string | number);
     return (moment) => moment.value(index) === wanted;
   } catch (error) {
     throw new ConditionError(`${signal}: ${(error as Error).message}`);

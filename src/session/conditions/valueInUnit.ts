@@ -2,11 +2,20 @@
  * A value written in a condition -> the number the signal is compared with: `on`/`off` for a switch, a bare number for
  * a ratio, a count or rpm, and text with a unit for everything else. Throws `RangeError` that says what would be right.
  */
-import { quantityIn } from '../quantityText';
+import type { SignalSpec } from '../../plant/signalTypes';
+import { parseQuantity } from '../../units/quantity';
+import type { QuantityKind } from '../../units/unitTable';
 
 const BARE = new Set(['1', 'rpm', '1/min']);
+const KINDS: Readonly<Record<string, QuantityKind>> = {
+  kg: 'mass',
+  s: 'time',
+  W: 'power',
+  'kg/s': 'massFlow',
+};
 
-export function valueInUnitOf(unit: string, given: string | number): number {
+export function valueFor(signal: Pick<SignalSpec, 'id' | 'unit'>, given: string | number): number {
+  const { unit } = signal;
   if (unit === 'bool') {
     if (given === 'on') return 1;
     if (given === 'off') return 0;
@@ -16,6 +25,16 @@ export function valueInUnitOf(unit: string, given: string | number): number {
     if (typeof given === 'number') return given;
     throw new RangeError(`"${given}" has to be a bare number`);
   }
-  if (typeof given === 'number') throw new RangeError(`${given} needs a unit, as in "${given} ${unit}"`);
-  return quantityIn(unit, given);
+  const kind = kindOf(signal);
+  if (typeof given === 'number') throw new RangeError(`${given} needs a unit; it is a ${kind}`);
+  return parseQuantity(given, kind);
+}
+
+/** Gauge and absolute pressure, and a temperature and a difference, share a unit; the name tells them apart. */
+function kindOf({ id, unit }: Pick<SignalSpec, 'id' | 'unit'>): QuantityKind {
+  if (unit === 'Pa') return /gaugePressure/i.test(id) ? 'gaugePressure' : 'absolutePressure';
+  if (unit === 'K') return /superheat|subcooling/i.test(id) ? 'temperatureDifference' : 'temperature';
+  const kind = KINDS[unit];
+  if (kind === undefined) throw new RangeError(`a value in ${unit} cannot be compared`);
+  return kind;
 }

@@ -1,0 +1,82 @@
+/**
+ * What is wrong with a file a person wrote, each with its place: the form in which `check`, the build and the workshop
+ * report. Schema issues become problems here; an unknown key says which known one it is nearest to.
+ */
+import type { z } from 'zod';
+import { nearest } from '../../src/words/nearest';
+import { YamlError, type YamlPath, type YamlSource } from './readYaml.ts';
+
+export interface Problem {
+  /** `file:line:column`. */
+  readonly at: string;
+  readonly code: string;
+  readonly level: 'error' | 'warning';
+  readonly message: string;
+}
+
+/** Codes of the form: unknown key, missing key, wrong value. */
+const UNKNOWN_KEY = 'SCN001';
+const MISSING = 'SCN002';
+const WRONG_VALUE = 'SCN003';
+
+export function shapeProblems(source: YamlSource, schema: z.ZodType): Problem[] {
+  const result = schema.safeParse(source.data);
+  if (result.success) return [];
+  return result.error.issues.flatMap((issue) => problemsOf(source, schema, issue));
+}
+
+function problemsOf(source: YamlSource, schema: z.ZodType, issue: z.core.$ZodIssue): Problem[] {
+  const path = issue.path.map((part) => (typeof part === 'number' ? part : String(part)));
+  if (issue.code === 'unrecognized_keys') {
+    const known = keysAt(schema, path);
+    return issue.keys.map((key) => {
+      const near = nearest(key, known);
+      const hint = near === undefined ? `known here: ${known.join(', ')}` : `did you mean "${near}"?`;
+      return error(source.atKey([...path, key]), UNKNOWN_KEY, `unknown key "${key}"; ${hint}`);
+    });
+  }
+  const isMissing = issue.code === 'invalid_type' && valueAt(source.data, path) === undefined;
+  if (isMissing) return [error(source.at(path), MISSING, `"${String(path.at(-1))}" is missing`)];
+  return [error(source.at(path), WRONG_VALUE, `${path.join('.') || 'file'}: ${issue.message}`)];
+}
+
+const error = (at: string, code: string, message: string): Problem => ({ at, code, level: 'error', message });
+
+function valueAt(data: unknown, path: YamlPath): unknown {
+  let here = data;
+  for (const part of path) {
+    if (typeof here !== 'object' || here === null) return undefined;
+    here = (here as Record<string | number, unknown>)[part];
+  }
+  return here;
+}
+
+interface Shaped {
+  readonly shape?: Readonly<Record<string, Shaped>>;
+  readonly element?: Shaped;
+  readonly unwrap?: () => Shaped;
+}
+
+/** Keys a strict object allows at `path`; empty where the schema does not say. */
+function keysAt(schema: z.ZodType, path: YamlPath): string[] {
+  let here: Shaped | undefined = schema as unknown as Shaped;
+  for (const part of path) {
+    here = unwrapped(here);
+    here = typeof part === 'number' ? here?.element : here?.shape?.[part];
+  }
+  return Object.keys(unwrapped(here)?.shape ?? {});
+}
+
+function unwrapped(schema: Shaped | undefined): Shaped | undefined {
+  let here = schema;
+  while (here && !here.shape && !here.element && here.unwrap) here = here.unwrap();
+  return here;
+}
+
+/** For the build: the data when the form is right; else a `YamlError` that starts with the first problem. */
+export function checkedData(source: YamlSource, schema: z.ZodType): unknown {
+  const [first, ...rest] = shapeProblems(source, schema);
+  if (first === undefined) return source.data;
+  const others = rest.map(({ at, code, message }) => `\n${at} ${code} ${message}`);
+  throw new YamlError(first.at, first.code, `${first.message}${others.join('')}`);
+}

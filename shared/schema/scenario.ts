@@ -1,0 +1,95 @@
+/**
+ * A scenario: one lesson, one file, data only. Quantities carry their unit in the text; ids (vehicle, faults, parts,
+ * ports) are checked against the registries by `check`, not here. An unknown key is an error.
+ */
+import { z } from 'zod';
+import { conditionSchema } from './condition.ts';
+import { planLinesSchema } from './plan.ts';
+import { quantity } from './quantity.ts';
+import { DOMAINS, ruleSchema } from './rubric.ts';
+
+const id = z.string().regex(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/, 'an id is small letters, digits and single hyphens').max(60);
+const ruleId = z.string().regex(/^[a-z][a-zA-Z0-9]*$/, 'a rule or rubric id is letters and digits, small letter first');
+const sentence = (most: number) => z.string().trim().min(1).max(most);
+
+const temperature = quantity('temperature', { min: 263.15, max: 323.15 });
+const humidity = quantity('ratio', { min: 0, max: 1 });
+
+const weather = z.strictObject({
+  temperature,
+  humidity,
+  pressure: quantity('absolutePressure', { min: 60_000, max: 108_000 }).optional(),
+});
+
+const contents = z.strictObject({
+  refrigerant: z.enum(['R-134a', 'R-12', 'R-1234yf']),
+  charge: quantity('mass', { min: 0, max: 3 }),
+  state: z.enum(['equalised', 'soaked', 'evacuated']),
+  history: sentence(600),
+});
+
+const fault = z.strictObject({
+  fault: id,
+  severity: z.number().min(0).max(1),
+  onset: quantity('time', { min: 0, max: 7200 }).optional(),
+});
+
+const can = z.strictObject({
+  id,
+  net: quantity('mass', { min: 0, max: 1 }),
+  printed: quantity('mass', { min: 0, max: 1.2 }),
+  tare: quantity('mass', { min: 0, max: 0.5 }),
+});
+
+const bench = z.strictObject({
+  hoses: z.array(z.enum(['charging', 'gauge-set'])).max(2),
+  cans: z.array(can).max(6),
+});
+
+const delivery = z.strictObject({ id, text: sentence(160), done: conditionSchema });
+const paper = z.strictObject({ id, title: sentence(80), lines: z.array(sentence(240)).min(1).max(30) });
+
+const variation = z.discriminatedUnion('what', [
+  z.strictObject({ what: z.literal('temperature'), from: temperature, to: temperature }),
+  z.strictObject({ what: z.literal('humidity'), from: humidity, to: humidity }),
+]);
+
+const rubric = z.strictObject({
+  use: z.array(ruleId).min(1).max(6),
+  drop: z.array(ruleId).max(40).optional(),
+  add: z.array(ruleSchema).max(40).optional(),
+  weights: z.record(z.enum(DOMAINS), z.number().min(0).max(100)).optional(),
+});
+
+const plans = z.strictObject({ solution: planLinesSchema, careless: planLinesSchema, nothing: planLinesSchema });
+
+export const scenarioSchema = z.strictObject({
+  schema: z.literal(1),
+  id,
+  title: sentence(60),
+  author: sentence(80),
+  licence: sentence(40),
+  language: z.string().regex(/^[a-z]{2}$/, 'a language is two small letters'),
+  level: z.int().min(1).max(4),
+  minutes: z.int().min(1).max(240),
+  jurisdiction: sentence(80),
+  person: z.enum(['owner', 'certified', 'high-voltage-trained']),
+  vehicle: id,
+  weather,
+  contents,
+  faults: z.array(fault).max(4),
+  complaint: sentence(300),
+  papers: z.array(paper).max(8),
+  deliver: z.array(delivery).min(1).max(8),
+  bench,
+  varies: z.array(variation).max(6).optional(),
+  rubric,
+  answer: z.strictObject({ causes: z.array(id).min(1).max(4), parts: z.array(id).max(4) }),
+  plans,
+  hints: z.array(sentence(400)).length(3, 'there are three levels of hints: where to look, what it means, what to do'),
+  debrief: sentence(2000),
+  teacher: sentence(3000),
+  tasks: z.array(z.string().regex(/^[A-E]\d{1,2}$/, 'a task id is a letter A to E and a number')).max(12),
+});
+
+export type ScenarioData = z.infer<typeof scenarioSchema>;

@@ -1,0 +1,134 @@
+/**
+ * One rule -> one closure over a record: was it kept, how far, and at which rows does the evidence stand. Compiled once
+ * for a list of signals. Throws `ConditionError` for a signal, measure or value that is none.
+ */
+import type { Condition } from '../../shared/schema/condition';
+import type { Rule } from '../../shared/schema/rubric';
+import { STEPS_PER_SECOND } from '../session/clock';
+import { ConditionError, compileCondition } from '../session/conditions/compileCondition';
+import type { Predicate, SignalTable } from '../session/conditions/moment';
+import { valueFor } from '../session/conditions/valueInUnit';
+import { measureList } from '../session/record/measures';
+import type { SessionRecord } from '../session/record/record';
+import { parseQuantity } from '../units/quantity';
+import type { RowMoments } from './rowMoments';
+
+export type Status = 'kept' | 'broken' | 'idle';
+
+export interface Verdict {
+  readonly status: Status;
+  /** Share of the points earned, 0 to 1. */
+  readonly share: number;
+  /** Row the sentence quotes. */
+  readonly row: number;
+  /** Times it was broken. */
+  readonly times: number;
+}
+
+export type Judge = (record: SessionRecord, rows: RowMoments) => Verdict;
+
+export function compileRule(rule: Rule, table: SignalTable): Judge {
+  const judge = compileForm(rule, table);
+  if (rule.needs === undefined) return judge;
+  const needed = compileCondition(rule.needs, table);
+  return (record, rows) => {
+    const row = firstRow(rows, needed);
+    if (row === null) return { status: 'idle', share: 0, row: rows.count - 1, times: 0 };
+    const verdict = judge(record, rows);
+    return verdict.status === 'kept' && 'never' in rule ? { ...verdict, row } : verdict;
+  };
+}
+
+function compileForm(rule: Rule, table: SignalTable): Judge {
+  if ('never' in rule) return compileNever(rule.never, table);
+  if ('done' in rule) return compileDone(compileCondition(rule.done, table));
+  if ('before' in rule) {
+    return compileBefore(compileCondition(rule.before.first, table), compileCondition(rule.before.then, table));
+  }
+  if ('while' in rule) {
+    const steps = Math.round(parseQuantity(rule.while.for, 'time') * STEPS_PER_SECOND);
+    const both = compileCondition({ all: [rule.while.during, rule.while.condition] }, table);
+    return compileWhile(both, steps);
+  }
+  return compileOutcome(rule.outcome);
+}
+
+/** Broken at each row in which it becomes true; a rule about an event, at each row in which the event happens. */
+function compileNever(condition: Condition, table: SignalTable): Judge {
+  const holds = compileCondition(condition, table);
+  const isMomentary = namesEvent(condition);
+  return (_, rows) => {
+    let times = 0;
+    let first = rows.count - 1;
+    let was = false;
+    for (let row = 0; row < rows.count; row++) {
+      const now = holds(rows.at(row));
+      if (now && (isMomentary || !was)) {
+        if (times === 0) first = row;
+        times++;
+      }
+      was = now;
+    }
+    return { status: times === 0 ? 'kept' : 'broken', share: times === 0 ? 1 : 0, row: first, times };
+  };
+}
+
+function compileDone(holds: Predicate): Judge {
+  return (_, rows) => {
+    const row = firstRow(rows, holds);
+    return row === null ? broken(rows.count - 1) : kept(row);
+  };
+}
+
+/** Kept when `first` was true before, or in the very row in which, `then` came true first. Idle without `then`. */
+function compileBefore(first: Predicate, then: Predicate): Judge {
+  return (_, rows) => {
+    const thenRow = firstRow(rows, then);
+    if (thenRow === null) return { status: 'idle', share: 0, row: rows.count - 1, times: 0 };
+    const firstAt = firstRow(rows, first);
+    return firstAt !== null && firstAt <= thenRow ? kept(thenRow) : broken(thenRow);
+  };
+}
+
+/** Kept once it has held for `steps` without a break. */
+function compileWhile(holds: Predicate, steps: number): Judge {
+  return (record, rows) => {
+    let since: number | null = null;
+    for (let row = 0; row < rows.count; row++) {
+      if (!holds(rows.at(row))) since = null;
+      else {
+        since ??= record.steps[row];
+        if (record.steps[row] - since >= steps) return kept(row);
+      }
+    }
+    return broken(rows.count - 1);
+  };
+}
+
+/** Full marks up to `full`, none from `zero`, a straight line between. */
+function compileOutcome({ measure, full, zero }: { measure: string; full: string | number; zero: string | number }): Judge {
+  const found = measureList.find(({ id }) => id === measure);
+  if (!found) throw new ConditionError(`no measure "${measure}"`);
+  const [fullSi, zeroSi] = [valueFor(found, full), valueFor(found, zero)];
+  if (!(zeroSi > fullSi)) throw new ConditionError(`${measure}: zero has to be over full`);
+  return ({ measures }, rows) => {
+    const value = measures[found.id];
+    const share = Number.isNaN(value) ? 0 : Math.min(1, Math.max(0, (zeroSi - value) / (zeroSi - fullSi)));
+    return { status: share === 1 ? 'kept' : 'broken', share, row: rows.count - 1, times: share === 1 ? 0 : 1 };
+  };
+}
+
+const kept = (row: number): Verdict => ({ status: 'kept', share: 1, row, times: 0 });
+const broken = (row: number): Verdict => ({ status: 'broken', share: 0, row, times: 1 });
+
+function firstRow(rows: RowMoments, holds: Predicate): number | null {
+  for (let row = 0; row < rows.count; row++) if (holds(rows.at(row))) return row;
+  return null;
+}
+
+function namesEvent(condition: Condition): boolean {
+  if ('all' in condition) return condition.all.some(namesEvent);
+  if ('any' in condition) return condition.any.some(namesEvent);
+  if ('not' in condition) return namesEvent(condition.not);
+  return 'event' in condition;
+}

@@ -1,0 +1,33 @@
+/** A session of a shipped scenario, new or from its log; and the record of one that was played. */
+import { buildPlant } from '../plant/buildPlant';
+import type { Mode, SessionCore, SessionLog } from './corePort';
+import { makeRecord } from './record/makeRecord';
+import type { SessionRecord } from './record/record';
+import { plantOptions } from './scenario/plantOptions';
+import type { Scenario } from './scenario/scenario';
+import { sessionCore } from './sessionCore';
+import type { Observer } from './sessionRun';
+
+export interface OpenOptions {
+  readonly mode: Mode;
+  readonly seed: number;
+  /** Brings the session to where this log ends. */
+  readonly log?: SessionLog;
+  readonly observe?: Observer;
+}
+
+export function openSession(scenario: Scenario, { mode, seed, log, observe }: OpenOptions): SessionCore {
+  return sessionCore({
+    job: scenario.job,
+    mode,
+    seed,
+    plant: buildPlant(plantOptions(scenario.data, seed)),
+    ...(log ? { log } : {}),
+    ...(observe ? { observe } : {}),
+  });
+}
+
+/** Runs the log again from the start. */
+export function recordOf(scenario: Scenario, log: SessionLog): SessionRecord {
+  return makeRecord(log, scenario.job, scenario.answer, buildPlant(plantOptions(scenario.data, log.seed)));
+}

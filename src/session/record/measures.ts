@@ -1,0 +1,73 @@
+/**
+ * Measures: numbers about a whole session, worked out once when the record is made. The closed list that `outcome` rules
+ * and sentences may name. NaN where there is nothing to measure.
+ */
+import type { SignalSpec } from '../../plant/signalTypes';
+import type { RecordedEvent } from './record';
+
+/** What a measure may look at: the last row and everything that happened. */
+export interface Whole {
+  /** Last value of a signal; NaN where the plant has no such signal. */
+  last(signal: string): number;
+  /** Last values of all signals a test accepts. */
+  lastOf(test: (id: string) => boolean): readonly number[];
+  readonly events: readonly RecordedEvent[];
+  /** Causes that are right to name, by the scenario. */
+  readonly rightCauses: readonly string[];
+  readonly usefulParts: readonly string[];
+}
+
+interface Measure {
+  readonly unit: SignalSpec['unit'];
+  readonly of: (whole: Whole) => number;
+}
+
+const middleOf = (kind: string, last: string) => (id: string) => id.startsWith(`${kind}.`) && id.endsWith(`.${last}`);
+const count = (values: readonly number[], wanted: number): number => values.filter((v) => v === wanted).length;
+const eventsOf = ({ events }: Whole, id: string) => events.filter((event) => event.id === id);
+const lastSubject = (whole: Whole, id: string): string | undefined => eventsOf(whole, id).at(-1)?.subject;
+
+const measures = {
+  'charge.errorKg': {
+    unit: 'kg',
+    of: (w) => Math.abs(w.last('loop.massKg') - w.last('label.massKg')),
+  },
+  'charge.missingKg': { unit: 'kg', of: (w) => w.last('label.massKg') - w.last('loop.massKg') },
+  'charge.addedKg': { unit: 'kg', of: (w) => w.last('cans.netIntoLoopKg') },
+  'vented.kg': { unit: 'kg', of: (w) => w.last('vented.kg') },
+  'slugged.kg': { unit: 'kg', of: (w) => w.last('compressor.liquidKg') },
+  'caps.offCount': { unit: '1', of: (w) => count(w.lastOf(middleOf('cap', 'on')), 0) },
+  'hoses.leftCount': { unit: '1', of: (w) => count(w.lastOf(middleOf('hose', 'coupled')), 1) },
+  'ports.wrongCount': {
+    unit: '1',
+    of: (w) => {
+      const byPort = new Map(eventsOf(w, 'judged').map(({ subject = '', quantity }) => [subject, quantity]));
+      const right = [...byPort.values()].filter((quantity) => quantity === 1).length;
+      return w.lastOf(middleOf('cap', 'on')).length - right;
+    },
+  },
+  'label.errorKg': {
+    unit: 'kg',
+    of: (w) => Math.abs(w.last('label.writtenKg') - w.last('loop.massKg')),
+  },
+  'cause.wrongCount': {
+    unit: '1',
+    of: (w) => (w.rightCauses.includes(lastSubject(w, 'diagnosed') ?? '') ? 0 : 1),
+  },
+  'parts.wrongCount': {
+    unit: '1',
+    of: (w) => eventsOf(w, 'replaced').filter(({ subject = '' }) => !w.usefulParts.includes(subject)).length,
+  },
+  'readings.count': { unit: '1', of: (w) => eventsOf(w, 'noted').length },
+} as const satisfies Readonly<Record<string, Measure>>;
+
+export type MeasureId = keyof typeof measures;
+
+export const measureList: readonly { readonly id: MeasureId; readonly unit: string }[] = Object.entries(measures).map(
+  ([id, { unit }]) => ({ id: id as MeasureId, unit }),
+);
+
+export function measure(whole: Whole): Record<MeasureId, number> {
+  const entries = Object.entries(measures).map(([id, { of }]) => [id, of(whole)]);
+  return Object.fromEntries(entries) as Record<MeasureId, number>;
+}

@@ -1,0 +1,49 @@
+/**
+ * What a scenario and a seed ask of the plant, in SI. What the seed varies is drawn evenly between the two ends the
+ * scenario gives; nothing else in the car depends on the seed but the errors of the instruments.
+ */
+import type { ScenarioData } from '../../../shared/schema/scenario';
+import { keyedUniform } from '../../numerics/keyedRandom';
+import type { PlantOptions } from '../../plant/buildPlant';
+import { parseQuantity } from '../../units/quantity';
+import { STEPS_PER_SECOND } from '../clock';
+
+const STANDARD_PRESSURE = '101.325 kPa abs';
+
+export function plantOptions(data: ScenarioData, seed: number): PlantOptions {
+  const { contents, weather, bench, faults } = data;
+  return {
+    vehicleId: data.vehicle,
+    refrigerant: contents.refrigerant,
+    chargeKg: parseQuantity(contents.charge, 'mass'),
+    start: contents.state,
+    weather: {
+      temperatureK: varied(data, 'temperature', seed) ?? parseQuantity(weather.temperature, 'temperature'),
+      relativeHumidity: varied(data, 'humidity', seed) ?? parseQuantity(weather.humidity, 'ratio'),
+      pressurePa: parseQuantity(weather.pressure ?? STANDARD_PRESSURE, 'absolutePressure'),
+    },
+    faults: faults.map(({ fault, severity, onset }) => ({
+      id: fault,
+      severity,
+      onsetStep: onset === undefined ? 0 : Math.round(parseQuantity(onset, 'time') * STEPS_PER_SECOND),
+    })),
+    bench: {
+      hoses: bench.hoses,
+      cans: bench.cans.map(({ id, net, printed, tare }) => ({
+        id,
+        netKg: parseQuantity(net, 'mass'),
+        printedTotalKg: parseQuantity(printed, 'mass'),
+        tareKg: parseQuantity(tare, 'mass'),
+      })),
+    },
+    seed,
+  };
+}
+
+function varied({ varies = [] }: ScenarioData, what: 'temperature' | 'humidity', seed: number): number | null {
+  const range = varies.find((variation) => variation.what === what);
+  if (!range) return null;
+  const kind = what === 'temperature' ? 'temperature' : 'ratio';
+  const [from, to] = [parseQuantity(range.from, kind), parseQuantity(range.to, kind)];
+  return from + (to - from) * keyedUniform(seed, 'scenario', what, 0);
+}
