@@ -68,8 +68,8 @@ function knob(hose: SideHose, r: number): Drawing {
 /** Scale at which loose gear lies on the mat. */
 export const MAT_SCALE = 0.86;
 
-/** Loose, in side view, mouth down when `turnDeg` is 0; the barb is at its right. */
-export function couplerSide(hose: SideHose, turnDeg: number): Drawing {
+/** Loose, in side view, mouth down when `turnDeg` is 0; the barb is at its right, or at its left where asked. */
+export function couplerSide(hose: SideHose, turnDeg: number, barbLeft = false): Drawing {
   const ink = HOSE_INK[hose];
   const w = hose === 'low' ? 40 : 50;
   const mouth = hose === 'low' ? 18.6 : 22.6;
@@ -77,8 +77,8 @@ export function couplerSide(hose: SideHose, turnDeg: number): Drawing {
     ...shadow(roundRect(-w / 2, -70, w, 140, 8), 18),
     shape(roundRect(-7, -84, 14, 30, 3), across('mill'), 'mill-d', 1.6),
     ...sideKnob(hose, w),
-    shape(roundRect(w * 0.2, -34, 60, 24, 6), down('mill'), 'mill-d', 2),
-    ...[30, 40, 50, 60].map((k) => bar(w * 0.2 + k - 6, -33, w * 0.2 + k - 6, -11, 'mill-d', 2, 0.6)),
+    shape(roundRect(barbLeft ? -w * 0.2 - 60 : w * 0.2, -34, 60, 24, 6), down('mill'), 'mill-d', 2),
+    ...[30, 40, 50, 60].map((k) => (w * 0.2 + k - 6) * (barbLeft ? -1 : 1)).map((x) => bar(x, -33, x, -11, 'mill-d', 2, 0.6)),
     shape(roundRect(-w * 0.42, -58, w * 0.84, 66, 7), across('mill'), 'mill-d', 2),
     shape(roundRect(-w / 2 - 3, 2, w + 6, 48, 7), across('mill'), 'mill-d', 2),
     ...[0.2, 0.4, 0.6, 0.8].map((k) => bar(-w / 2, 2 + 48 * k, w / 2, 2 + 48 * k, 'mill-d', 2, 0.5)),
@@ -90,10 +90,13 @@ export function couplerSide(hose: SideHose, turnDeg: number): Drawing {
   return placed([...body, ...upright], chain(turn(turnDeg), scale(MAT_SCALE)));
 }
 
+/** How far the mouth of an upright coupler is below its middle. */
+export const MOUTH_MM = 62 * MAT_SCALE;
+
 /** Where the hose starts on a loose coupler, from its own middle. */
-export function barbTip(hose: SideHose, turnDeg: number): readonly [number, number] {
+export function barbTip(hose: SideHose, turnDeg: number, barbLeft = false): readonly [number, number] {
   const angle = (turnDeg * Math.PI) / 180;
-  const x = ((hose === 'low' ? 40 : 50) * 0.2 + 56) * MAT_SCALE;
+  const x = ((hose === 'low' ? 40 : 50) * 0.2 + 56) * MAT_SCALE * (barbLeft ? -1 : 1);
   const y = -22 * MAT_SCALE;
   return [x * Math.cos(angle) - y * Math.sin(angle), x * Math.sin(angle) + y * Math.cos(angle)];
 }

@@ -30,11 +30,12 @@ export function condenser(part: Part): Drawing {
   ];
 }
 
-/** Brown veil, lint, fibres and a few leaves: what a season leaves on the fins. Shown by alpha. */
-export function condenserDirt(part: Part): Drawing {
-  const [x, y] = part.at;
+/** Brown veil, lint, fibres and a few leaves: what a season leaves on the fins below `top`. Shown by alpha. */
+export function condenserDirt(part: Part, top: number): Drawing {
+  const [x] = part.at;
   const w = sizeOf(part, 'w');
-  const h = sizeOf(part, 'h');
+  const y = Math.max(part.at[1], top);
+  const h = part.at[1] + sizeOf(part, 'h') - y;
   const random = grain(seedOf(part.id));
   const lint = (i: number) => {
     const cx = x + 26 + random() * (w - 52);

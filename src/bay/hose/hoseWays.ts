@@ -1,0 +1,39 @@
+/** Where a hose lies before anybody touched it: led along its route, or loose from the mat to the gauge edge. */
+import type { HoseId, Layout, PointMm } from '../../layout/layout';
+import { wayThrough } from '../../layout/zones';
+import { barbTip, BARB_MM, type SideHose } from '../drawing/gear/coupler';
+import { rounded } from './chain';
+
+/** Loose couplers lie with their mouth toward the car. */
+export const REST_TURN_DEG = -90;
+
+/** From the barb of a coupler on a port, along the route, to the gauge edge. */
+export function ledWay(layout: Layout, hose: HoseId, portId: string, route: readonly string[]): PointMm[] {
+  const [port, ...rest] = wayThrough(layout, portId, hose, route);
+  const toward = rest[0];
+  const away = Math.hypot(toward[0] - port[0], toward[1] - port[1]) || 1;
+  const barb: PointMm = [port[0] + ((toward[0] - port[0]) / away) * BARB_MM, port[1] + ((toward[1] - port[1]) / away) * BARB_MM];
+  return rounded([barb, ...rest]);
+}
+
+/** From a loose coupler on the mat to the gauge edge. */
+export function restWay(layout: Layout, hose: SideHose): PointMm[] {
+  const [x, y] = layout.mat.rest[hose];
+  const [dx, dy] = barbTip(hose, REST_TURN_DEG);
+  const edge: PointMm = [layout.edge.x, layout.edge[hose]];
+  const barb: PointMm = [x + dx, y + dy];
+  return rounded([barb, [barb[0], barb[1] - 34], [barb[0] - 60, barb[1] - 62], [(barb[0] + edge[0]) / 2 - 20, edge[1] + 6], edge]);
+}
+
+/** From the can's tap, or the loose end on the mat, to the gauge edge. */
+export function chargingWay(layout: Layout, outlet: PointMm | null, tiltDeg: number): PointMm[] {
+  const edge: PointMm = [layout.edge.x, layout.edge.charging];
+  if (outlet === null) {
+    const [x, y] = layout.mat.rest.charging;
+    return rounded([[x - 20, y], [x - 70, y + 10], [(x + edge[0]) / 2 - 30, edge[1] - 10], edge]);
+  }
+  const angle = (tiltDeg * Math.PI) / 180;
+  const out: PointMm = [outlet[0] + Math.cos(angle) * 34, outlet[1] + Math.sin(angle) * 34];
+  const sag: PointMm = [out[0] + Math.cos(angle) * 10, Math.max(out[1], edge[1]) + 50];
+  return rounded([outlet, out, sag, [(sag[0] + edge[0]) / 2, edge[1] + 58], edge]);
+}

@@ -1,0 +1,129 @@
+/**
+ * The pixi scene: still layers with the fans' blades between them, then everything that lives. Nodes are listed once, in
+ * drawing order; the scene hands frames, time and new sizes to all of them.
+ */
+import { Container } from 'pixi.js';
+import type { Layout } from '../../layout/layout';
+import { word } from '../../words/words';
+import type { BayFrame } from '../bayFrame';
+import type { Camera, HostSize } from '../camera';
+import { lampStrength, paletteOf, type Palette } from '../drawing/palette';
+import { bayPicture } from '../drawing/picture';
+import { createStamps } from '../stamps';
+import { beltNode } from './beltNode';
+import { type CanNode, canNode } from './canNode';
+import { clutchNode } from './clutchNode';
+import { coverNode } from './coverNode';
+import { fanNode } from './fanNode';
+import { type HoseNode, hoseNode } from './hoseNode';
+import { markNode } from './markNode';
+import { portNode } from './portNode';
+import { type RingNode, ringNode } from './ringNode';
+import type { SceneContext, SceneNode } from './sceneNode';
+import { dirtNode, keepClearNode, sightGlassNode } from './smallNodes';
+import { createStillLayer, type StillLayer } from './stillNode';
+
+export interface BayScene {
+  readonly stage: Container;
+  readonly hoses: Readonly<Record<'low' | 'high', HoseNode>>;
+  readonly can: CanNode;
+  readonly rings: RingNode;
+  show(frame: BayFrame): void;
+  /** Paints everything for a camera, a size and a theme. */
+  fit(camera: Camera, size: HostSize, resolution: number, dark: boolean): void;
+  setCarryingHose(carrying: boolean): void;
+  /** Time goes on; true where the picture changed. */
+  tick(seconds: number): boolean;
+}
+
+export function createScene(layout: Layout, still: boolean): BayScene {
+  const stage = new Container();
+  const stamps = createStamps();
+  let palette: Palette = {};
+  let edgeX = layout.view[0];
+  const context: SceneContext = { layout, stamps, palette: () => palette, still };
+  const clear = keepClearNode(context);
+  const hoses = { low: hoseNode(context, 'low', () => edgeX), high: hoseNode(context, 'high', () => edgeX) };
+  const can = canNode(context, word('bay.can.print'));
+  const rings = ringNode(context);
+  const worlds: Container[] = [];
+  const layers: { readonly layer: StillLayer; readonly index: number }[] = [];
+  const blades: SceneNode[] = [];
+  const live = liveNodes(context);
+  const nodes: SceneNode[] = [...live, clear, can, hoses.low, hoses.high];
+
+  const addWorld = (...views: readonly Container[]): void => {
+    const world = new Container();
+    world.addChild(...views);
+    worlds.push(world);
+    stage.addChild(world);
+  };
+  bayPicture(layout, ['', ''], 0).forEach((layer, index) => {
+    if ('fan' in layer) {
+      const node = fanNode(context, layer.fan);
+      blades.push(node);
+      addWorld(node.view);
+      return;
+    }
+    const made = createStillLayer();
+    layers.push({ layer: made, index });
+    stage.addChild(made.view);
+  });
+  addWorld(...nodes.map((node) => node.view), rings.view);
+
+  let label = '';
+  let last: BayFrame | null = null;
+  let fitted: Parameters<BayScene['fit']> | null = null;
+  const paintStill = (frame: BayFrame): void => {
+    if (!fitted) return;
+    const [camera, size, resolution, dark] = fitted;
+    const picture = bayPicture(layout, frame.label, lampStrength(dark));
+    for (const { layer, index } of layers) {
+      const drawing = picture[index];
+      if ('still' in drawing) layer.paint(drawing.still, palette, camera, size, resolution);
+    }
+    label = frame.label.join('\n');
+  };
+  const show = (frame: BayFrame): void => {
+    last = frame;
+    if (frame.label.join('\n') !== label) paintStill(frame);
+    for (const node of [...blades, ...nodes]) node.show(frame);
+  };
+
+  return {
+    stage,
+    hoses,
+    can,
+    rings,
+    show,
+    fit(camera, size, resolution, dark) {
+      fitted = [camera, size, resolution, dark];
+      palette = paletteOf(dark, layout.paint);
+      edgeX = camera.x;
+      stamps.reset(camera.scale * resolution, palette);
+      for (const world of worlds) {
+        world.scale.set(camera.scale);
+        world.position.set(-camera.x * camera.scale, -camera.y * camera.scale);
+      }
+      if (!last) return;
+      paintStill(last);
+      show(last);
+    },
+    setCarryingHose: clear.setCarrying,
+    tick: (seconds) => [...blades, ...nodes].map((node) => node.tick?.(seconds) ?? false).some(Boolean),
+  };
+}
+
+/** Everything of the car that moves or changes, in drawing order. */
+function liveNodes(context: SceneContext): SceneNode[] {
+  const ofKind = (...kinds: readonly string[]) => context.layout.parts.filter((part) => kinds.includes(part.kind));
+  return [
+    ...ofKind('condenser').map((part) => dirtNode(context, part)),
+    ...ofKind('belt-front', 'belt-side').map((part) => beltNode(context, part)),
+    ...ofKind('clutch-front', 'compressor-side').map((part) => clutchNode(context, part)),
+    markNode(context),
+    coverNode(context),
+    ...ofKind('drier').map((part) => sightGlassNode(context, part)),
+    ...context.layout.ports.map((port) => portNode(context, port)),
+  ];
+}

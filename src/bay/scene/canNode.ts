@@ -1,0 +1,98 @@
+/** The can on the mat or in the hand, its tilt dial, the scale under it, and the charging hose that leads to the gauges. */
+import { Container, Graphics, Sprite } from 'pixi.js';
+import type { PointMm } from '../../layout/layout';
+import type { CanFrame } from '../bayFrame';
+import { badge } from '../drawing/badge';
+import { CAN_SCALE, canDrawing, canOutlet, scalePlate, tiltDial } from '../drawing/gear/can';
+import { chargingEnd } from '../drawing/gear/coupler';
+import { createChain } from '../hose/chain';
+import { chargingWay } from '../hose/hoseWays';
+import { showStamp } from '../stamps';
+import { paintHose } from './hosePaint';
+import type { SceneContext, SceneNode } from './sceneNode';
+
+export interface CanNode extends SceneNode {
+  /** The can in the hand at a point; null puts it back on the mat. */
+  carry(at: PointMm | null): void;
+  canAt(): PointMm | null;
+  /** Middle of its tap's handle. */
+  valveAt(): PointMm | null;
+  dialAt(): PointMm | null;
+}
+
+const HOSE_WIDTH_MM = 16;
+const FROST_STEPS = 20;
+/** From the can's middle to the handle of its tap, upright. */
+const HANDLE_MM = 118 * CAN_SCALE;
+const DIAL_FROM_CAN: PointMm = [-116, 36];
+
+export function canNode(context: SceneContext, print: string): CanNode {
+  const view = new Container();
+  const hose = new Graphics();
+  const [bead, plate, can, dial, end] = [new Sprite(), new Sprite(), new Sprite(), new Sprite(), new Sprite()];
+  view.addChild(plate, hose, bead, end, can, dial);
+  let frame: CanFrame | null = null;
+  let hosed = false;
+  let held: PointMm | null = null;
+
+  const at = (): PointMm => held ?? context.layout.mat.canAt;
+  const draw = (): void => {
+    view.visible = frame !== null || hosed;
+    can.visible = frame !== null;
+    dial.visible = frame !== null;
+    plate.visible = frame?.onScale === true && held === null;
+    if (frame) drawCan(frame);
+    drawHose();
+  };
+  const drawCan = (now: CanFrame): void => {
+    const [x, y] = at();
+    const frost = now.frostLevel === null ? null : Math.round(now.frostLevel * FROST_STEPS) / FROST_STEPS;
+    const key = `can:${now.tiltDeg}:${now.valveSixteenths}:${frost}`;
+    showStamp(can, context.stamps.get(key, () => canDrawing(print, now.tiltDeg, now.valveSixteenths, frost)), x, y);
+    showStamp(dial, context.stamps.get(`dial:${now.tiltDeg}`, () => tiltDial(now.tiltDeg)), x + DIAL_FROM_CAN[0], y + DIAL_FROM_CAN[1]);
+    if (plate.visible) showStamp(plate, context.stamps.get(`scale:${now.readout}`, () => scalePlate(now.readout)), x, y);
+  };
+  const drawHose = (): void => {
+    hose.clear();
+    bead.visible = hosed;
+    end.visible = hosed && !frame?.mounted;
+    if (!hosed) return;
+    const outlet = frame?.mounted ? outletAt(frame) : null;
+    const chain = createChain(chargingWay(context.layout, outlet, frame?.tiltDeg ?? 0));
+    chain.step(6);
+    const points = chain.points();
+    chain.dispose();
+    paintHose(hose, points, { ink: 'chg', widthMm: HOSE_WIDTH_MM, liftMm: 30 }, context.palette());
+    const [bx, by] = points[Math.round(points.length * 0.62)];
+    showStamp(bead, context.stamps.get('bead:charging', () => badge('charging', 0, 0, 17)), bx, by);
+    const rest = context.layout.mat.rest.charging;
+    if (end.visible) showStamp(end, context.stamps.get('charging-end', chargingEnd), rest[0], rest[1]);
+  };
+  const outletAt = (now: CanFrame): PointMm => {
+    const [dx, dy] = canOutlet(now.tiltDeg);
+    return [at()[0] + dx, at()[1] + dy];
+  };
+
+  return {
+    view,
+    show(now) {
+      const before = key(frame, hosed);
+      frame = now.can;
+      hosed = now.hoses.some((h) => h.id === 'charging');
+      if (key(frame, hosed) !== before || view.visible) draw();
+    },
+    carry(point) {
+      held = point;
+      draw();
+    },
+    canAt: () => (frame ? at() : null),
+    valveAt() {
+      if (!frame) return null;
+      const angle = (frame.tiltDeg * Math.PI) / 180;
+      return [at()[0] + Math.sin(angle) * HANDLE_MM, at()[1] - Math.cos(angle) * HANDLE_MM];
+    },
+    dialAt: () => (frame ? [at()[0] + DIAL_FROM_CAN[0], at()[1] + DIAL_FROM_CAN[1]] : null),
+  };
+}
+
+const key = (frame: CanFrame | null, hosed: boolean): string => `${hosed}${JSON.stringify(frame)}`;

@@ -1,0 +1,47 @@
+/** Lines and parts that are traced or chosen: a line gets a halo of ink and amber and is drawn again over it. */
+import { Container, Graphics, Sprite } from 'pixi.js';
+import { overBeam } from '../drawing/overBeam';
+import { pipe } from '../drawing/pipe';
+import { ROUND, stroke, type Drawing } from '../drawing/record';
+import { HOSE_FACTOR, pathOf, runsOf, type Run } from '../drawing/run';
+import { showStamp } from '../stamps';
+import type { SceneContext, SceneNode } from './sceneNode';
+
+export function markNode(context: SceneContext): SceneNode {
+  const view = new Container();
+  const boxes = new Graphics();
+  view.addChild(boxes);
+  const runs = new Map(runsOf(context.layout).map((run) => [run.line.id, run]));
+  const sprites = new Map<string, Sprite>();
+  return {
+    view,
+    show(frame) {
+      for (const [id, sprite] of sprites) sprite.visible = frame.marked.includes(id);
+      for (const id of frame.marked) {
+        const run = runs.get(id);
+        if (!run) continue;
+        const sprite = sprites.get(id) ?? new Sprite();
+        if (!sprites.has(id)) view.addChild(sprite);
+        sprites.set(id, sprite);
+        showStamp(sprite, context.stamps.get(`mark:${id}`, () => marked(run, context)));
+      }
+      boxes.clear();
+      for (const part of context.layout.parts) {
+        if (!part.hit || !frame.marked.includes(part.id)) continue;
+        const [x, y, w, h] = part.hit;
+        boxes.roundRect(x - 6, y - 6, w + 12, h + 12, 14).stroke({ color: context.palette().ink, width: 8 });
+        boxes.roundRect(x - 6, y - 6, w + 12, h + 12, 14).stroke({ color: context.palette().select, width: 4.5 });
+      }
+    },
+  };
+}
+
+function marked(run: Run, context: SceneContext): Drawing {
+  const wide = run.width * HOSE_FACTOR;
+  return [
+    stroke(pathOf(run), 'select', wide + 18, 1, ROUND),
+    stroke(pathOf(run), 'ink', wide + 9, 1, ROUND),
+    ...pipe(run),
+    ...(run.line.overBeam ? overBeam(run, context.layout.shell) : []),
+  ];
+}

@@ -1,0 +1,75 @@
+/**
+ * What the twin calls things. In an assessed session lines and parts of the loop have no names of their own and a port
+ * is told by its bore and its place; otherwise names come from the words by the layout's keys.
+ */
+import { lineFacts, placeOf, type LineFacts } from '../../layout/place';
+import type { HoseId, Layout, PointMm, Port } from '../../layout/layout';
+import { lineOf, partOf, portOf } from '../../layout/trace';
+import { isWordId, say, word } from '../../words/words';
+import type { BayFrame, CanFrame, HoseFrame } from '../bayFrame';
+
+/** A name that comes out of data: its word if there is one, else the key itself. */
+function named(group: 'part' | 'line' | 'route', key: string): string {
+  const id = `bay.${group}.${key}`;
+  return isWordId(id) ? say({ id }) : key;
+}
+
+export function placeWords(layout: Layout, at: PointMm): string {
+  const { depth, across } = placeOf(layout, at);
+  return word('bay.place', { depth: word(`bay.depth.${depth}`), across: word(`bay.across.${across}`) });
+}
+
+export const partName = (layout: Layout, id: string): string => named('part', partOf(layout, id).name ?? id);
+
+const millimetres = (mm: number): string => `${mm.toFixed(1)} mm`;
+
+export function lineName(layout: Layout, id: string, at: PointMm, assessed: boolean): string {
+  const line = lineOf(layout, id);
+  if (assessed) return word('bay.line.unnamed', { diameter: millimetres(line.diameterMm), place: placeWords(layout, at) });
+  const facts: LineFacts = lineFacts(line);
+  return word('bay.line.facts', {
+    name: named('line', id),
+    from: partName(layout, facts.from),
+    to: partName(layout, facts.to),
+    diameter: millimetres(facts.diameterMm),
+    length: `${(facts.lengthMm / 1000).toFixed(2)} m`,
+  });
+}
+
+export function portName(layout: Layout, port: Port): string {
+  return word('bay.port.name', { bore: String(port.boreMm), place: placeWords(layout, port.at) });
+}
+
+/** A port with what is to be seen on it, never what that means. */
+export function portState(layout: Layout, id: string, frame: BayFrame): string {
+  const port = portName(layout, portOf(layout, id));
+  const hose = frame.hoses.find((h) => h.port === id);
+  if (hose) return word('bay.port.coupled', { port, coupler: couplerName(hose.id) });
+  switch (frame.ports[id]?.cap ?? 'blank') {
+    case 'missing':
+      return word('bay.port.capOff', { port });
+    case 'blank':
+      return word('bay.port.capOn', { port });
+    case 'shape':
+      return word('bay.port.capShaped', { port });
+    default:
+      return word('bay.port.capLettered', { port });
+  }
+}
+
+export const couplerName = (hose: HoseId): string => word(`bay.coupler.${hose}`);
+
+export function couplerState(layout: Layout, hose: HoseFrame): string {
+  const coupler = couplerName(hose.id);
+  if (hose.caught) return word('bay.coupler.caught', { coupler });
+  if (hose.port === null) return word('bay.coupler.loose', { coupler });
+  return word(hose.open ? 'bay.coupler.open' : 'bay.coupler.shut', { coupler, port: portName(layout, portOf(layout, hose.port)) });
+}
+
+export function canState(can: CanFrame): string {
+  if (can.tiltDeg === 0) return word('bay.can.upright');
+  if (can.tiltDeg === 180) return word('bay.can.inverted');
+  return word('bay.can.tilted', { degrees: `${can.tiltDeg}°` });
+}
+
+export const routeName = (routeId: string): string => named('route', routeId);
