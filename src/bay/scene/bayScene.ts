@@ -86,6 +86,7 @@ export function createScene(layout: Layout, still: boolean): BayScene {
   };
   const show = (frame: BayFrame): void => {
     last = frame;
+    if (!fitted) return;
     if (frame.label.join('\n') !== label) paintStill(frame);
     for (const node of [...blades, ...nodes]) node.show(frame);
   };

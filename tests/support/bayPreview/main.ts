@@ -1,21 +1,98 @@
+/** Shows the bay by itself while somebody draws it: `?vehicle=sedan&theme=dark&renderer=canvas&state=work`. */
+import { createBay, stillFrame, type BayFrame, type BayTheme } from '../../../src/bay/bayView';
+import { couplerId, hoseOfCoupler } from '../../../src/bay/itemIds';
+import type { HoseId } from '../../../src/layout/layout';
 import { layoutOf } from '../../../src/layout/layouts';
-import { paint } from '../../../src/bay/drawing/painter';
-import { paletteOf } from '../../../src/bay/drawing/palette';
-import { bayPicture } from '../../../src/bay/drawing/picture';
-import { fanStill } from '../../../src/bay/drawing/parts/fanElectric';
+import { defaultRoute } from '../../../src/layout/zones';
+import { tracePort } from '../../../src/layout/trace';
 
 const query = new URLSearchParams(location.search);
 const layout = layoutOf(query.get('vehicle') ?? 'hatchback');
-const dark = query.get('theme') === 'dark';
 const host = document.getElementById('host') as HTMLElement;
-const canvas = document.createElement('canvas');
-canvas.width = innerWidth; canvas.height = innerHeight; host.append(canvas);
-const context = canvas.getContext('2d') as CanvasRenderingContext2D;
-const [x, y, w, h] = layout.view;
-const k = Math.max(innerWidth / w, innerHeight / h);
-context.setTransform(k, 0, 0, k, -x * k, -y * k);
-const t = performance.now();
-const layers = bayPicture(layout, ['A/C', 'R-134a 0.48 kg'], 0.15);
-const t2 = performance.now();
-for (const layer of layers) paint(context, 'still' in layer ? layer.still : fanStill(layer.fan), paletteOf(dark, layout.paint));
-console.log('records', t2 - t, 'paint', performance.now() - t2, layers.map((l) => ('still' in l ? l.still.length : 'fan')));
+const lowPort = layout.ports.find((port) => tracePort(layout, port.id).side === 'low')?.id ?? '';
+const highPort = layout.ports.find((port) => port.id !== lowPort)?.id ?? '';
+const label = ['A/C', 'R-134a 0.48 kg'] as const;
+
+let frame: BayFrame = { ...stillFrame(layout.ports.map((port) => port.id)), label };
+
+const states: Record<string, Partial<BayFrame>> = {
+  rest: {},
+  mat: {
+    hoses: [
+      { id: 'low', port: null, open: false, route: [], caught: false },
+      { id: 'high', port: null, open: false, route: [], caught: false },
+      { id: 'charging', port: null, open: false, route: [], caught: false },
+    ],
+    can: { id: 'can-1', tiltDeg: 0, valveSixteenths: 0, mounted: false, frostLevel: null, onScale: true, readout: '340 g' },
+    ports: { [lowPort]: { cap: 'missing', strap: false }, [highPort]: { cap: 'missing', strap: true } },
+  },
+  work: {
+    hoses: [
+      { id: 'low', port: lowPort, open: true, route: defaultRoute(layout, lowPort), caught: false },
+      { id: 'high', port: highPort, open: false, route: defaultRoute(layout, highPort), caught: false },
+      { id: 'charging', port: null, open: false, route: [], caught: false },
+    ],
+    can: { id: 'can-1', tiltDeg: Number(query.get('tilt') ?? 0), valveSixteenths: 6, mounted: true, frostLevel: 0.4, onScale: true, readout: '182 g' },
+    ports: { [lowPort]: { cap: 'missing', strap: false }, [highPort]: { cap: 'missing', strap: true } },
+    engineRpm: 1500,
+    clutchEngaged: true,
+    fansTurning: { fan: true, fan2: true },
+    sweat: { suction: 0.8, accumulator: 0.9, 'evap-out': 1 },
+    bubbles: 0.6,
+  },
+  frost: {
+    frost: { suction: 0.7, accumulator: 1, 'evap-out': 1, liquid: 1 },
+    condenserDirt: 1,
+    engineRpm: 1500,
+    clutchEngaged: true,
+  },
+  marked: { marked: ['suction', 'compressor'], keepClearShown: true },
+};
+const state = states[query.get('state') ?? 'rest'] ?? {};
+frame = { ...frame, ...state };
+
+const setHose = (id: HoseId, port: string | null, route: readonly string[]): void => {
+  frame = { ...frame, hoses: frame.hoses.map((hose) => (hose.id === id ? { ...hose, port, route, open: false } : hose)) };
+  bay.update(frame);
+};
+const bay = await createBay(
+  host,
+  layout,
+  (query.get('theme') ?? 'light') as BayTheme,
+  {
+    onPick: (id) => {
+      console.log('pick', id);
+      const hose = frame.hoses.find((h) => couplerId(h.id) === id);
+      if (hose) frame = { ...frame, hoses: frame.hoses.map((h) => (h === hose ? { ...h, open: !h.open } : h)) };
+      if (id.startsWith('cap:')) {
+        const port = id.slice(4);
+        frame = { ...frame, ports: { ...frame.ports, [port]: { strap: false, cap: frame.ports[port].cap === 'missing' ? 'blank' : 'missing' } } };
+      }
+      bay.update(frame);
+    },
+    onDrop: (item, target, route) => {
+      console.log('drop', item, target, route.join(','));
+      const hose = hoseOfCoupler(item);
+      if (hose && target === 'mat') setHose(hose, null, []);
+      if (hose && (hose === 'low' ? lowPort : highPort) === target) setHose(hose, target, route);
+    },
+    onTilt: (tiltDeg) => {
+      if (frame.can) bay.update((frame = { ...frame, can: { ...frame.can, tiltDeg } }));
+    },
+    onValve: (valveSixteenths) => {
+      if (frame.can) bay.update((frame = { ...frame, can: { ...frame.can, valveSixteenths } }));
+    },
+    onLook: (id) => console.log('look', id),
+    validTargets: (item) => {
+      const hose = hoseOfCoupler(item);
+      if (hose === 'low') return [lowPort, 'mat'];
+      if (hose === 'high') return [highPort, 'mat'];
+      return ['mat', 'scale'];
+    },
+  },
+  query.has('renderer') ? { renderer: query.get('renderer') as 'canvas' | 'webgl' } : {},
+);
+bay.update(frame);
+if (query.has('zoom')) for (let i = 0; i < Number(query.get('zoom')); i++) bay.zoom('nearer');
+if (query.has('whole')) bay.zoom('whole');
+document.body.dataset.ready = 'true';

@@ -1,0 +1,163 @@
+/**
+ * Hands at work: turns pointer and key into hand events, keeps the hand, moves what it carries in the scene, and tells
+ * the page what came of it. The only place where gesture, scene and intents meet.
+ */
+import type { Layout, PointMm } from '../layout/layout';
+import { defaultRoute, zonesAlong } from '../layout/zones';
+import type { BayCallbacks } from './bayApi';
+import type { BayFrame } from './bayFrame';
+import { emptyHand, handStep, type Hand, type HandEvent, type Intent, type Under } from './gesture/handGesture';
+import { dropTarget, type Gear, type Scene, underPointer } from './gesture/underPointer';
+import { CAN, CAN_VALVE, couplerId, hoseOfCoupler, MAT, SCALE } from './itemIds';
+import type { BayScene } from './scene/bayScene';
+import { CAN_TILT } from './twin/entries';
+
+export interface Hands {
+  hand(): Hand;
+  /** What lies under a point now. */
+  under(at: PointMm): Under | null;
+  down(at: PointMm): void;
+  move(at: PointMm): void;
+  up(at: PointMm): void;
+  take(itemId: string): void;
+  /** Puts what is held down; a coupler is led along the route given, or the usual one. */
+  put(targetId: string, route?: readonly string[]): void;
+  cancel(): void;
+  /** Takes into the hand what the frame says is held, and lets go of what it no longer holds. */
+  follow(frame: BayFrame): void;
+}
+
+export interface HandsHost {
+  readonly layout: Layout;
+  readonly scene: BayScene;
+  readonly callbacks: BayCallbacks;
+  frame(): BayFrame;
+  mmPerPx(): number;
+  /** The picture or the twin changed. */
+  changed(): void;
+}
+
+const COUPLER_R_MM = 40;
+const CAN_R_MM = 50;
+const SMALL_R_MM = 32;
+
+export function createHands(host: HandsHost): Hands {
+  const { layout, scene, callbacks } = host;
+  let hand: Hand = emptyHand();
+  let hostHeld: string | null = null;
+  const valid = (item: string): readonly string[] => callbacks.validTargets(item);
+  const sceneNow = (): Scene => ({ layout, gear: gearOf(host), mmPerPx: host.mmPerPx() });
+
+  const step = (event: HandEvent, route?: readonly string[]): void => {
+    const before = hand;
+    const result = handStep(hand, event);
+    hand = result.hand;
+    showHand(before);
+    const led = route ?? (before.doing === 'carrying' && before.dragged ? null : undefined);
+    for (const intent of result.intents) act(intent, result.intents, led);
+    host.changed();
+  };
+
+  const showHand = (before: Hand): void => {
+    const carried = hand.doing === 'carrying' ? hand : null;
+    const hose = carried && hoseOfCoupler(carried.item);
+    scene.setCarryingHose(hose !== null);
+    if (carried?.at && (hose === 'low' || hose === 'high')) scene.hoses[hose].carry(carried.at);
+    if (carried?.at && carried.item === CAN) scene.can.carry(carried.at);
+    if (!carried && before.doing === 'carrying') settle(before.item);
+    scene.rings.set(ringsOf(layout, carried, sceneNow()));
+  };
+
+  /** Whatever left the hand lies where the frame says, unless an intent puts it elsewhere. */
+  const settle = (item: string): void => {
+    if (item === CAN) scene.can.carry(null);
+  };
+
+  const act = (intent: Intent, all: readonly Intent[], led: readonly string[] | null | undefined): void => {
+    if (intent.kind === 'pick') callbacks.onPick(intent.id);
+    else if (intent.kind === 'fall') fall(intent.item);
+    else drop(intent.item, intent.target, all.some((other) => other.kind === 'fall'), led);
+  };
+
+  const fall = (item: string): void => {
+    const hose = hoseOfCoupler(item);
+    if (hose === 'low' || hose === 'high') scene.hoses[hose].fall();
+  };
+
+  const drop = (item: string, target: string, falls: boolean, led: readonly string[] | null | undefined): void => {
+    const hose = hoseOfCoupler(item);
+    const port = layout.ports.find((p) => p.id === target);
+    if (!port || (hose !== 'low' && hose !== 'high')) {
+      if (target === MAT) fall(item);
+      callbacks.onDrop(item, target, []);
+      return;
+    }
+    if (falls) {
+      callbacks.onDrop(item, target, []);
+      return;
+    }
+    const node = scene.hoses[hose];
+    const lies = node.putOn(port.id, port.at);
+    const route = led === null ? zonesAlong(layout, lies) : (led ?? defaultRoute(layout, port.id));
+    if (led === null) node.reported(route);
+    callbacks.onDrop(item, target, route);
+  };
+
+  return {
+    hand: () => hand,
+    under: (at) => underPointer(sceneNow(), at),
+    down: (at) => step({ kind: 'down', under: underPointer(sceneNow(), at), at }),
+    move: (at) => step({ kind: 'move', at, valid }),
+    up: (at) => step({ kind: 'up', at, over: overFor(hand, sceneNow(), at), valid }),
+    take(itemId) {
+      const gear = gearOf(host).find((thing) => thing.id === itemId);
+      step({ kind: 'take', under: { id: itemId, takeable: true, from: gear?.from ?? null }, valid });
+    },
+    put: (targetId, route) => step({ kind: 'put', target: targetId }, route),
+    cancel() {
+      const item = hand.doing === 'carrying' ? hand.item : null;
+      step({ kind: 'cancel' });
+      if (item !== null) fall(item);
+    },
+    follow(frame) {
+      if (frame.held === hostHeld) return;
+      const before = hostHeld;
+      hostHeld = frame.held;
+      if (hostHeld !== null && hand.doing !== 'carrying') this.take(hostHeld);
+      else if (hostHeld === null && hand.doing === 'carrying' && hand.item === before) step({ kind: 'cancel' });
+    },
+  };
+}
+
+/** Where something in the hand would land: for couplers and cans a fitting or the mat; for a probe any valid thing. */
+function overFor(hand: Hand, scene: Scene, at: PointMm): string | null {
+  if (hand.doing !== 'carrying') return null;
+  const under = underPointer({ ...scene, gear: [] }, at);
+  if (under && hand.valid.includes(under.id)) return under.id;
+  return dropTarget(scene, at);
+}
+
+export function gearOf(host: Pick<HandsHost, 'scene' | 'frame'>): Gear[] {
+  const { scene } = host;
+  const frame = host.frame();
+  const gear: Gear[] = [];
+  for (const hose of frame.hoses) {
+    if (hose.id === 'charging') continue;
+    const at = scene.hoses[hose.id].couplerAt();
+    if (at) gear.push({ id: couplerId(hose.id), takeable: true, from: hose.port, at, r: COUPLER_R_MM });
+  }
+  const [can, valve, dial] = [scene.can.canAt(), scene.can.valveAt(), scene.can.dialAt()];
+  if (valve) gear.push({ id: CAN_VALVE, takeable: false, from: null, at: valve, r: SMALL_R_MM });
+  if (dial) gear.push({ id: CAN_TILT, takeable: false, from: null, at: dial, r: SMALL_R_MM });
+  if (can) gear.push({ id: CAN, takeable: true, from: null, at: can, r: CAN_R_MM });
+  if (can && frame.can?.onScale) gear.push({ id: SCALE, takeable: false, from: null, at: can, r: CAN_R_MM });
+  return gear;
+}
+
+function ringsOf(layout: Layout, carried: Extract<Hand, { readonly doing: 'carrying' }> | null, scene: Scene) {
+  if (!carried) return [];
+  const over = carried.at ? dropTarget(scene, carried.at) : null;
+  return layout.ports
+    .filter((port) => carried.valid.includes(port.id))
+    .map((port) => ({ at: port.at, r: 46, strong: over === port.id }));
+}

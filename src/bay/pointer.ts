@@ -1,0 +1,142 @@
+/**
+ * The pointer in the bay: pressing, dragging, turning the can by its dial, its valve by a sideways drag, moving the
+ * picture when it is drawn near. Clicks that come from a key or a screen reader have no press of their own and are told
+ * apart by their detail of 0.
+ */
+import type { PointMm } from '../layout/layout';
+import type { BayCallbacks } from './bayApi';
+import type { BayFrame } from './bayFrame';
+import { toBay, type Camera } from './camera';
+import type { Hands } from './hands';
+import { CAN_VALVE } from './itemIds';
+import { CAN_TILT, type Entry } from './twin/entries';
+
+export interface PointerHost {
+  readonly root: HTMLElement;
+  readonly hands: Hands;
+  readonly callbacks: BayCallbacks;
+  frame(): BayFrame;
+  camera(): Camera;
+  dialAt(): PointMm | null;
+  tag(entry: Entry | null): void;
+  entries(): readonly Entry[];
+  canPan(): boolean;
+  pan(dx: number, dy: number, done: boolean): void;
+}
+
+type Doing =
+  | { readonly kind: 'hand' }
+  | { readonly kind: 'tilt' }
+  | { readonly kind: 'valve'; readonly x: number; readonly from: number; readonly turned: boolean }
+  | { readonly kind: 'pan'; readonly x: number; readonly y: number; readonly far: boolean };
+
+/** Sideways pixels for a sixteenth of a turn. */
+const VALVE_PX = 9;
+const TILT_STEP_DEG = 5;
+/** A finger hides what it holds: a held thing is lifted this far above it. */
+const TOUCH_LIFT_PX = 40;
+const PAN_PX = 8;
+
+export function createPointer(host: PointerHost): { dispose(): void } {
+  const { root, hands, callbacks } = host;
+  let doing: Doing | null = null;
+
+  const pixels = (event: PointerEvent): PointMm => {
+    const box = root.getBoundingClientRect();
+    return [event.clientX - box.left, event.clientY - box.top];
+  };
+  const point = (event: PointerEvent): PointMm => {
+    const [x, y] = pixels(event);
+    const lifted = event.pointerType === 'touch' && hands.hand().doing === 'carrying' ? TOUCH_LIFT_PX : 0;
+    return toBay(host.camera(), [x, y - lifted]);
+  };
+  const down = (event: PointerEvent): void => {
+    if (event.button !== 0 || doing !== null) return;
+    const at = point(event);
+    const under = hands.hand().doing === 'carrying' ? null : hands.under(at);
+    root.setPointerCapture(event.pointerId);
+    doing = startOf(event, under?.id ?? null, under?.takeable ?? false);
+    if (doing.kind === 'tilt') tilt(at);
+    if (doing.kind === 'hand' || doing.kind === 'pan') hands.down(at);
+  };
+  const startOf = (event: PointerEvent, id: string | null, takeable: boolean): Doing => {
+    const [x, y] = pixels(event);
+    if (id === CAN_TILT) return { kind: 'tilt' };
+    if (id === CAN_VALVE) return { kind: 'valve', x, from: host.frame().can?.valveSixteenths ?? 0, turned: false };
+    if (!takeable && host.canPan() && hands.hand().doing !== 'carrying') return { kind: 'pan', x, y, far: false };
+    return { kind: 'hand' };
+  };
+  const move = (event: PointerEvent): void => {
+    const at = point(event);
+    if (doing?.kind === 'tilt') return tilt(at);
+    if (doing?.kind === 'valve') return valve(event, doing);
+    if (doing?.kind === 'pan') return pan(event, doing, false);
+    if (doing !== null || hands.hand().doing === 'carrying') hands.move(at);
+    if (doing === null) host.tag(entryAt(at));
+  };
+  const up = (event: PointerEvent): void => {
+    const was = doing;
+    doing = null;
+    if (was?.kind === 'valve' && !was.turned) callbacks.onPick(CAN_VALVE);
+    if (was?.kind === 'pan' && was.far) {
+      hands.cancel();
+      return pan(event, was, true);
+    }
+    if (was?.kind === 'hand' || was?.kind === 'pan') hands.up(point(event));
+  };
+  const leave = (): void => host.tag(null);
+  const abort = (): void => {
+    doing = null;
+    hands.cancel();
+  };
+
+  const tilt = ([x, y]: PointMm): void => {
+    const dial = host.dialAt();
+    if (!dial) return;
+    const degrees = Math.abs((Math.atan2(x - dial[0], dial[1] - y) * 180) / Math.PI);
+    const stepped = Math.round(degrees / TILT_STEP_DEG) * TILT_STEP_DEG;
+    if (stepped !== host.frame().can?.tiltDeg) callbacks.onTilt(stepped);
+  };
+  const valve = (event: PointerEvent, at: Extract<Doing, { readonly kind: 'valve' }>): void => {
+    const turn = Math.max(0, Math.min(16, at.from + Math.round((pixels(event)[0] - at.x) / VALVE_PX)));
+    if (turn === host.frame().can?.valveSixteenths) return;
+    doing = { ...at, turned: true };
+    callbacks.onValve(turn);
+  };
+  const pan = (event: PointerEvent, at: Extract<Doing, { readonly kind: 'pan' }>, done: boolean): void => {
+    const [x, y] = pixels(event);
+    const far = at.far || Math.abs(x - at.x) + Math.abs(y - at.y) > PAN_PX;
+    if (!done) doing = { ...at, far };
+    if (far) host.pan(x - at.x, y - at.y, done);
+  };
+  const entryAt = (at: PointMm): Entry | null => {
+    const under = hands.under(at);
+    return (under && host.entries().find((entry) => entry.id === under.id)) ?? null;
+  };
+  /** A press made by key or screen reader: the same as a click of the hand on the middle of the thing. */
+  const click = (event: MouseEvent): void => {
+    if (event.detail !== 0 || !(event.target instanceof HTMLElement)) return;
+    const entry = host.entries().find((e) => e.id === (event.target as HTMLElement).dataset.target);
+    if (!entry) return;
+    const hand = hands.hand();
+    if (hand.doing === 'carrying') hands.put(entry.id, entry.route);
+    else if (entry.takeable && !standsOnPort(entry.id)) hands.take(entry.id);
+    else callbacks.onPick(entry.id);
+  };
+  const standsOnPort = (id: string): boolean => host.frame().hoses.some((hose) => `coupler:${hose.id}` === id && hose.port !== null);
+
+  const listeners: readonly (readonly [string, (event: never) => void])[] = [
+    ['pointerdown', down],
+    ['pointermove', move],
+    ['pointerup', up],
+    ['pointercancel', abort],
+    ['pointerleave', leave],
+    ['click', click],
+  ];
+  for (const [name, listener] of listeners) root.addEventListener(name, listener as EventListener);
+  return {
+    dispose() {
+      for (const [name, listener] of listeners) root.removeEventListener(name, listener as EventListener);
+    },
+  };
+}

@@ -1,0 +1,134 @@
+/**
+ * The twin as data: everything in the bay that can be focused, in Tab order, with its name and its place on screen. It
+ * is made from the same layout and frame as the picture, so nothing is described by hand.
+ */
+import { stopsOf, type Stop } from '../../layout/order';
+import type { Layout, PointMm, RectMm } from '../../layout/layout';
+import { routesOf } from '../../layout/zones';
+import { word } from '../../words/words';
+import type { BayFrame } from '../bayFrame';
+import type { Hand } from '../gesture/handGesture';
+import { CAN, CAN_VALVE, couplerId, hoseOfCoupler, MAT, SCALE } from '../itemIds';
+import { canState, couplerName, couplerState, lineName, partName, portState, routeName } from './names';
+
+export const CAN_TILT = 'can-tilt';
+
+export interface Entry {
+  /** Id of the thing, for intents. */
+  readonly id: string;
+  /** Unique among entries: a port under different routes shows more than once. */
+  readonly key: string;
+  readonly label: string;
+  readonly hit: RectMm;
+  readonly takeable: boolean;
+  /** Reached by Tab at this moment. */
+  readonly tabbed: boolean;
+  readonly slider?: { readonly now: number; readonly max: number; readonly step: number; readonly text: string };
+  /** A coupler put here is led along this route. */
+  readonly route?: readonly string[];
+}
+
+/** Where gear lies at the moment, from the scene. */
+export interface GearPlaces {
+  coupler(hose: 'low' | 'high'): PointMm | null;
+  readonly can: PointMm | null;
+  readonly valve: PointMm | null;
+  readonly dial: PointMm | null;
+}
+
+const COUPLER_HALF_MM = 44;
+const CAN_HALF_MM = 52;
+const SMALL_HALF_MM = 34;
+
+export function entriesOf(layout: Layout, frame: BayFrame, places: GearPlaces, hand: Hand): Entry[] {
+  if (hand.doing === 'carrying') return [...targetEntries(layout, frame, hand.item, hand.valid, places)];
+  const stops = stopsOf(layout).map((stop) => stopEntry(layout, frame, stop));
+  const lastPort = stops.reduce((last, entry, i) => (layout.ports.some((port) => port.id === entry.id) ? i : last), 0);
+  return [...stops.slice(0, lastPort + 1), ...gearEntries(layout, frame, places), ...stops.slice(lastPort + 1)];
+}
+
+function stopEntry(layout: Layout, frame: BayFrame, stop: Stop): Entry {
+  const name =
+    stop.kind === 'port'
+      ? portState(layout, stop.id, frame)
+      : stop.kind === 'line'
+        ? lineName(layout, stop.id, stop.at, frame.assessed)
+        : partName(layout, stop.id);
+  const label = frame.marked.includes(stop.id) ? word('bay.marked', { name }) : name;
+  return { id: stop.id, key: stop.id, label, hit: stop.hit, takeable: false, tabbed: true };
+}
+
+function gearEntries(layout: Layout, frame: BayFrame, places: GearPlaces): Entry[] {
+  const couplers = frame.hoses.flatMap((hose): Entry[] => {
+    const at = hose.id === 'charging' ? layout.mat.rest.charging : places.coupler(hose.id);
+    if (!at || hose.id === 'charging') return [];
+    const id = couplerId(hose.id);
+    return [{ id, key: id, label: couplerState(layout, hose), hit: around(at, COUPLER_HALF_MM), takeable: true, tabbed: true }];
+  });
+  return [...couplers, ...canEntries(frame, places)];
+}
+
+function canEntries({ can }: BayFrame, places: GearPlaces): Entry[] {
+  if (!can || !places.can || !places.dial || !places.valve) return [];
+  const open = word('bay.can.sixteenths', { sixteenths: String(can.valveSixteenths) });
+  return [
+    { id: CAN, key: CAN, label: canState(can), hit: around(places.can, CAN_HALF_MM), takeable: true, tabbed: true },
+    {
+      id: CAN_TILT,
+      key: CAN_TILT,
+      label: word('bay.can.tilt'),
+      hit: around(places.dial, SMALL_HALF_MM),
+      takeable: false,
+      tabbed: true,
+      slider: { now: can.tiltDeg, max: 180, step: 5, text: `${can.tiltDeg}°` },
+    },
+    {
+      id: CAN_VALVE,
+      key: CAN_VALVE,
+      label: word('bay.can.valve'),
+      hit: around(places.valve, SMALL_HALF_MM),
+      takeable: false,
+      tabbed: true,
+      slider: { now: can.valveSixteenths, max: 16, step: 1, text: open },
+    },
+  ];
+}
+
+/** While something is in the hand only places where it fits are met; a port once for each way to lead the hose. */
+function targetEntries(layout: Layout, frame: BayFrame, item: string, valid: readonly string[], places: GearPlaces): Entry[] {
+  const hose = hoseOfCoupler(item);
+  const name = hose ? couplerName(hose) : word('bay.can.name');
+  return valid.flatMap((id): Entry[] => {
+    const target = targetHit(layout, id, places);
+    if (!target) return [];
+    const place = placeName(layout, frame, id);
+    const routes = hose && layout.ports.some((port) => port.id === id) ? routesOf(layout, id) : [];
+    if (routes.length === 0) {
+      return [{ id, key: id, label: word('bay.put', { item: name, place }), hit: target, takeable: false, tabbed: true }];
+    }
+    return routes.map((route, i): Entry => ({
+      id,
+      key: i === 0 ? id : `${id}/${route.id}`,
+      label: word('bay.put', { item: name, place: `${place}, ${routeName(route.id)}` }),
+      hit: target,
+      takeable: false,
+      tabbed: true,
+      route: route.through,
+    }));
+  });
+}
+
+function placeName(layout: Layout, frame: BayFrame, id: string): string {
+  if (id === MAT) return word('bay.mat');
+  if (id === SCALE) return word('bay.scale');
+  const stop = stopsOf(layout).find((s) => s.id === id);
+  return stop ? stopEntry(layout, frame, stop).label : id;
+}
+
+function targetHit(layout: Layout, id: string, places: GearPlaces): RectMm | null {
+  if (id === MAT) return layout.mat.rect;
+  if (id === SCALE) return around(places.can ?? layout.mat.canAt, CAN_HALF_MM);
+  return stopsOf(layout).find((stop) => stop.id === id)?.hit ?? null;
+}
+
+const around = ([x, y]: PointMm, half: number): RectMm => [x - half, y - half, 2 * half, 2 * half];

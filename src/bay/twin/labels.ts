@@ -1,0 +1,60 @@
+/** Words over the picture: the name of what is pointed at or focused, and what the hatched zones are. */
+import type { Hazard, Layout } from '../../layout/layout';
+import { word, type WordId } from '../../words/words';
+import { toScreen, type Camera } from '../camera';
+import type { Entry } from './entries';
+
+export interface Labels {
+  readonly elements: readonly HTMLElement[];
+  tag(entry: Entry | null, camera: Camera): void;
+  keepClear(camera: Camera, shown: boolean): void;
+}
+
+const KEEP_CLEAR: Readonly<Record<Hazard, WordId & `bay.keepClear.${Hazard}`>> = {
+  fan: 'bay.keepClear.fan',
+  belt: 'bay.keepClear.belt',
+  heat: 'bay.keepClear.heat',
+};
+
+export function createLabels(layout: Layout): Labels {
+  const tag = div('bay-tag');
+  tag.hidden = true;
+  tag.setAttribute('aria-hidden', 'true');
+  const notes = layout.zones.flatMap((zone) => (zone.hazard ? [{ zone, element: div('bay-note'), text: word(KEEP_CLEAR[zone.hazard]) }] : []));
+  for (const { element, text } of notes) {
+    element.hidden = true;
+    element.textContent = text;
+  }
+  return {
+    elements: [tag, ...notes.map((note) => note.element)],
+    tag(entry, camera) {
+      tag.hidden = entry === null;
+      if (!entry) return;
+      tag.textContent = entry.slider ? `${entry.label}: ${entry.slider.text}` : entry.label;
+      const [x, y, w, h] = entry.hit;
+      const [left, top] = toScreen(camera, [x + w / 2, y]);
+      const host = tag.parentElement;
+      const half = Math.min(130, (host?.clientWidth ?? 400) * 0.3);
+      const below = top < 60;
+      const [, bottom] = toScreen(camera, [x, y + h]);
+      tag.style.left = `${Math.max(half + 8, Math.min((host?.clientWidth ?? 1e4) - half - 8, left)).toFixed(0)}px`;
+      tag.style.top = `${(below ? bottom + 46 : top - 8).toFixed(0)}px`;
+    },
+    keepClear(camera, shown) {
+      for (const { zone, element } of notes) {
+        element.hidden = !shown;
+        if (!shown) continue;
+        const [x, y, w, h] = zone.rect;
+        const [left, top] = toScreen(camera, [x + w / 2, y + h / 2]);
+        element.style.left = `${left.toFixed(0)}px`;
+        element.style.top = `${(top - Math.min(34, h * camera.scale * 0.5 + 4)).toFixed(0)}px`;
+      }
+    },
+  };
+}
+
+function div(className: string): HTMLElement {
+  const element = document.createElement('div');
+  element.className = className;
+  return element;
+}
