@@ -1,0 +1,102 @@
+/** The parts of a plant, joined: car and its ports, hoses and cans as vessels, panel, desk, faults. */
+import type { FittingId } from '../equipment/fittings';
+import { type HoseId, hoseSpecs } from '../equipment/hoses';
+import type { Layout, Port as LayoutPort } from '../layout/layout';
+import { layoutOf } from '../layout/layouts';
+import type { Car } from '../loop/car/car';
+import { createCar } from '../loop/car/createCar';
+import { vehicleOf } from '../loop/car/vehicles';
+import { addCan, addHose } from './benchVessels';
+import type { PlantOptions } from './buildPlant';
+import { type Desk, emptyCan, emptyHose } from './desk';
+import { type FaultBook, openFaultBook } from './faultBook';
+import { makePanel, type Panel } from './panel';
+import type { RigCan, RigHose, RigPort } from './rig';
+import { TALLY_COUNT } from './tally';
+
+/** What a vacuum pump leaves in a loop: traces, at some ten pascals. */
+const EVACUATED_KG = 4e-6;
+
+export interface PlantParts {
+  readonly options: PlantOptions;
+  readonly car: Car;
+  readonly layout: Layout;
+  readonly ports: ReadonlyMap<string, RigPort>;
+  readonly hoses: ReadonlyMap<HoseId, RigHose>;
+  readonly cans: ReadonlyMap<string, RigCan>;
+  readonly panel: Panel;
+  readonly faults: FaultBook;
+  readonly tally: Float64Array;
+  readonly desk: Desk;
+}
+
+export function assemblePlant(options: PlantOptions): PlantParts {
+  const vehicle = vehicleOf(options.vehicleId);
+  const layout = layoutOf(options.vehicleId);
+  const { weather } = options;
+  const evacuated = options.start === 'evacuated';
+  const faults = openFaultBook(vehicle, options.faults);
+  const car = createCar(vehicle, {
+    refrigerant: options.refrigerant,
+    chargeKg: evacuated ? EVACUATED_KG : faults.startingChargeKg(options.chargeKg),
+    ambientK: weather.temperatureK,
+    relativeHumidity: weather.relativeHumidity,
+    ambientPressurePa: weather.pressurePa,
+    stood: options.start === 'soaked' ? 'soaked' : 'equalised',
+  });
+  const hoses = new Map<HoseId, RigHose>();
+  for (const id of hosesOf(options)) {
+    hoses.set(id, { spec: hoseSpecs[id], vessel: addHose(car.network, hoseSpecs[id], weather) });
+  }
+  const cans = new Map<string, RigCan>();
+  for (const spec of options.bench.cans) cans.set(spec.id, { spec, vessel: addCan(car.network, spec, weather) });
+  return {
+    options,
+    car,
+    layout,
+    ports: new Map(layout.ports.map((port) => [port.id, rigPort(port, car)])),
+    hoses,
+    cans,
+    panel: makePanel(options.seed),
+    faults,
+    tally: new Float64Array(TALLY_COUNT),
+    desk: freshDesk(layout, [...hoses.keys()], [...cans.keys()]),
+  };
+}
+
+function hosesOf(options: PlantOptions): HoseId[] {
+  const ids: HoseId[] = [];
+  if (options.bench.hoses.includes('charging')) ids.push('charging');
+  if (options.bench.hoses.includes('gauge-set')) ids.push('gauge-low', 'gauge-high', 'utility');
+  return ids;
+}
+
+/** Low or high follows from the vessel a port sits on, nothing else. */
+function rigPort(port: LayoutPort, car: Car): RigPort {
+  const at = car.port(port.id);
+  const fitting: FittingId = port.boreMm === 13 ? 'r134a-13' : 'r134a-16';
+  return { id: port.id, fitting, at, side: at.vessel === car.loop.low ? 'low' : 'high' };
+}
+
+function freshDesk(layout: Layout, hoses: readonly HoseId[], cans: readonly string[]): Desk {
+  return {
+    worn: { goggles: false, gloves: false },
+    doorOpen: false,
+    engineRpm: 0,
+    acOn: false,
+    blower: 0,
+    windowsOpen: false,
+    recirculated: false,
+    caps: Object.fromEntries(layout.ports.map(({ id }) => [id, true])),
+    hoses: Object.fromEntries(hoses.map((id) => [id, emptyHose()])),
+    manifold: { low: 0, high: 0 },
+    cans: Object.fromEntries(cans.map((id) => [id, emptyCan()])),
+    probes: { air: null, line: null },
+    trims: { charging: 0, low: 0, high: 0 },
+    traced: [],
+    judged: {},
+    sheetsRead: [],
+    replaced: [],
+    canOpenTo: [],
+  };
+}

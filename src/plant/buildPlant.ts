@@ -1,0 +1,42 @@
+/**
+ * Puts a plant together: car, hidden faults, bench, instruments, and the desk that remembers what a person has set.
+ */
+import type { CanSpec } from '../equipment/cans';
+import type { RefrigerantId } from '../refrigerant/refrigerant';
+import { assemblePlant } from './assemblePlant';
+import { makeExecutive } from './executive';
+import type { Plant } from './plantPort';
+
+export interface HiddenFault {
+  readonly id: string;
+  /** 0 healthy .. 1 the worst met in practice. */
+  readonly severity: number;
+  readonly onsetStep: number;
+}
+
+export interface PlantOptions {
+  readonly vehicleId: string;
+  readonly refrigerant: RefrigerantId;
+  /** In the loop, what the oil holds included; of no meaning where `start` is `evacuated`. */
+  readonly chargeKg: number;
+  readonly start: 'equalised' | 'soaked' | 'evacuated';
+  readonly weather: {
+    readonly temperatureK: number;
+    readonly relativeHumidity: number;
+    readonly pressurePa: number;
+  };
+  readonly faults: readonly HiddenFault[];
+  readonly bench: {
+    readonly hoses: readonly ('charging' | 'gauge-set')[];
+    readonly cans: readonly CanSpec[];
+  };
+  /** Ids of papers that lie in the car, besides the label and the service information. */
+  readonly papers?: readonly string[];
+  /** Only the errors of the instruments depend on it. */
+  readonly seed: number;
+}
+
+/** Throws `RangeError` for an unknown vehicle or fault, and for a fault that does not apply to the vehicle. */
+export function buildPlant(options: PlantOptions): Plant {
+  return makeExecutive(assemblePlant(options));
+}

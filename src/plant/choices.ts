@@ -1,0 +1,46 @@
+/** What an argument may name in this car, on this bench. */
+import type { PlantParts } from './assemblePlant';
+import type { IdSet } from './commandSpecs';
+import { linePlaces } from './linePlaces';
+import { sheetsOf } from './makeRig';
+import { CHANNELS } from './panel';
+
+const AIR_PLACES = ['centre-vent', 'condenser-inlet', 'outside'] as const;
+
+export function choicesOf(parts: PlantParts, set: IdSet): readonly string[] {
+  const { layout, hoses, cans, faults } = parts;
+  switch (set) {
+    case 'port':
+      return layout.ports.map(({ id }) => id);
+    case 'part':
+      return layout.parts.filter(({ name }) => name !== undefined).map(({ id }) => id);
+    case 'hose':
+      return [...hoses.keys()].filter((id) => id !== 'utility');
+    case 'can':
+      return [...cans.keys()];
+    case 'can-inlet':
+      return [...hoses.values()].filter(({ spec }) => spec.takesCan).map(({ spec }) => spec.id);
+    case 'gauge':
+      return [...hoses.values()].flatMap(({ spec }) => (spec.gauge ? [spec.gauge] : []));
+    case 'air-place':
+      return AIR_PLACES;
+    case 'line-place':
+      return linePlaces(parts.car).map(({ part }) => part);
+    case 'zone':
+      return layout.zones.map(({ id }) => id);
+    case 'channel':
+      return CHANNELS.filter((channel) => hasChannel(parts, channel));
+    case 'sheet':
+      return sheetsOf(parts);
+    case 'cause':
+      return faults.causes;
+    case 'replaceable':
+      return faults.replaceable;
+  }
+}
+
+function hasChannel({ hoses, cans }: PlantParts, channel: string): boolean {
+  if (channel === 'charging-gauge') return hoses.has('charging');
+  if (channel === 'low-gauge' || channel === 'high-gauge') return hoses.has('gauge-low');
+  return channel !== 'scale' || cans.size > 0;
+}

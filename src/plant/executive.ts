@@ -1,0 +1,127 @@
+/**
+ * The executive. Order of a step: what hands hold, what has begun to fail, the car with its controls, air, links, vessels
+ * and cabin; then sums and events; then the instruments. Watches and books are read by whoever asks, after it.
+ */
+import { hashFloats, hashText } from '../numerics/hash';
+import type { PlantParts } from './assemblePlant';
+import { booksOf } from './booksOf';
+import { choicesOf } from './choices';
+import { type Command, commandSpecs, type IdSet, type Outcome, type PlantEvent } from './commandSpecs';
+import { handlers } from './handlers';
+import { heedHoses } from './hoseDanger';
+import { followAll } from './panel';
+import { readTruth } from './panelTruth';
+import type { Plant, PlantSnapshot } from './plantPort';
+import { sidesReached } from './reach';
+import { makeRig } from './makeRig';
+import { makeSignals } from './signals';
+import { STEP_S } from './stepTime';
+import { keepTally, startTally } from './keepTally';
+import { TALLY } from './tally';
+import { findFault } from './validate';
+
+const QUIET: readonly PlantEvent[] = Object.freeze([]);
+const SECONDS_PER_MINUTE = 60;
+
+export function makeExecutive(parts: PlantParts): Plant {
+  const { car, desk, panel, tally, faults } = parts;
+  const rig = makeRig(parts);
+  const signals = makeSignals(parts, rig);
+  const specs = signals.map(({ spec }) => spec);
+  const indexById = new Map(specs.map(({ id }, index) => [id, index]));
+  const choices = (set: IdSet): readonly string[] => choicesOf(parts, set);
+  setCar();
+  startTally(parts);
+  showInstruments();
+
+  function setCar(): void {
+    car.set({
+      engineRevPerS: desk.engineRpm / SECONDS_PER_MINUTE,
+      airConditioningOn: desk.acOn,
+      blowerStep: desk.blower,
+      windowsOpen: desk.windowsOpen,
+      recirculated: desk.recirculated,
+    });
+    faults.settle(car, tally[TALLY.step]);
+  }
+
+  function showInstruments(): void {
+    followAll(panel, readTruth(parts));
+  }
+
+  function advance(): readonly PlantEvent[] {
+    steadyHands(parts);
+    faults.settle(car, tally[TALLY.step]);
+    car.step(STEP_S);
+    tally[TALLY.step] += 1;
+    const events: PlantEvent[] = [];
+    keepTally(parts, events);
+    heedHoses(rig, parts, events);
+    showInstruments();
+    return events.length > 0 ? events : QUIET;
+  }
+
+  function apply(command: Command): Outcome {
+    const fault = findFault(command, choices);
+    if (fault) return fault;
+    const handler = handlers[command.do];
+    if (!handler) return { ok: true, events: QUIET };
+    const outcome = handler(rig, command);
+    if (!outcome.ok) return outcome;
+    setCar();
+    const reached = commandSpecs[command.do].group === 'charge' || commandSpecs[command.do].group === 'connect';
+    return reached ? { ok: true, events: [...outcome.events, ...sidesReached(rig)] } : outcome;
+  }
+
+  return {
+    get step() {
+      return tally[TALLY.step];
+    },
+    signals: specs,
+    signalIndex(id) {
+      const index = indexById.get(id);
+      if (index === undefined) throw new RangeError(`no signal "${id}" in this car`);
+      return index;
+    },
+    value: (index) => signals[index].read(),
+    advance,
+    apply,
+    choices,
+    snapshot: () => snapshotOf(parts),
+    restore: (snapshot) => restoreTo(parts, snapshot),
+    stateHash: () => hashOf(parts),
+    books: () => booksOf(parts),
+  };
+}
+
+/** A shaken can comes to rest. */
+function steadyHands({ car, desk, cans, tally }: PlantParts): void {
+  for (const [id, { vessel }] of cans) {
+    if (desk.cans[id].shakenUntil === tally[TALLY.step] && tally[TALLY.step] > 0) car.network.setShaking(vessel, 0);
+  }
+}
+
+function snapshotOf({ car, panel, tally, desk, faults }: PlantParts): PlantSnapshot {
+  const { state } = car.network;
+  const numbers = new Float64Array(state.length + panel.lagged.length + tally.length);
+  numbers.set(state);
+  numbers.set(panel.lagged, state.length);
+  numbers.set(tally, state.length + panel.lagged.length);
+  const structure = JSON.stringify({ desk, network: car.network.structure(), mended: faults.mended() });
+  return { step: tally[TALLY.step], numbers, structure };
+}
+
+function restoreTo({ car, panel, tally, desk, faults }: PlantParts, { numbers, structure }: PlantSnapshot): void {
+  const { state } = car.network;
+  const kept = JSON.parse(structure);
+  car.network.restore(kept.network, numbers.subarray(0, state.length));
+  panel.lagged.set(numbers.subarray(state.length, state.length + panel.lagged.length));
+  tally.set(numbers.subarray(state.length + panel.lagged.length));
+  Object.assign(desk, kept.desk);
+  faults.restore(kept.mended);
+}
+
+function hashOf({ car, panel, tally, desk }: PlantParts): string {
+  const numbers = `${hashFloats(car.network.state)}${hashFloats(panel.lagged)}${hashFloats(tally)}`;
+  return hashText(numbers + JSON.stringify(desk));
+}

@@ -1,0 +1,22 @@
+/** Which function answers which command. Commands of the session itself (hint, rewind, begin, finish) have none here. */
+import { car } from './commands/car';
+import { card } from './commands/card';
+import { charge } from './commands/charge';
+import { connect } from './commands/connect';
+import { gear } from './commands/gear';
+import { look } from './commands/look';
+import { measure } from './commands/measure';
+import type { Command, CommandId, Outcome } from './commandSpecs';
+import type { Rig } from './rig';
+
+type Handler = (rig: Rig, command: Command) => Outcome;
+
+export const handlers: Readonly<Partial<Record<CommandId, Handler>>> = {
+  ...gear,
+  ...look,
+  ...car,
+  ...connect,
+  ...measure,
+  ...charge,
+  ...card,
+};

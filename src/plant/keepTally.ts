@@ -1,0 +1,71 @@
+/** After each step: sums, highest values, and the events the model brought about by itself. */
+import type { PlantParts } from './assemblePlant';
+import type { PlantEvent } from './commandSpecs';
+import { STEP_S } from './stepTime';
+import { CLUTCH_RING, CLUTCH_RING_AT, TALLY } from './tally';
+
+/** Liquid reaching the turning compressor is told each time this much more has come, kg. */
+const SLUG_STEP_KG = 0.01;
+const COUPLERS = ['core:charging', 'core:gauge-low', 'core:gauge-high'] as const;
+
+export function startTally({ car, tally }: PlantParts): void {
+  tally[TALLY.clutchIn] = car.number('clutchIn');
+  tally[TALLY.highSwitch] = car.number('highSwitch');
+  tally.fill(Number.NEGATIVE_INFINITY, TALLY.clutchRing, TALLY.clutchRing + CLUTCH_RING);
+}
+
+export function keepTally(parts: PlantParts, events: PlantEvent[]): void {
+  const { car, tally, options } = parts;
+  const { network, loop } = car;
+  for (const id of COUPLERS) {
+    const link = network.linkNamed(id);
+    if (link >= 0) tally[TALLY.intoLoopKg] -= network.massFlowKgPerS(link) * STEP_S;
+  }
+  const gaugePa = network.pressurePa(loop.high) - options.weather.pressurePa;
+  if (gaugePa > tally[TALLY.highestGaugePa]) tally[TALLY.highestGaugePa] = gaugePa;
+  noteClutch(parts, events);
+  noteTrip(parts, gaugePa, events);
+  noteRelief(parts, gaugePa, events);
+  noteSlug(parts, events);
+}
+
+function noteClutch({ car, tally }: PlantParts, events: PlantEvent[]): void {
+  const clutchIn = car.number('clutchIn');
+  if (clutchIn === tally[TALLY.clutchIn]) return;
+  tally[TALLY.clutchIn] = clutchIn;
+  events.push({ id: clutchIn > 0 ? 'clutch-in' : 'clutch-out' });
+  if (clutchIn === 0) return;
+  const at = tally[CLUTCH_RING_AT];
+  tally[TALLY.clutchRing + at] = tally[TALLY.step];
+  tally[CLUTCH_RING_AT] = (at + 1) % CLUTCH_RING;
+}
+
+function noteTrip({ car, tally }: PlantParts, gaugePa: number, events: PlantEvent[]): void {
+  const highSwitch = car.number('highSwitch');
+  if (highSwitch < tally[TALLY.highSwitch]) {
+    tally[TALLY.trips] += 1;
+    events.push({ id: 'high-pressure-trip', quantity: gaugePa, unit: 'Pa' });
+  }
+  tally[TALLY.highSwitch] = highSwitch;
+}
+
+function noteRelief({ car, tally }: PlantParts, gaugePa: number, events: PlantEvent[]): void {
+  const open = car.network.linkMemory(car.loop.relief, 0);
+  if (open > tally[TALLY.reliefOpen]) events.push({ id: 'relief-opened', quantity: gaugePa, unit: 'Pa' });
+  tally[TALLY.reliefOpen] = open;
+}
+
+function noteSlug({ car, tally }: PlantParts, events: PlantEvent[]): void {
+  const liquidKg = car.network.linkMemory(car.loop.compressor, 0);
+  if (liquidKg < tally[TALLY.sluggedToldKg] + SLUG_STEP_KG) return;
+  tally[TALLY.sluggedToldKg] = liquidKg;
+  events.push({ id: 'liquid-slug', quantity: liquidKg, unit: 'kg' });
+}
+
+/** Engagements in the last minute, of the last two minutes' mean. */
+export function cyclesPerMinute(tally: Float64Array): number {
+  const since = tally[TALLY.step] - 120 / STEP_S;
+  let count = 0;
+  for (let i = 0; i < CLUTCH_RING; i++) if (tally[TALLY.clutchRing + i] >= since) count++;
+  return count / 2;
+}

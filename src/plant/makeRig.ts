@@ -1,0 +1,39 @@
+/** The face of a plant that command handlers see. */
+import type { PlantParts } from './assemblePlant';
+import { type Channel, CHANNELS, shownOn } from './panel';
+import { repairPart } from './repairPart';
+import type { Rig } from './rig';
+import { TALLY } from './tally';
+
+const TRIM_OF: Readonly<Partial<Record<Channel, 'charging' | 'low' | 'high'>>> = {
+  'charging-gauge': 'charging',
+  'low-gauge': 'low',
+  'high-gauge': 'high',
+};
+
+export function makeRig(parts: PlantParts): Rig {
+  const { car, layout, desk, ports, hoses, cans, faults, options, tally, panel } = parts;
+  return {
+    network: car.network,
+    layout,
+    desk,
+    ports,
+    hoses,
+    cans,
+    sheets: sheetsOf(parts),
+    causes: faults.causes,
+    replaceable: faults.replaceable,
+    ambientK: options.weather.temperatureK,
+    step: () => tally[TALLY.step],
+    reading(channel) {
+      const index = CHANNELS.indexOf(channel as Channel);
+      const trim = TRIM_OF[channel as Channel];
+      return shownOn(panel, index, trim ? desk.trims[trim] : 0);
+    },
+    repair: (part) => repairPart(parts, part),
+  };
+}
+
+export function sheetsOf({ options }: PlantParts): readonly string[] {
+  return ['label', 'service', ...(options.papers ?? [])];
+}

@@ -1,0 +1,16 @@
+/** What turns in the bay, as an eye would see it. */
+import type { Car } from '../loop/car/car';
+import type { CarNumber } from '../loop/car/carNumbers';
+
+const SEEN_TURNING = 0.05;
+const SPEEDS = ['fanSpeed0', 'fanSpeed1', 'fanSpeed2'] as const satisfies readonly CarNumber[];
+
+/** Whether the fan drawn as `part` turns; false for a part that is no fan. */
+export function fanTurning(car: Car, part: string): boolean {
+  const index = car.vehicle.condenserAir.fans.findIndex((fan) => fan.part === part);
+  return index >= 0 && car.number(SPEEDS[index]) > SEEN_TURNING;
+}
+
+export function hubTurning(car: Car): boolean {
+  return car.number('compressorRevPerS') > 0;
+}
