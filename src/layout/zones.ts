@@ -68,14 +68,18 @@ export function wayThrough(layout: Layout, portId: string, hose: HoseId, route: 
   const way: PointMm[] = [port.at];
   for (const id of route.slice(1)) {
     const zone = layout.zones.find((z) => z.id === id);
-    if (zone) way.push(nearestInside(zone.rect, way[way.length - 1], zone.hazard ? 0.35 : 0.2));
+    if (zone) way.push(nearestInside(zone.rect, way[way.length - 1], zone.hazard !== undefined));
   }
   return [...way, end];
 }
 
-/** The nearest point of a rectangle, stepped inside by a share of its size where the rectangle is larger than that. */
-function nearestInside([x, y, w, h]: RectMm, [px, py]: PointMm, share: number): PointMm {
-  const inX = Math.min(w * share, 120);
-  const inY = Math.min(h * share, 120);
+/** How far inside a zone a hose is led: well into a hazard, so that it lies in it; just over the border elsewhere. */
+const WELL_INSIDE_MM = 130;
+const JUST_INSIDE_MM = 40;
+
+/** The nearest point of a rectangle, stepped inside it where there is room. */
+function nearestInside([x, y, w, h]: RectMm, [px, py]: PointMm, deep: boolean): PointMm {
+  const inX = Math.min(w * 0.45, deep ? WELL_INSIDE_MM : JUST_INSIDE_MM);
+  const inY = Math.min(h * 0.45, deep ? WELL_INSIDE_MM : JUST_INSIDE_MM);
   return [Math.max(x + inX, Math.min(x + w - inX, px)), Math.max(y + inY, Math.min(y + h - inY, py))];
 }

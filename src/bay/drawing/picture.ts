@@ -3,6 +3,7 @@
  * filled by the scene. Neighbouring still things share a layer, so the stack is only cut where something moves.
  */
 import type { Layout, Part } from '../../layout/layout';
+import { mat } from './gear/mat';
 import { fanMotor } from './parts/fanElectric';
 import { stillPart } from './parts/stillParts';
 import { underHoodLabel } from './parts/underHoodLabel';
@@ -49,7 +50,7 @@ export function bayPicture(layout: Layout, label: readonly [string, string], lam
   const below = items.filter((item) => item.z < Z_ON_SHELL);
   const printed = layout.parts.filter((part) => part.kind === 'label').flatMap((part) => underHoodLabel(part, label));
   const shell: Drawing = [...body(layout.shell), ...cowl(layout.shell), ...hoodHolder(layout.shell), ...nose(layout.shell), ...printed];
-  return stack([{ z: -1, drawing: [fill(everything(layout), 'page')] }, ...below, { z: 99, drawing: [...shell, ...light(layout, lampStrength)] }]);
+  return stack([{ z: -1, drawing: [fill(everything(layout), 'page')] }, ...below, { z: 99, drawing: [...shell, ...mat(layout.mat.rect), ...light(layout, lampStrength)] }]);
 }
 
 function partItems(part: Part): Item[] {

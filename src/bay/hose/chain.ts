@@ -1,7 +1,7 @@
 /**
  * How a hose lies: a chain of small bodies between the gauge edge and its coupler, like rope on a table. No gravity
  * (the bay is seen from above) and much friction: it stays where it was led, and more hose comes in over the edge as it
- * is pulled farther. Links two apart push each other off, which is the stiffness of rubber.
+ * is pulled farther. Bodies two and four links apart push each other off, which is the stiffness of rubber.
  *
  * matter-js differs between engines in its last digits, so nothing that counts is decided here: the chain is only
  * looked at for the zones it lies in when it is let go.
@@ -21,6 +21,11 @@ export interface HoseChain {
 }
 
 const LINKS = 22;
+/** Ties between bodies that many links apart, and how hard they hold: the hose's resistance to bending. */
+const STIFFENERS = [
+  [2, 0.16],
+  [4, 0.05],
+] as const;
 const STEP_MS = 1000 / 60;
 /** Faster than this per step something is still moving, mm. */
 const RESTLESS_MM = 0.12;
@@ -41,8 +46,10 @@ export function createChain(way: readonly PointMm[]): HoseChain {
   );
   let linkMm = lengthOf(start) / LINKS;
   const links = bodies.slice(1).map((body, i) => tie(bodies[i], body, linkMm, 0.9));
-  const stiffeners = bodies.slice(2).map((body, i) => tie(bodies[i], body, linkMm * 2, 0.06));
-  Matter.Composite.add(engine.world, [...bodies, ...links, ...stiffeners]);
+  const stiffeners = STIFFENERS.flatMap(([apart, stiffness]) =>
+    bodies.slice(apart).map((body, i) => ({ apart, tie: tie(bodies[i], body, linkMm * apart, stiffness) })),
+  );
+  Matter.Composite.add(engine.world, [...bodies, ...links, ...stiffeners.map((s) => s.tie)]);
 
   const payOut = (): void => {
     const [head, edge] = [bodies[0].position, bodies[LINKS].position];
@@ -50,7 +57,7 @@ export function createChain(way: readonly PointMm[]): HoseChain {
     if (needed <= linkMm) return;
     linkMm = needed;
     for (const link of links) link.length = linkMm;
-    for (const stiffener of stiffeners) stiffener.length = linkMm * 2;
+    for (const { apart, tie: stiffener } of stiffeners) stiffener.length = linkMm * apart;
   };
 
   return {

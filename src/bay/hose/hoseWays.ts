@@ -13,8 +13,11 @@ export function ledWay(layout: Layout, hose: HoseId, portId: string, route: read
   const toward = rest[0];
   const away = Math.hypot(toward[0] - port[0], toward[1] - port[1]) || 1;
   const barb: PointMm = [port[0] + ((toward[0] - port[0]) / away) * BARB_MM, port[1] + ((toward[1] - port[1]) / away) * BARB_MM];
-  return rounded([barb, ...rest]);
+  return rounded([barb, ...rest.slice(0, -1), beforeEdge(layout, hose), ...rest.slice(-1)]);
 }
+
+/** Hoses come in over the edge level. */
+const beforeEdge = (layout: Layout, hose: HoseId): PointMm => [layout.edge.x + 110, layout.edge[hose]];
 
 /** From a loose coupler on the mat to the gauge edge. */
 export function restWay(layout: Layout, hose: SideHose): PointMm[] {
@@ -22,7 +25,7 @@ export function restWay(layout: Layout, hose: SideHose): PointMm[] {
   const [dx, dy] = barbTip(hose, REST_TURN_DEG);
   const edge: PointMm = [layout.edge.x, layout.edge[hose]];
   const barb: PointMm = [x + dx, y + dy];
-  return rounded([barb, [barb[0], barb[1] - 34], [barb[0] - 60, barb[1] - 62], [(barb[0] + edge[0]) / 2 - 20, edge[1] + 6], edge]);
+  return rounded([barb, [barb[0], barb[1] - 30], [barb[0] - 70, barb[1] - 34], [(barb[0] + edge[0]) / 2 - 10, edge[1] + 4], edge]);
 }
 
 /** From the can's tap, or the loose end on the mat, to the gauge edge. */

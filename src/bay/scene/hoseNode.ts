@@ -44,6 +44,8 @@ const PATIENCE_S = 0.8;
 const FALL_S = 0.35;
 /** Steps a chain is given to come to rest when it is laid without being watched. */
 const SETTLE_STEPS = 40;
+/** Steps a led hose is given to round its corners, without leaving the zones it was led through. */
+const LED_STEPS = 14;
 /** A direction is drawn in steps of this many degrees, so that couplers share pictures. */
 const TURN_STEP_DEG = 10;
 
@@ -81,11 +83,12 @@ export function hoseNode(context: SceneContext, hose: SideHose, edgeX: () => num
   };
   const placeBeads = (points: readonly PointMm[]): void => {
     const bead = context.stamps.get(`bead:${hose}`, () => badge(hose, 0, 0, BEAD_R));
+    const leftMost = edgeX() + EDGE_BEAD_R + 8;
     BEAD_SHARES.forEach((share, i) => {
       const [x, y] = points[Math.round(share * (points.length - 1))];
+      beads[i].visible = x > leftMost + 2 * EDGE_BEAD_R;
       showStamp(beads[i], bead, x, y);
     });
-    const leftMost = edgeX() + EDGE_BEAD_R + 8;
     const at = points.find(([x]) => x < leftMost) ?? points[points.length - 1];
     showStamp(beads[2], context.stamps.get(`edge:${hose}`, () => badge(hose, 0, 0, EDGE_BEAD_R)), Math.max(leftMost, at[0]), at[1]);
   };
@@ -187,6 +190,6 @@ export function hoseNode(context: SceneContext, hose: SideHose, edgeX: () => num
     place = { kind: 'port', port: mine.port, at: port.at, awaited: 0 };
     if (same) return;
     route = mine.route.join(',');
-    lay(ledWay(context.layout, hose, mine.port, mine.route), 2);
+    lay(ledWay(context.layout, hose, mine.port, mine.route), LED_STEPS);
   }
 }

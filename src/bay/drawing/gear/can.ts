@@ -18,7 +18,7 @@ const OUTLET = [38, -93] as const;
 
 /** The can about its own middle. */
 export function canDrawing(label: string, tiltDeg: number, valveSixteenths: number, frostLevel: number | null): Drawing {
-  return placed([...shadowOf(tiltDeg), ...wall(label), ...(frostLevel === null ? [] : frost(frostLevel, tiltDeg)), ...tap(valveSixteenths)], chain(turn(tiltDeg), scale(CAN_SCALE)));
+  return placed([...shadowOf(tiltDeg), ...wall(), ...(frostLevel === null ? [] : frost(frostLevel, tiltDeg)), ...print(label), ...tap(valveSixteenths)], chain(turn(tiltDeg), scale(CAN_SCALE)));
 }
 
 /** Outlet of the tap from the can's middle, once tilted and scaled. */
@@ -34,16 +34,16 @@ function shadowOf(tiltDeg: number): Drawing {
   return [{ ...fill(roundRect(-W / 2, -H / 2, W, H, 14), 'shadow', 0.3), matrix: move(mm(12 * (c + s)), mm(12 * (c - s))) }];
 }
 
-const wall = (label: string): Drawing => [
+const wall = (): Drawing => [
   shape(roundRect(-W / 2, -H / 2, W, H, 14), CAN_WALL, 'mill-d', 2.4),
   fill(roundRect(-W / 2, -H / 2 + 20, W, H - 40, 0), 'paper-label'),
   fill(roundRect(-W / 2, -H / 2 + 20, W * 0.3, H - 40, 0), 'white', 0.45),
   fill(roundRect(W * 0.22, -H / 2 + 20, W * 0.28, H - 40, 0), 'shadow', 0.16),
-  fill(roundRect(-W / 2, -H / 2 + 20, W, 15, 0), 'paper-head'),
-  text(label, 0, 12, 21, 'paper-ink'),
   stroke(roundRect(-W / 2, -H / 2 + 20, W, H - 40, 0), 'mill-d', 1.4, 0.6),
   shape(`M${-W / 2 + 10} ${-H / 2}Q${-W / 2 + 14} ${-H / 2 - 14} -16 ${-H / 2 - 16}H16Q${W / 2 - 14} ${-H / 2 - 14} ${W / 2 - 10} ${-H / 2}Z`, CAN_WALL, 'mill-d', 2),
 ];
+
+const print = (label: string): Drawing => [fill(roundRect(-W / 2, -H / 2 + 20, W, 15, 0), 'paper-head'), text(label, 0, 4, 21, 'paper-ink')];
 
 /** Tap and its handle; the handle narrows as it is turned, a quarter turn away at eight sixteenths. */
 function tap(valveSixteenths: number): Drawing {
@@ -69,8 +69,10 @@ function frost(level: number, tiltDeg: number): Drawing {
   const edge = inverted ? top + height : top;
   for (let i = 0; i < 22; i++) rim += frostSpike(-W / 2 + 3 + random() * (W - 6), edge, (inverted ? 1.57 : -1.57) + (random() - 0.5), 4 + random() * 5, 1);
   return [
-    fill(roundRect(-W / 2, top, W, height, 12), 'frost', 0.42),
-    stroke(crystals, 'frost-d', 1, 0.6, ROUND),
+    fill(roundRect(-W / 2, top, W, height, 12), 'frost', 0.5),
+    stroke(crystals, 'frost-d', 1, 0.5, ROUND),
+    stroke(crystals, 'frost', 1.2, 0.8, ROUND),
+    stroke(rim, 'frost-d', 2.4, 0.5, ROUND),
     stroke(rim, 'frost', 1.3, 1, ROUND),
   ];
 }
