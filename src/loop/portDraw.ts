@@ -59,8 +59,10 @@ export function drawAt(
     const wet = h <= hl;
     out.enthalpyJPerKg = h;
     out.liquidShare = wet ? 1 : 0;
-    out.airShare = wet ? 0 : airDensity * n.volume[c] / (1 + airDensity * n.volume[c]);
-    out.densityKgPerM3 = 1 / n.volume[c] + (wet ? 0 : airDensity);
+    // what is there, not the property at the least pressure: a vessel of air alone holds almost no refrigerant
+    const volume = wet ? n.volume[c] : plan.cellVolume[c] / mass;
+    out.airShare = wet ? 0 : (airDensity * volume) / (1 + airDensity * volume);
+    out.densityKgPerM3 = 1 / volume + (wet ? 0 : airDensity);
     out.availableKg = mass;
     out.vapourVolumeShare = wet ? 0 : 1;
     return;
