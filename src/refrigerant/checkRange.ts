@@ -1,0 +1,13 @@
+import { OutOfRangeError } from './outOfRangeError';
+
+/** Throws `OutOfRangeError` unless low <= value <= high. */
+export function checkRange(
+  fluid: string,
+  quantity: string,
+  value: number,
+  low: number,
+  high: number,
+  unit: string,
+): void {
+  if (!(value >= low && value <= high)) throw new OutOfRangeError(fluid, quantity, value, low, high, unit);
+}
