@@ -1,5 +1,6 @@
-/** Composition root of the page. */
-import { word } from '../words/words';
+/** Composition root of the page: styles, then the shelf. What a session needs is loaded when one is opened. */
+import './styles/index.css';
+import { startApp } from './App';
 
 const root = document.querySelector('#app');
-if (root) root.textContent = word('app.title');
+if (root instanceof HTMLElement) startApp(root);

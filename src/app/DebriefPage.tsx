@@ -1,0 +1,52 @@
+/** The debrief as a page: asks the worker for it, keeps the best result, offers the session file. */
+import { onMount, Show } from 'solid-js';
+import { Debrief } from '../panels/Debrief';
+import { Loading } from '../panels/Loading';
+import { modeName } from '../panels/Shelf';
+import { word } from '../words/words';
+import { keepResult } from './bestResults';
+import { saveFile } from './saveFile';
+import { forgetLog } from './savedSession';
+import type { RunningSession } from './session';
+import { settings } from './settings';
+
+export interface DebriefPageProps {
+  readonly session: RunningSession;
+  readonly onHome: () => void;
+  readonly onAgain: () => void;
+  readonly onMenu: () => void;
+  readonly onHelp: () => void;
+}
+
+export default function DebriefPage(props: DebriefPageProps) {
+  const { facts } = props.session.model;
+  onMount(() => {
+    if (props.session.debrief() === null) props.session.askDebrief();
+  });
+  const leave = (go: () => void) => (): void => void forgetLog().then(go);
+  return (
+    <Show when={props.session.debrief()} fallback={<Loading title={word('app.loading.debrief')} />}>
+      {(data) => {
+        keepResult(facts.id, data());
+        return (
+          <Debrief
+            debrief={{
+              title: facts.title,
+              modeName: modeName(data().mode),
+              data: data(),
+              get units() {
+                return settings().units;
+              },
+              saturation: props.session.opened.saturation,
+            }}
+            onSave={() => saveFile(`${facts.id}-${data().seed}.session.json`, data().file)}
+            onAgain={leave(props.onAgain)}
+            onHome={leave(props.onHome)}
+            onMenu={props.onMenu}
+            onHelp={props.onHelp}
+          />
+        );
+      }}
+    </Show>
+  );
+}

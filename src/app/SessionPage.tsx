@@ -1,0 +1,96 @@
+/** One session from opening to debrief: opens the core, offers to go on from a log, shows work, inside, words, debrief. */
+import '../app/styles/session.css';
+import { createResource, createSignal, Match, onCleanup, Show, Suspense, Switch, lazy } from 'solid-js';
+import { Loading } from '../panels/Loading';
+import { ResumeCard } from '../panels/ResumeCard';
+import type { SessionLog } from '../session/corePort';
+import { STEPS_PER_SECOND } from '../session/clock';
+import { word } from '../words/words';
+import type { Asked } from './address';
+import { Failed } from '../panels/Failed';
+import { SessionScreens } from './SessionScreens';
+import { forgetLog } from './savedSession';
+import { saveFile } from './saveFile';
+import { type RunningSession, openRunningSession } from './session';
+import { factsOf, scenarioData } from './scenarioFacts';
+import { holdSession } from './tabLock';
+
+const DebriefPage = lazy(() => import('./DebriefPage'));
+
+export interface SessionPageProps {
+  readonly asked: Asked;
+  readonly log: SessionLog | null;
+  /** Menu or help lies over it. */
+  readonly hidden: boolean;
+  readonly onKeep: (log: SessionLog) => void;
+  readonly onHome: () => void;
+  readonly onAgain: () => void;
+  readonly onMenu: () => void;
+  readonly onHelp: () => void;
+}
+
+function Resume(props: { readonly page: SessionPageProps; readonly log: SessionLog; readonly session: RunningSession | undefined; readonly onGoOn: () => void }) {
+  const facts = scenarioData.filter((one) => one.id === props.log.scenarioId).map(factsOf)[0];
+  const last = props.log.commands[props.log.commands.length - 1]?.step ?? 0;
+  const checked = () => (props.session ? { seconds: props.session.opened.replaySeconds, hash: props.session.opened.stateHash } : null);
+  return (
+    <ResumeCard
+      title={facts?.title ?? props.log.scenarioId}
+      mode={props.log.mode}
+      seed={props.log.seed}
+      seconds={props.log.lastStep / STEPS_PER_SECOND}
+      actions={props.log.commands.length}
+      lastActionSeconds={last / STEPS_PER_SECOND}
+      checked={checked()}
+      onGoOn={props.onGoOn}
+      onSave={() => saveFile(`${props.log.scenarioId}-${props.log.seed}.session.json`, JSON.stringify({ log: props.log }))}
+      onLater={props.page.onHome}
+      onThrowAway={() => void forgetLog().then(props.page.onHome)}
+      onHelp={props.page.onHelp}
+      onMenu={props.page.onMenu}
+    />
+  );
+}
+
+export default function SessionPage(props: SessionPageProps) {
+  const [readOnly, setReadOnly] = createSignal(false);
+  const [goneOn, setGoneOn] = createSignal(props.log === null);
+  let release: () => void = () => {};
+  const released = new Promise<void>((resolve) => {
+    release = resolve;
+  });
+  const open = async (): Promise<RunningSession> => {
+    setReadOnly(!(await holdSession(released)));
+    const { scenarioId, mode, seed } = props.asked;
+    return openRunningSession(
+      { scenarioId, mode, seed, log: props.log },
+      { readOnly, onLog: (log) => readOnly() || log.commands.length === 0 || props.onKeep(log) },
+    );
+  };
+  const [session] = createResource(open);
+  onCleanup(() => {
+    release();
+    session.latest?.dispose();
+  });
+  const failed = (): string | null => (session.error ? String(session.error.message ?? session.error) : (session()?.failure() ?? null));
+  return (
+    <Show when={!props.hidden}>
+      <Switch fallback={<Loading title={word('app.loading.bay')} note={word('app.loading.sub')} />}>
+        <Match when={session.error || session.latest?.failure()}>
+          <Failed reason={failed() ?? ''} unknown={!scenarioData.some((one) => one.id === props.asked.scenarioId)} id={props.asked.scenarioId} onHome={props.onHome} />
+        </Match>
+        <Match when={!goneOn() && props.log}>
+          {(log) => <Resume page={props} log={log()} session={session.latest} onGoOn={() => setGoneOn(true)} />}
+        </Match>
+        <Match when={session.latest?.model.view().phase === 'debrief' && session.latest}>
+          {(one) => (
+            <Suspense fallback={<Loading title={word('app.loading.debrief')} />}>
+              <DebriefPage session={one()} onHome={props.onHome} onAgain={props.onAgain} onMenu={props.onMenu} onHelp={props.onHelp} />
+            </Suspense>
+          )}
+        </Match>
+        <Match when={session.latest}>{(one) => <SessionScreens session={one()} page={props} />}</Match>
+      </Switch>
+    </Show>
+  );
+}

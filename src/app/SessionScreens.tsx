@@ -1,0 +1,69 @@
+/** The screens of a running session: drawn bay, in words, see-inside. The clock goes on under all of them. */
+import { createEffect, createSignal, lazy, Match, onCleanup, Suspense, Switch } from 'solid-js';
+import { Loading } from '../panels/Loading';
+import { WorkScreen } from '../panels/WorkScreen';
+import { makeWorkUi } from '../panels/workUi';
+import { word } from '../words/words';
+import { attachBay, type BayHandle } from './bayBinding';
+import type { RunningSession } from './session';
+import type { SessionPageProps } from './SessionPage';
+import { settings } from './settings';
+
+const InsidePage = lazy(() => import('./InsidePage'));
+const WordsPage = lazy(() => import('./WordsPage'));
+
+type Screen = 'bay' | 'inside' | 'words';
+
+/** The clock starts at the address's speed when the job begins. */
+function startClockOnBegin(session: RunningSession, lapse: SessionPageProps['asked']['lapse']): void {
+  let was = session.model.view().phase;
+  createEffect(() => {
+    const phase = session.model.view().phase;
+    if (was === 'briefing' && phase === 'work') session.model.setLapse(lapse);
+    was = phase;
+  });
+}
+
+export function SessionScreens(props: { readonly session: RunningSession; readonly page: SessionPageProps }) {
+  const [screen, setScreen] = createSignal<Screen>(settings().bay === 'words' ? 'words' : 'bay');
+  const ui = makeWorkUi(props.session.model);
+  let bay: BayHandle | null = null;
+  const detach = (): void => {
+    bay?.dispose();
+    bay = null;
+  };
+  startClockOnBegin(props.session, props.page.asked.lapse);
+  document.title = word('app.titleOf', { name: props.session.model.facts.title });
+  createEffect(() => {
+    if (screen() !== 'bay') detach();
+  });
+  onCleanup(detach);
+  return (
+    <Suspense fallback={<Loading title={word('app.loading.bay')} />}>
+      <Switch>
+        <Match when={screen() === 'bay'}>
+          <WorkScreen
+            ui={ui}
+            onHost={(host) => {
+              detach();
+              bay = attachBay(host, props.session, ui);
+            }}
+            onZoom={(step) => bay?.zoom(step)}
+            onConnect={(hose, port) => ui.show({ kind: 'tool', tool: hose === 'charging' ? 'charging' : `gauge-set` }) ?? port}
+            onHome={props.page.onHome}
+            onHelp={props.page.onHelp}
+            onMenu={props.page.onMenu}
+            onInside={() => setScreen('inside')}
+            onWords={() => setScreen('words')}
+          />
+        </Match>
+        <Match when={screen() === 'inside'}>
+          <InsidePage session={props.session} onBay={() => setScreen('bay')} onHome={props.page.onHome} onMenu={props.page.onMenu} onHelp={props.page.onHelp} />
+        </Match>
+        <Match when={screen() === 'words'}>
+          <WordsPage session={props.session} ui={ui} onBay={() => setScreen('bay')} page={props.page} />
+        </Match>
+      </Switch>
+    </Suspense>
+  );
+}

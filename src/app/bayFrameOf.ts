@@ -1,0 +1,91 @@
+/** Everything the bay draws, out of the session's view and channels. Cues only: no channel of the truth is read here. */
+import type { BayFrame, CanFrame, CapLook, HoseFrame, PortFrame } from '../bay/bayFrame';
+import { couplerId } from '../bay/itemIds';
+import { inWords, writeMass } from '../instruments/displayUnits';
+import type { WorkUi } from '../panels/workUi';
+import type { SessionModel } from '../panels/sessionModel';
+import type { CanView } from '../session/corePort';
+import { bayHoseOf } from './bayHoses';
+import type { RunningSession } from './session';
+
+function portsOf(session: SessionModel): Record<string, PortFrame> {
+  return Object.fromEntries(
+    session.view().ports.map((port) => [port.id, { cap: (port.capOn ? 'blank' : 'missing') as CapLook, strap: true }]),
+  );
+}
+
+function hosesOf(session: SessionModel): HoseFrame[] {
+  return session.view().hoses.flatMap((hose) => {
+    const id = bayHoseOf(hose.id);
+    return id === null ? [] : [{ id, port: hose.port, open: hose.couplerOpen, route: hose.route, caught: hose.caught }];
+  });
+}
+
+/** The can that stands where it can be seen: the one in use, else the one in hand, else the first. */
+function canShown(session: SessionModel, tool: string | null): CanView | undefined {
+  const { cans } = session.view();
+  return cans.find((can) => can.id === tool) ?? cans.find((can) => can.onto !== null) ?? cans.find((can) => can.place !== 'mat') ?? cans[0];
+}
+
+function canOf(session: SessionModel, tool: string | null): CanFrame | null {
+  const can = canShown(session, tool);
+  if (!can) return null;
+  const level = session.signal(`can.${can.id}.frostLevelRatio`);
+  const massKg = session.signal('scale.massKg');
+  const weighed = can.place === 'scale' && !Number.isNaN(massKg);
+  return {
+    id: can.id,
+    tiltDeg: can.tiltDeg,
+    valveSixteenths: can.valveSixteenths,
+    mounted: can.onto !== null,
+    frostLevel: session.signal(`can.${can.id}.chilled`) === 1 && !Number.isNaN(level) ? level : null,
+    onScale: can.place === 'scale',
+    readout: weighed ? inWords(writeMass(massKg, session.units().mass)) : null,
+  };
+}
+
+/** Shares of a cue by the id in its middle: `frost.suction` under `suction`. */
+function covers(session: SessionModel, cue: 'frost' | 'sweat'): Record<string, number> {
+  const ids = [...session.layout.lines, ...session.layout.parts].map(({ id }) => id);
+  const shares = ids.map((id) => [id, session.signal(`${cue}.${id}`)] as const);
+  return Object.fromEntries(shares.filter(([, share]) => !Number.isNaN(share)));
+}
+
+function fans(session: SessionModel): Record<string, boolean> {
+  const parts = session.layout.parts.filter((part) => part.kind.startsWith('fan'));
+  return Object.fromEntries(parts.map(({ id }) => [id, session.signal(`fan.${id}.turning`) === 1]));
+}
+
+function heldOf(tool: string | null): string | null {
+  if (tool === 'charging') return couplerId('charging');
+  return tool?.startsWith('can-') ? 'can' : null;
+}
+
+function marked(session: SessionModel): string[] {
+  const traced = session.view().ports.filter((port) => port.traced).map(({ id }) => id);
+  return session.layout.ports.filter(({ id }) => traced.includes(id)).map(({ on }) => ('line' in on ? on.line : on.part));
+}
+
+const orZero = (value: number): number => (Number.isNaN(value) ? 0 : value);
+
+export function bayFrameOf({ model, painted }: RunningSession, ui: WorkUi): BayFrame {
+  painted();
+  const tool = ui.heldTool();
+  return {
+    ports: portsOf(model),
+    hoses: hosesOf(model),
+    can: canOf(model, tool),
+    engineRpm: orZero(model.signal('engine.rpm')),
+    clutchEngaged: model.signal('clutch.turning') === 1,
+    fansTurning: fans(model),
+    frost: covers(model, 'frost'),
+    sweat: covers(model, 'sweat'),
+    condenserDirt: orZero(model.signal('condenser.dirtRatio')),
+    bubbles: orZero(model.signal('sightGlass.bubblesRatio')),
+    marked: marked(model),
+    keepClearShown: tool === 'charging' || tool === 'gauge-set',
+    held: heldOf(tool),
+    assessed: model.mode === 'assessed',
+    label: model.facts.bayLabel,
+  };
+}

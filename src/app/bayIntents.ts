@@ -1,0 +1,86 @@
+/** What a hand meant in the bay, as commands. Targets are only offered where something fits; judging it is the core's. */
+import type { BayCallbacks } from '../bay/bayApi';
+import { CAN, CAN_VALVE, hoseOfCoupler, MAT, portOfCap, SCALE } from '../bay/itemIds';
+import type { SessionModel } from '../panels/sessionModel';
+import type { WorkUi } from '../panels/workUi';
+import { coreHoseOf } from './bayHoses';
+import type { RunningSession } from './session';
+
+function canInHand(session: SessionModel, ui: WorkUi): string | null {
+  const tool = ui.heldTool();
+  const { cans } = session.view();
+  const can = cans.find((one) => one.id === tool) ?? cans.find((one) => one.onto !== null) ?? cans.find((one) => one.place !== 'mat') ?? cans[0];
+  return can?.id ?? null;
+}
+
+function toggleCoupler(ui: WorkUi, hoseId: string): void {
+  const hose = ui.session.view().hoses.find((one) => one.id === hoseId);
+  if (hose?.port) ui.session.send({ do: 'coupler', hose: hoseId, to: hose.couplerOpen ? 'shut' : 'open' });
+  else ui.show({ kind: 'tool', tool: hoseId === 'charging' ? 'charging' : 'gauge-set' });
+}
+
+function toggleCap(ui: WorkUi, portId: string): void {
+  const port = ui.session.view().ports.find((one) => one.id === portId);
+  if (port) ui.session.send({ do: 'cap', port: portId, to: port.capOn ? 'off' : 'on' });
+}
+
+function pick(ui: WorkUi, session: SessionModel, id: string): void {
+  const bayHose = hoseOfCoupler(id);
+  const capPort = portOfCap(id);
+  const can = canInHand(session, ui);
+  if (bayHose) toggleCoupler(ui, coreHoseOf(bayHose));
+  else if (capPort) toggleCap(ui, capPort);
+  else if (session.layout.ports.some((port) => port.id === id)) ui.show({ kind: 'port', port: id });
+  else if ((id === CAN || id === CAN_VALVE) && can) ui.show({ kind: 'tool', tool: can });
+  else look(ui, id);
+}
+
+function look(ui: WorkUi, partId: string): void {
+  if (ui.session.layout.ports.some((port) => port.id === partId)) {
+    ui.show({ kind: 'port', port: partId });
+    return;
+  }
+  ui.session.send({ do: 'look', at: partId });
+  ui.show({ kind: 'part', part: partId });
+}
+
+function drop(ui: WorkUi, session: SessionModel, item: string, target: string, zones: readonly string[]): void {
+  const bayHose = hoseOfCoupler(item);
+  const can = canInHand(session, ui);
+  if (bayHose) dropCoupler(ui, coreHoseOf(bayHose), target, zones);
+  else if (portOfCap(item)) toggleCap(ui, portOfCap(item) ?? '');
+  else if (item === CAN && can && (target === MAT || target === SCALE)) {
+    ui.session.send({ do: 'place', can, at: target === MAT ? 'mat' : 'scale' });
+  }
+}
+
+function dropCoupler(ui: WorkUi, hose: string, target: string, zones: readonly string[]): void {
+  const now = ui.session.view().hoses.find((one) => one.id === hose);
+  const route = zones.join(',');
+  if (target === MAT) {
+    if (now?.port) ui.session.send({ do: 'uncouple', hose });
+  } else if (now?.port === target) ui.session.send({ do: 'route', hose, route });
+  else ui.session.send({ do: 'couple', hose, port: target, route });
+}
+
+export function bayIntents({ model }: RunningSession, ui: WorkUi): BayCallbacks {
+  return {
+    onPick: (id) => pick(ui, model, id),
+    onDrop: (item, target, zones) => drop(ui, model, item, target, zones),
+    onTilt(degrees) {
+      const can = canInHand(model, ui);
+      if (can) ui.session.send({ do: 'tilt', can, degrees });
+    },
+    onValve(sixteenths) {
+      const can = canInHand(model, ui);
+      if (can) ui.session.send({ do: 'can-valve', can, turn: sixteenths });
+    },
+    onLook: (id) => look(ui, id),
+    validTargets(item) {
+      if (item === CAN) return [MAT, SCALE];
+      const bayHose = hoseOfCoupler(item);
+      if (!bayHose) return [];
+      return [...model.layout.ports.map((port) => port.id), MAT];
+    },
+  };
+}

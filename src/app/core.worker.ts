@@ -1,0 +1,137 @@
+/**
+ * The worker that holds the session core and runs its clock. It answers commands, sends a frame whenever one of the page's
+ * three buffers is back, and the view whenever its revision changed. It decides nothing that the core does not decide.
+ */
+import type { SessionCore } from '../session/corePort';
+import { makeDebrief } from './debriefOf';
+import { type JobClock, jobClock } from './jobClock';
+import { openCore } from './openCore';
+import type { FromWorker, OpenRequest, ToWorker } from './protocol';
+import { choicesOf, probesOf } from './seenOf';
+
+const SLICE_MS = 12;
+const TICK_MS = 16;
+/** Steps between two looks at the wall clock. */
+const CHUNK_STEPS = 25;
+const LOG_EVERY_MS = 2000;
+
+const clock: JobClock = jobClock();
+const buffers: Float64Array[] = [];
+let core: SessionCore | null = null;
+let scenarioId = '';
+let shownRevision = -1;
+let lastLogMs = 0;
+let lastFrameStep = -1;
+let lastFrameRevision = -1;
+
+const post = (message: FromWorker, transfer: Transferable[] = []): void => self.postMessage(message, { transfer });
+
+function open(request: OpenRequest): void {
+  const started = performance.now();
+  const made = openCore(request);
+  core = made.core;
+  scenarioId = request.scenarioId;
+  const view = core.view();
+  shownRevision = view.revision;
+  post({
+    type: 'opened',
+    view,
+    choices: choicesOf(core),
+    probes: probesOf(core),
+    channels: core.channels,
+    saturation: made.saturation,
+    stateHash: core.stateHash(),
+    replaySeconds: (performance.now() - started) / 1000,
+  });
+  post({ type: 'log', log: core.log() });
+}
+
+function tellView(held: SessionCore): void {
+  const view = held.view();
+  if (view.revision === shownRevision) return;
+  shownRevision = view.revision;
+  post({ type: 'seen', view, choices: choicesOf(held), probes: probesOf(held) });
+}
+
+function tellFrame(held: SessionCore): void {
+  const still = held.step === lastFrameStep && shownRevision === lastFrameRevision;
+  const frame = still ? undefined : buffers.pop();
+  if (!frame) return;
+  lastFrameStep = held.step;
+  lastFrameRevision = shownRevision;
+  held.writeFrame(frame);
+  const { lapse, runningOn, behind } = clock;
+  post({ type: 'frame', frame, step: held.step, lapse, runningOn, behind }, [frame.buffer as ArrayBuffer]);
+}
+
+function tellLog(held: SessionCore, wallMs: number): void {
+  if (wallMs - lastLogMs < LOG_EVERY_MS) return;
+  lastLogMs = wallMs;
+  post({ type: 'log', log: held.log() });
+}
+
+/** Runs what is due, at most a slice of wall time; what is left over is due next time. */
+function run(held: SessionCore): void {
+  const started = performance.now();
+  const { steps, untilNotable } = clock.due(started);
+  let left = steps;
+  while (left > 0 && performance.now() - started < SLICE_MS) {
+    const wanted = Math.min(left, CHUNK_STEPS);
+    const { stepsDone, notable } = held.advance(wanted, untilNotable);
+    left -= stepsDone;
+    const stuck = stepsDone < wanted && notable === null;
+    if (!clock.ran(stepsDone, notable, stuck)) continue;
+    post({ type: 'clockFell', to: clock.lapse, notable, step: held.step });
+    lastFrameStep = -1;
+    break;
+  }
+  if (steps > 0) tellLog(held, started);
+}
+
+function tick(): void {
+  if (core) {
+    run(core);
+    tellView(core);
+    tellFrame(core);
+  }
+  setTimeout(tick, TICK_MS);
+}
+
+function act(message: ToWorker): void {
+  if (message.type === 'open') open(message.request);
+  if (!core) return;
+  switch (message.type) {
+    case 'command': {
+      const outcome = core.send(message.command);
+      if (outcome.ok) post({ type: 'log', log: core.log() });
+      tellView(core);
+      post({ type: 'outcome', serial: message.serial, outcome });
+      break;
+    }
+    case 'lapse':
+      clock.setLapse(message.lapse);
+      lastFrameStep = -1;
+      break;
+    case 'runOn':
+      clock.startRunOn(message.how);
+      break;
+    case 'pause':
+      clock.pause(message.paused);
+      break;
+    case 'buffer':
+      buffers.push(message.frame);
+      break;
+    case 'debrief':
+      post({ type: 'debriefed', debrief: makeDebrief(scenarioId, core) });
+      break;
+  }
+}
+
+self.onmessage = (event: MessageEvent<ToWorker>): void => {
+  try {
+    act(event.data);
+  } catch (error) {
+    post({ type: 'failed', reason: error instanceof Error ? error.message : String(error) });
+  }
+};
+tick();

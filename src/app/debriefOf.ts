@@ -1,0 +1,72 @@
+/** The debrief out of a finished session: its log run again into a record, scored, and laid out as plain data. */
+import type { SessionCore } from '../session/corePort';
+import { canonicalJson } from '../session/canonicalJson';
+import { engineHash } from '../session/engineHash';
+import { recordOf } from '../session/openSession';
+import { wordsOf } from '../session/plan/planWords';
+import { type SessionRecord, valueAt } from '../session/record/record';
+import { scenarioById } from '../session/scenario/library';
+import { sayFinding } from '../scoring/sayFinding';
+import { type Finding, PASS_MARK, type Score, score } from '../scoring/score';
+import type { DebriefData, DebriefFinding, Trace } from '../panels/debriefModel';
+import { pointsOf, traceOf } from './traces';
+
+function kindOf(finding: Finding): DebriefFinding['kind'] {
+  if (finding.severity === 'critical') return 'critical';
+  if (finding.earned >= finding.possible) return 'all';
+  return finding.earned > 0 ? 'part' : 'none';
+}
+
+function findingsOf(scored: Score): DebriefFinding[] {
+  return scored.findings
+    .filter((finding) => finding.status !== 'idle')
+    .map((finding) => ({
+      rule: finding.rule,
+      domain: finding.domain,
+      kind: kindOf(finding),
+      earned: finding.earned,
+      possible: finding.possible,
+      step: finding.step,
+      sentence: sayFinding(finding),
+    }));
+}
+
+function tracesOf(record: SessionRecord): Trace[] {
+  return [
+    traceOf(record, 'high', 'highSide.gaugePressurePa'),
+    traceOf(record, 'low', 'lowSide.gaugePressurePa'),
+    traceOf(record, 'charge', 'loop.massKg'),
+    traceOf(record, 'vent', 'vent.temperatureK'),
+  ];
+}
+
+export function makeDebrief(scenarioId: string, core: SessionCore): DebriefData {
+  const scenario = scenarioById(scenarioId);
+  const log = core.log();
+  const record = recordOf(scenario, log);
+  const scored = score(record, scenario);
+  core.markScored();
+  const hashes = { logHash: core.logHash(), stateHash: core.stateHash(), engineHash };
+  const kept = { score: scored.score, reported: scored.reported, ...hashes };
+  return {
+    mode: log.mode,
+    seed: log.seed,
+    scored: log.mode !== 'explore',
+    score: scored.score,
+    reported: scored.reported,
+    passed: scored.passed,
+    passMark: PASS_MARK,
+    domains: Object.entries(scored.domains).map(([id, { earned, possible }]) => ({ id, earned, possible })),
+    criticalCount: scored.critical.length,
+    findings: findingsOf(scored),
+    actions: record.actions.map(({ number, step, command }) => ({ number, step, words: wordsOf(command) })),
+    traces: tracesOf(record),
+    points: pointsOf(record),
+    labelKg: valueAt(record, 0, 'label.massKg'),
+    lastStep: record.lastStep,
+    ...hashes,
+    debriefText: scenario.data.debrief,
+    file: canonicalJson({ log, last: kept }),
+  };
+}
+

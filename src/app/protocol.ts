@@ -1,0 +1,63 @@
+/**
+ * What page and worker say to each other. Commands go in; frames (Float64Array, passed by transfer) and, when something
+ * changed that is no number, the view come out. The page keeps at most three buffers in flight.
+ */
+import type { SaturationLine } from '../instruments/saturation';
+import type { Lapse, RunOn } from '../panels/sessionModel';
+import type { Command, IdSet, Outcome } from '../plant/commandSpecs';
+import type { SignalSpec } from '../plant/signalTypes';
+import type { Mode, SessionLog, SessionView } from '../session/corePort';
+import type { DebriefData } from '../panels/debriefModel';
+
+export interface OpenRequest {
+  readonly scenarioId: string;
+  readonly mode: Mode;
+  readonly seed: number;
+  /** Run again from this log first. */
+  readonly log: SessionLog | null;
+}
+
+export type ToWorker =
+  | { readonly type: 'open'; readonly request: OpenRequest }
+  | { readonly type: 'command'; readonly serial: number; readonly command: Command }
+  | { readonly type: 'lapse'; readonly lapse: Lapse }
+  | { readonly type: 'runOn'; readonly how: RunOn }
+  | { readonly type: 'pause'; readonly paused: boolean }
+  | { readonly type: 'buffer'; readonly frame: Float64Array }
+  | { readonly type: 'debrief' };
+
+export type Choices = Readonly<Record<IdSet, readonly string[]>>;
+
+export interface Seen {
+  readonly view: SessionView;
+  readonly choices: Choices;
+  readonly probes: { readonly air: string | null; readonly line: string | null };
+}
+
+export interface Opened extends Seen {
+  readonly type: 'opened';
+  readonly channels: readonly SignalSpec[];
+  readonly saturation: SaturationLine;
+  readonly stateHash: string;
+  /** Seconds on the wall that running the log again took. */
+  readonly replaySeconds: number;
+}
+
+export interface FrameMessage {
+  readonly type: 'frame';
+  readonly frame: Float64Array;
+  readonly step: number;
+  readonly lapse: Lapse;
+  readonly runningOn: RunOn | null;
+  readonly behind: boolean;
+}
+
+export type FromWorker =
+  | Opened
+  | FrameMessage
+  | ({ readonly type: 'seen' } & Seen)
+  | { readonly type: 'outcome'; readonly serial: number; readonly outcome: Outcome }
+  | { readonly type: 'clockFell'; readonly to: Lapse; readonly notable: string | null; readonly step: number }
+  | { readonly type: 'log'; readonly log: SessionLog }
+  | { readonly type: 'debriefed'; readonly debrief: DebriefData }
+  | { readonly type: 'failed'; readonly reason: string };

@@ -1,0 +1,47 @@
+/**
+ * What the shelf and the job card say of a scenario, from the checked data that ships. Nothing of the engine is loaded
+ * for it, so the shelf never waits for the bay.
+ */
+import type { ScenarioData } from '../../shared/schema/scenario';
+import type { ScenarioFacts, Sheet } from '../panels/sessionModel';
+import { parseQuantity } from '../units/quantity';
+import { isWordId, say, word } from '../words/words';
+
+const scenarioFiles = import.meta.glob<ScenarioData>('../../scenarios/*.yaml', { eager: true, import: 'default' });
+
+export const scenarioData: readonly ScenarioData[] = Object.values(scenarioFiles).sort(
+  (a, b) => a.level - b.level || (a.id < b.id ? -1 : 1),
+);
+
+function vehicleWord(kind: 'vehicle' | 'loop', vehicleId: string): string {
+  const id = `name.${kind}.${vehicleId}`;
+  return isWordId(id) ? say({ id }) : vehicleId;
+}
+
+const PERCENT = 100;
+
+function sheetsOf(data: ScenarioData): Sheet[] {
+  return data.papers.map((paper) => ({ id: paper.id, title: paper.title, paragraphs: paper.lines, rows: [] }));
+}
+
+export function factsOf(data: ScenarioData): ScenarioFacts {
+  return {
+    id: data.id,
+    title: data.title,
+    vehicle: vehicleWord('vehicle', data.vehicle),
+    body: data.vehicle === 'sedan' ? 'sedan' : 'hatch',
+    loopKind: vehicleWord('loop', data.vehicle),
+    complaint: data.complaint,
+    deliver: data.deliver.map(({ id, text }) => ({ id, text })),
+    level: data.level,
+    minutes: data.minutes,
+    airTemperatureK: parseQuantity(data.weather.temperature, 'temperature'),
+    humidityPercent: parseQuantity(data.weather.humidity, 'ratio') * PERCENT,
+    sheets: sheetsOf(data),
+    vehicleId: data.vehicle,
+    bayLabel: [word('name.labelHeading'), data.contents.refrigerant],
+    hints: data.hints,
+  };
+}
+
+export const shelfFacts: readonly ScenarioFacts[] = scenarioData.map(factsOf);

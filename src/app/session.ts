@@ -1,0 +1,135 @@
+/**
+ * A running session for panels: the worker's messages as signals of the page. Frames come in bursts; whatever reads a
+ * channel follows the latest one. Nothing here decides anything.
+ */
+import { createSignal } from 'solid-js';
+import type { Notice, SessionModel } from '../panels/sessionModel';
+import { layoutOf } from '../layout/layouts';
+import type { SessionView } from '../session/corePort';
+import { STEPS_PER_SECOND } from '../session/clock';
+import { type CoreClient, startCore } from './coreClient';
+import type { DebriefData } from '../panels/debriefModel';
+import { nameOf } from './names';
+import { happeningWords, refusalWords, watchWords } from './notices';
+import type { FromWorker, Opened, OpenRequest, Seen } from './protocol';
+import { factsOf, scenarioData } from './scenarioFacts';
+import { settings } from './settings';
+
+export interface RunningSession {
+  readonly model: SessionModel;
+  readonly opened: Opened;
+  /** Frame as the bay wants it: changes once a painted frame. */
+  readonly painted: () => number;
+  readonly debrief: () => DebriefData | null;
+  readonly failure: () => string | null;
+  askDebrief(): void;
+  dispose(): void;
+}
+
+export interface SessionHooks {
+  readonly onLog: (log: Extract<FromWorker, { type: 'log' }>['log']) => void;
+  readonly readOnly: () => boolean;
+}
+
+const NOTICE_MS = 6000;
+
+export function openRunningSession(request: OpenRequest, hooks: SessionHooks): Promise<RunningSession> {
+  const data = scenarioData.find((one) => one.id === request.scenarioId);
+  if (!data) return Promise.reject(new RangeError(request.scenarioId));
+  const [seen, setSeen] = createSignal<Seen>({ view: null as unknown as SessionView, choices: null as unknown as Seen['choices'], probes: { air: null, line: null } });
+  const [painted, setPainted] = createSignal(0);
+  const [clock, setClock] = createSignal({ seconds: 0, lapse: 0 as const, runningOn: null, behind: false } as ReturnType<SessionModel['clock']>);
+  const [notice, setNotice] = createSignal<Notice | null>(null);
+  const [debrief, setDebrief] = createSignal<DebriefData | null>(null);
+  const [failure, setFailure] = createSignal<string | null>(null);
+  const channelIndex = new Map<string, number>();
+  let frame = new Float64Array(0);
+  let saturation: Opened['saturation'] | null = null;
+  let serial = 0;
+  let noticeTimer = 0;
+  let client: CoreClient;
+
+  const tell = (icon: Notice['icon'], text: string): void => {
+    serial++;
+    setNotice({ icon, text, serial });
+    clearTimeout(noticeTimer);
+    noticeTimer = window.setTimeout(() => setNotice(null), NOTICE_MS);
+  };
+  const tellNews = (before: SessionView, now: SessionView): void => {
+    const newest = now.happened[0];
+    if (!newest || (before.happened[0]?.step === newest.step && before.happened.length === now.happened.length && before.happened[0]?.id === newest.id)) return;
+    const words = happeningWords(newest, nameOf);
+    if (words) tell('note', words);
+  };
+  const other = (message: Exclude<FromWorker, { type: 'opened' | 'frame' | 'seen' | 'outcome' }>): void => {
+    if (message.type === 'log') hooks.onLog(message.log);
+    else if (message.type === 'debriefed') setDebrief(message.debrief);
+    else if (message.type === 'failed') setFailure(message.reason);
+    else if (message.type === 'clockFell') tell('clock', watchWords(message.to, message.notable, message.step));
+  };
+  const model = (): SessionModel => ({
+    facts: factsOf(data),
+    layout: layoutOf(data.vehicle),
+    mode: request.mode,
+    seed: request.seed,
+    readOnly: hooks.readOnly,
+    view: () => seen().view,
+    signal(id) {
+      painted();
+      const index = channelIndex.get(id);
+      return index === undefined ? Number.NaN : frame[index];
+    },
+    clock,
+    units: () => settings().units,
+    saturation: () => saturation,
+    notice,
+    choices: (set) => seen().choices[set],
+    probeAt(instrument) {
+      const at = instrument === 'air' ? seen().probes.air : seen().probes.line;
+      return at === null ? null : nameOf(at);
+    },
+    nameOf,
+    send(command) {
+      if (hooks.readOnly()) return;
+      void client.send(command).then((outcome) => {
+        if (!outcome.ok) tell('cross', refusalWords(outcome.reason, outcome.params, nameOf));
+      });
+    },
+    setLapse: (lapse) => hooks.readOnly() || client.setLapse(lapse),
+    runOn: (how) => hooks.readOnly() || client.runOn(how),
+  });
+  return new Promise((resolve, reject) => {
+    client = startCore(request, {
+      opened(message) {
+        message.channels.forEach((channel, index) => channelIndex.set(channel.id, index));
+        frame = new Float64Array(message.channels.length).fill(Number.NaN);
+        saturation = message.saturation;
+        setSeen(message);
+        setClock((now) => ({ ...now, seconds: message.view.step / STEPS_PER_SECOND }));
+        resolve({
+          model: model(),
+          opened: message,
+          painted,
+          debrief,
+          failure,
+          askDebrief: () => client.askDebrief(),
+          dispose: () => client.dispose(),
+        });
+      },
+      frame(message) {
+        frame.set(message.frame);
+        setClock({ seconds: message.step / STEPS_PER_SECOND, lapse: message.lapse, runningOn: message.runningOn, behind: message.behind });
+        setPainted((count) => count + 1);
+      },
+      seen(message) {
+        const before = seen().view;
+        setSeen(message);
+        tellNews(before, message.view);
+      },
+      other(message) {
+        other(message);
+        if (message.type === 'failed') reject(new Error(message.reason));
+      },
+    });
+  });
+}

@@ -1,0 +1,71 @@
+/**
+ * The straight form of a gauge for narrow places and print: a scale from left to right with the side's badge as its
+ * pointer. View box 300 x 62, axis at y 26.
+ */
+import { For, type JSX, Show } from 'solid-js';
+import { type PressureUnit, paPerUnit } from './displayUnits';
+import type { Hub } from './GaugeFace';
+import type { FaceKind } from './gaugeScale';
+
+export interface LadderProps {
+  readonly face: FaceKind;
+  readonly hub: Hub;
+  /** Gauge pressure in Pa; NaN when not coupled. */
+  readonly gaugePressurePa: number;
+  readonly unit: PressureUnit;
+}
+
+const WIDTH = 300;
+const LEFT = 12;
+const RIGHT = 14;
+
+const SCALES: Readonly<Record<FaceKind, Readonly<Record<PressureUnit, readonly [end: number, major: number, minor: number]>>>> = {
+  low: { psi: [120, 20, 10], kPa: [800, 200, 100], bar: [8, 2, 1] },
+  high: { psi: [450, 100, 50], kPa: [3000, 1000, 500], bar: [30, 10, 5] },
+};
+
+/** x of a value on the scale, held between its ends. */
+export function ladderX(value: number, end: number): number {
+  const share = Math.max(0, Math.min(1, value / end));
+  return Math.round((LEFT + share * (WIDTH - LEFT - RIGHT)) * 10) / 10;
+}
+
+export function Ladder(props: LadderProps): JSX.Element {
+  const scale = (): readonly [number, number, number] => SCALES[props.face][props.unit];
+  const marks = (): number[] => Array.from({ length: Math.floor(scale()[0] / scale()[2]) + 1 }, (_, i) => i * scale()[2]);
+  const pointerX = (): number => ladderX(props.gaugePressurePa / paPerUnit[props.unit], scale()[0]);
+  const coupled = (): boolean => !Number.isNaN(props.gaugePressurePa);
+  const letter = (): string => ({ low: 'L', high: 'H', charging: 'C' })[props.hub];
+  return (
+    <svg viewBox="0 -12 300 62" class="ladder" aria-hidden="true">
+      <path d={`M${LEFT} 26H${WIDTH - RIGHT}`} class="g-arc" />
+      <For each={marks()}>
+        {(value) => {
+          const x = ladderX(value, scale()[0]);
+          const major = value % scale()[1] === 0;
+          return (
+            <>
+              <path class={major ? 'g-t b' : 'g-t'} d={`M${x} 26v${major ? 9 : 5}`} />
+              <Show when={major}>
+                <text class="g-n" x={x} y="48">
+                  {value}
+                </text>
+              </Show>
+            </>
+          );
+        }}
+      </For>
+      <Show when={coupled()}>
+        <g class={`ladder-pointer ${props.hub}`} transform={`translate(${pointerX()} 0)`}>
+          <path d="M0 27V2" />
+          <Show when={props.hub === 'high'} fallback={<circle cx="0" cy="-3" r="8" />}>
+            <rect x="-8" y="-11" width="16" height="16" rx="2" />
+          </Show>
+          <text x="0" y="1.6" class="c-pt">
+            {letter()}
+          </text>
+        </g>
+      </Show>
+    </svg>
+  );
+}

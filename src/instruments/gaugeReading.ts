@@ -1,0 +1,81 @@
+/**
+ * What a pressure gauge shows, in words and numbers: the state of the needle, the number under it, the same pressure in
+ * the other unit and what it means as a boiling temperature. Pure; face, ladder, text twin and speech say the same.
+ */
+import { word } from '../words/words';
+import { ATMOSPHERE_PA, type DisplayUnits, inWords, paPerUnit, plainNumber, writePressure, writeTemperature } from './displayUnits';
+import { type FaceKind, fullScalePa, gaugeAngleDeg } from './gaugeScale';
+import { type SaturationLine, saturationTemperatureK } from './saturation';
+
+export type GaugeState = 'off' | 'live' | 'hose-only' | 'vacuum' | 'under' | 'over';
+
+export interface GaugeReading {
+  readonly state: GaugeState;
+  /** Gauge pressure in Pa; NaN when off. */
+  readonly gaugePressurePa: number;
+  readonly number: string;
+  readonly unit: string;
+  /** One line under the face. */
+  readonly meaning: string;
+  /** The whole reading as a sentence for speech. */
+  readonly spoken: string;
+}
+
+/** Below this a high gauge rests on its stop (Pa). */
+const UNDER_PA = -10_000;
+const VACUUM_PA = -2_000;
+
+function stateOf(face: FaceKind, gaugePressurePa: number, couplerShut: boolean): GaugeState {
+  if (Number.isNaN(gaugePressurePa)) return 'off';
+  if (gaugePressurePa >= fullScalePa[face]) return 'over';
+  if (face === 'high' && gaugePressurePa < UNDER_PA) return 'under';
+  if (face === 'low' && gaugePressurePa < VACUUM_PA) return 'vacuum';
+  return couplerShut ? 'hose-only' : 'live';
+}
+
+function otherUnit(gaugePressurePa: number, units: DisplayUnits, face: FaceKind): string {
+  return inWords(writePressure(gaugePressurePa, units.pressure === 'kPa' ? 'psi' : 'kPa', face));
+}
+
+function meaningOf(state: GaugeState, pa: number, face: FaceKind, units: DisplayUnits, line: SaturationLine | null): string {
+  if (state === 'off') return word('instrument.notCoupled');
+  if (state === 'over') return word('instrument.onStop');
+  if (state === 'under') return word('instrument.belowScale');
+  if (state === 'hose-only') return word('instrument.couplerShut');
+  if (state === 'vacuum') return otherUnit(pa, { ...units, pressure: 'psi' }, face);
+  const boilsK = line ? saturationTemperatureK(line, pa + ATMOSPHERE_PA) : Number.NaN;
+  const other = otherUnit(pa, units, face);
+  if (Number.isNaN(boilsK)) return other;
+  const temperature = inWords(writeTemperature(boilsK, units.temperature));
+  return word('instrument.other', { reading: other, meaning: word('instrument.boils', { temperature }) });
+}
+
+/** The last round number of the scale, for "more than". */
+function lastNumeral(face: FaceKind, units: DisplayUnits): number {
+  const end = fullScalePa[face] / paPerUnit[units.pressure];
+  return units.pressure === 'psi' ? Math.floor(end / 10) * 10 : end;
+}
+
+export function readGauge(
+  face: FaceKind,
+  gaugePressurePa: number,
+  units: DisplayUnits,
+  line: SaturationLine | null,
+  couplerShut = false,
+): GaugeReading {
+  const state = stateOf(face, gaugePressurePa, couplerShut);
+  const written = writePressure(state === 'under' ? 0 : gaugePressurePa, units.pressure, face);
+  const end = plainNumber(lastNumeral(face, units));
+  const number =
+    state === 'off' ? word('instrument.nothing') : state === 'over' ? word('instrument.over', { number: end }) : written.number;
+  const unit = state === 'off' || state === 'over' ? units.pressure : written.unit;
+  const meaning = meaningOf(state, gaugePressurePa, face, units, line);
+  const reading = `${number} ${unit}`;
+  const spoken = state === 'off' ? meaning : word('instrument.spoken', { reading, meaning });
+  return { state, gaugePressurePa, number, unit, meaning, spoken };
+}
+
+/** Angle of the needle; null when there is none. */
+export function needleAngleDeg(face: FaceKind, reading: GaugeReading): number | null {
+  return reading.state === 'off' ? null : gaugeAngleDeg(face, reading.gaugePressurePa);
+}

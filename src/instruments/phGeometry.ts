@@ -1,0 +1,57 @@
+/**
+ * Pressure-enthalpy diagram: where a state stands in the picture. Pressure logarithmic, 100 to 5,000 kPa absolute;
+ * enthalpy linear, 150 to 480 kJ/kg. View box 560 x 430.
+ */
+import { scaleLinear, scaleLog } from 'd3-scale';
+import { curveLinear, line } from 'd3-shape';
+import type { SaturationLine } from './saturation';
+
+export const PH_WIDTH = 560;
+export const PH_HEIGHT = 430;
+export const PH_FRAME = { left: 54, right: 16, top: 30, bottom: 46 } as const;
+
+export const PRESSURE_MARKS_PA = [100_000, 200_000, 500_000, 1_000_000, 2_000_000, 5_000_000] as const;
+export const ENTHALPY_MARKS_J_PER_KG = [150_000, 200_000, 250_000, 300_000, 350_000, 400_000, 450_000] as const;
+export const ISOTHERMS_K = [253.15, 273.15, 293.15, 313.15, 333.15, 353.15] as const;
+
+const tenth = (value: number): number => Math.round(value * 10) / 10;
+
+const enthalpyScale = scaleLinear().domain([150_000, 480_000]).range([PH_FRAME.left, PH_WIDTH - PH_FRAME.right]);
+const pressureScale = scaleLog().domain([100_000, 5_000_000]).range([PH_HEIGHT - PH_FRAME.bottom, PH_FRAME.top]);
+
+export const phX = (enthalpyJPerKg: number): number => tenth(enthalpyScale(enthalpyJPerKg));
+/** Pressure below the axis is held at its foot. */
+export const phY = (pressurePa: number): number => tenth(pressureScale(Math.max(pressurePa, 50_000)));
+
+const path = line<readonly [number, number]>()
+  .x(([enthalpy]) => phX(enthalpy))
+  .y(([, pressure]) => phY(pressure))
+  .curve(curveLinear);
+
+/** Liquid line up, vapour line down, closed over the top between the last two samples. */
+export function domePath(saturation: SaturationLine): string {
+  const shown = saturation.pressurePa.map((pressure, i) => ({ pressure, i })).filter(({ pressure }) => pressure >= 90_000);
+  const liquid = shown.map(({ pressure, i }) => [saturation.liquidEnthalpyJPerKg[i], pressure] as const);
+  const vapour = shown.map(({ pressure, i }) => [saturation.vapourEnthalpyJPerKg[i], pressure] as const).reverse();
+  return path([...liquid, ...vapour]) ?? '';
+}
+
+/** The horizontal stretch of one temperature inside the dome: y, left x, right x; null where it is not in the picture. */
+export function isotherm(saturation: SaturationLine, temperatureK: number): { readonly y: number; readonly left: number; readonly right: number } | null {
+  const i = saturation.temperatureK.findIndex((sample) => Math.abs(sample - temperatureK) < 0.51);
+  if (i < 0) return null;
+  return { y: phY(saturation.pressurePa[i]), left: phX(saturation.liquidEnthalpyJPerKg[i]), right: phX(saturation.vapourEnthalpyJPerKg[i]) };
+}
+
+export interface StatePoint {
+  readonly pressurePa: number;
+  readonly enthalpyJPerKg: number;
+  readonly temperatureK: number;
+}
+
+export const isKnown = (point: StatePoint): boolean => Number.isFinite(point.pressurePa) && Number.isFinite(point.enthalpyJPerKg);
+
+/** Path through points, closed. */
+export function cyclePath(points: readonly StatePoint[]): string {
+  return `${path(points.map((point) => [point.enthalpyJPerKg, point.pressurePa] as const)) ?? ''}Z`;
+}

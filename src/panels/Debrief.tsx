@@ -1,0 +1,153 @@
+/** The debrief: score with its five domains, findings with their evidence, what happened over time, the loop at a moment. */
+import { createSignal, For, type JSX, Match, Show, Switch } from 'solid-js';
+import { writeClock } from '../instruments/displayUnits';
+import { type Pin, TimePlot } from '../instruments/TimePlot';
+import { word } from '../words/words';
+import { Segmented } from './controls';
+import { ActionTable, Actions, MomentDiagram } from './DebriefMoment';
+import { DomainBars, Finds } from './DebriefScore';
+import type { DebriefModel } from './debriefModel';
+import { lanesOf } from './debriefLanes';
+import { Icon } from './Icon';
+import { onRegionKey } from './regions';
+import { TopBar } from './TopBar';
+
+const STEPS_PER_SECOND = 50;
+
+type Shown = 'plot' | 'table' | 'diagram';
+
+export interface DebriefProps {
+  readonly debrief: DebriefModel;
+  readonly onSave: () => void;
+  readonly onAgain: () => void;
+  readonly onHome: () => void;
+  readonly onMenu: () => void;
+  readonly onHelp: () => void;
+}
+
+function Identity(props: { readonly debrief: DebriefModel }): JSX.Element {
+  const { data } = props.debrief;
+  return (
+    <details class="hashes">
+      <summary>{word('debrief.identity')}</summary>
+      <div data-testid="score">{word('debrief.score', { score: String(data.reported) })}</div>
+      <div data-testid="log-hash">{word('debrief.logHash', { hash: data.logHash })}</div>
+      <div data-testid="state-hash">{word('debrief.stateHash', { hash: data.stateHash })}</div>
+      <div>{word('debrief.engineHash', { hash: data.engineHash })}</div>
+    </details>
+  );
+}
+
+function ScorePanel(props: { readonly debrief: DebriefModel }): JSX.Element {
+  const { data } = props.debrief;
+  const verdict = (): string => {
+    if (!data.scored) return word('debrief.explored');
+    const mark = String(data.passMark);
+    return data.passed ? word('debrief.passed', { mark }) : word('debrief.notPassed', { mark });
+  };
+  const subtitle = (): string => {
+    const minutes = String(Math.round(data.lastStep / STEPS_PER_SECOND / 60));
+    return word('debrief.sub', { mode: props.debrief.modeName, seed: String(data.seed), minutes });
+  };
+  return (
+    <section class="panel sc" aria-label={word('debrief.scoreTitle')} data-region tabIndex={-1}>
+      <div class="row wrap">
+        <Show when={data.scored}>
+          <div>
+            <span class="bigsc">{Math.round(data.reported)}</span> <span class="mut">{word('debrief.of')}</span>
+          </div>
+        </Show>
+        <span class="sp" />
+        <span class="chip" classList={{ on: data.passed && data.scored }}>
+          <Show when={data.passed && data.scored}>
+            <Icon name="tick" size={14} />
+          </Show>
+          {verdict()}
+        </span>
+      </div>
+      <p class="s mut">
+        {subtitle()} {data.criticalCount > 0 ? word('debrief.critical', { count: String(data.criticalCount) }) : word('debrief.noCritical')}
+      </p>
+      <Show when={data.scored}>
+        <DomainBars domains={data.domains} />
+      </Show>
+      <Identity debrief={props.debrief} />
+    </section>
+  );
+}
+
+export function Debrief(props: DebriefProps): JSX.Element {
+  const [shown, setShown] = createSignal<Shown>('plot');
+  const [cursorS, setCursorS] = createSignal<number | null>(null);
+  const data = props.debrief.data;
+  const pins = (): Pin[] => data.actions.map((action) => ({ number: action.number, seconds: action.step / STEPS_PER_SECOND }));
+  const show = (seconds: number): void => {
+    setCursorS(seconds);
+    if (shown() === 'table') setShown('plot');
+  };
+  return (
+    <div onKeyDown={onRegionKey}>
+      <TopBar title={word('debrief.title', { name: props.debrief.title })} onHome={props.onHome} onMenu={props.onMenu} onHelp={props.onHelp}>
+        <span class="sp" />
+        <button type="button" class="btn sm hide-s" onClick={() => props.onSave()}>
+          <Icon name="save" size={18} />
+          {word('debrief.save')}
+        </button>
+        <button type="button" class="btn sm pri" onClick={() => props.onAgain()}>
+          {word('debrief.again')}
+        </button>
+      </TopBar>
+      <h1 class="vh">{word('debrief.title', { name: props.debrief.title })}</h1>
+      <main class="debrief" id="main">
+        <div class="dl">
+          <ScorePanel debrief={props.debrief} />
+          <Finds data={data} onShow={show} />
+        </div>
+        <div class="dright">
+          <section class="panel dr" aria-label={word('debrief.happened')} data-region tabIndex={-1}>
+            <div class="row wrap">
+              <h2>{word('debrief.happened')}</h2>
+              <span class="sp" />
+              <Show when={cursorS() !== null}>
+                <span class="s mut">{word('debrief.at', { time: writeClock(cursorS() ?? 0) })}</span>
+              </Show>
+              <Segmented
+                label={word('debrief.view')}
+                options={[
+                  { value: 'plot' as Shown, label: word('debrief.plot') },
+                  { value: 'table' as Shown, label: word('debrief.table') },
+                  { value: 'diagram' as Shown, label: word('debrief.diagram') },
+                ]}
+                value={shown()}
+                onChoose={setShown}
+              />
+            </div>
+            <div class="pw" tabIndex={0} role="group" aria-label={word('debrief.happened')}>
+              <Switch>
+                <Match when={shown() === 'plot'}>
+                  <div class="wide-only">
+                    <TimePlot lanes={lanesOf(props.debrief)} pins={pins()} endS={data.lastStep / STEPS_PER_SECOND} cursorS={cursorS()} onPick={show} />
+                  </div>
+                  <div class="plots">
+                    <For each={lanesOf(props.debrief)}>
+                      {(lane) => (
+                        <TimePlot lanes={[lane]} pins={[]} endS={data.lastStep / STEPS_PER_SECOND} cursorS={cursorS()} onPick={show} width={390} height={170} />
+                      )}
+                    </For>
+                  </div>
+                </Match>
+                <Match when={shown() === 'table'}>
+                  <ActionTable debrief={props.debrief} />
+                </Match>
+                <Match when={shown() === 'diagram'}>
+                  <MomentDiagram debrief={props.debrief} seconds={cursorS() ?? data.lastStep / STEPS_PER_SECOND} />
+                </Match>
+              </Switch>
+            </div>
+          </section>
+          <Actions data={data} chosenS={cursorS()} onShow={show} />
+        </div>
+      </main>
+    </div>
+  );
+}

@@ -1,0 +1,127 @@
+/** Score in parts: five bars of equal length, and the findings with their marks, points and evidence sentences. */
+import { createSignal, For, type JSX, Show } from 'solid-js';
+import { plainNumber, writeClock } from '../instruments/displayUnits';
+import { type WordId, isWordId, say, word } from '../words/words';
+import { Segmented } from './controls';
+import type { DebriefData, DebriefDomain, DebriefFinding } from './debriefModel';
+
+const STEPS_PER_SECOND = 50;
+const BAR_WIDTH = 200;
+
+export function domainName(id: string): string {
+  const wordId = `debrief.domain.${id}`;
+  return isWordId(wordId) ? say({ id: wordId }) : id;
+}
+
+export function DomainBars(props: { readonly domains: readonly DebriefDomain[] }): JSX.Element {
+  return (
+    <ul class="doms">
+      <For each={props.domains}>
+        {(domain) => {
+          const share = domain.possible > 0 ? domain.earned / domain.possible : 0;
+          const said = word('debrief.domainOf', { got: plainNumber(domain.earned), full: plainNumber(domain.possible) });
+          return (
+            <li>
+              <span>{domainName(domain.id)}</span>
+              <svg class="dbar" viewBox={`0 0 ${BAR_WIDTH} 12`} preserveAspectRatio="none" aria-hidden="true">
+                <rect class="rest" width={BAR_WIDTH} height="12" />
+                <rect class="got" width={BAR_WIDTH * share} height="12" />
+                <rect class="rim" x="0.5" y="0.5" width={BAR_WIDTH - 1} height="11" />
+              </svg>
+              <span class="dv">{said}</span>
+            </li>
+          );
+        }}
+      </For>
+    </ul>
+  );
+}
+
+/** Disc with tick: all points. Half disc: part. Dashed ring with dash: none. Octagon: critical. */
+export function FindingMark(props: { readonly kind: DebriefFinding['kind'] }): JSX.Element {
+  const label = (): string => word(`debrief.kind.${props.kind}` as WordId as 'debrief.kind.all');
+  return (
+    <svg width="22" height="22" role="img" aria-label={label()}>
+      <Show when={props.kind === 'all'}>
+        <circle cx="11" cy="11" r="10" class="mark-all" />
+        <path d="M6 11.5l3.5 3.5L16 8" class="mark-tick" />
+      </Show>
+      <Show when={props.kind === 'part'}>
+        <circle cx="11" cy="11" r="9" class="mark-ring" />
+        <path d="M11 2a9 9 0 0 0 0 18z" class="mark-ink" />
+      </Show>
+      <Show when={props.kind === 'none'}>
+        <circle cx="11" cy="11" r="9" class="mark-ring" stroke-dasharray="3.5 2.5" />
+        <path d="M6.5 11h9" class="mark-ring" />
+      </Show>
+      <Show when={props.kind === 'critical'}>
+        <path d="M7 1h8l6 6v8l-6 6H7l-6-6V7z" class="mark-ink" />
+        <path d="M7 7l8 8M15 7l-8 8" class="mark-x" />
+      </Show>
+    </svg>
+  );
+}
+
+const isLost = (finding: DebriefFinding): boolean => finding.kind !== 'all';
+
+function Row(props: { readonly finding: DebriefFinding; readonly scored: boolean; readonly onShow: (seconds: number) => void }): JSX.Element {
+  const seconds = (): number => props.finding.step / STEPS_PER_SECOND;
+  const points = (): string => {
+    const got = plainNumber(props.finding.earned, Number.isInteger(props.finding.earned) ? 0 : 1);
+    return word('debrief.points', { got, full: plainNumber(props.finding.possible) });
+  };
+  return (
+    <li data-rule={props.finding.rule}>
+      <FindingMark kind={props.finding.kind} />
+      <div>
+        <div class="row">
+          <b class="s">{domainName(props.finding.domain)}</b>
+          <span class="sp" />
+          <Show when={props.scored}>
+            <span class="xs">{points()}</span>
+          </Show>
+        </div>
+        <p class="s">{props.finding.sentence}</p>
+        <button type="button" class="linkb" onClick={() => props.onShow(seconds())}>
+          {word('debrief.show', { time: writeClock(seconds()) })}
+        </button>
+      </div>
+    </li>
+  );
+}
+
+export function Finds(props: { readonly data: DebriefData; readonly onShow: (seconds: number) => void }): JSX.Element {
+  const anyLost = props.data.findings.some(isLost);
+  const [which, setWhich] = createSignal<'lost' | 'all'>(anyLost ? 'lost' : 'all');
+  const order = { critical: 0, none: 1, part: 2, all: 3 } as const;
+  const shown = () =>
+    props.data.findings.filter((finding) => which() === 'all' || isLost(finding)).sort((a, b) => order[a.kind] - order[b.kind] || a.step - b.step);
+  return (
+    <section class="panel fl" aria-label={word('debrief.why')} data-region tabIndex={-1}>
+      <div class="row wrap">
+        <h2>{word('debrief.why')}</h2>
+        <span class="sp" />
+        <Segmented
+          label={word('debrief.which')}
+          options={[
+            { value: 'lost' as const, label: word('debrief.lost') },
+            { value: 'all' as const, label: word('debrief.all', { count: String(props.data.findings.length) }) },
+          ]}
+          value={which()}
+          onChoose={setWhich}
+        />
+      </div>
+      <ul class="finds" tabIndex={0} aria-label={word('debrief.why')}>
+        <For each={shown()} fallback={<li class="s">{word('debrief.nothingLost')}</li>}>
+          {(finding) => <Row finding={finding} scored={props.data.scored} onShow={props.onShow} />}
+        </For>
+        <Show when={which() === 'all'}>
+          <li class="s">
+            <span />
+            <p>{props.data.debriefText}</p>
+          </li>
+        </Show>
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,96 @@
+/** Write a finding: pick readings as the instruments stand now. A number cannot be typed. */
+import { createSignal, For, type JSX, Show } from 'solid-js';
+import { inWords } from '../instruments/displayUnits';
+import { word } from '../words/words';
+import { writeValue } from './cardWords';
+import { Form } from './Form';
+import { Icon } from './Icon';
+import type { SessionModel } from './sessionModel';
+
+interface Channel {
+  readonly id: string;
+  readonly signal: string;
+  readonly unit: string;
+  readonly face: 'low' | 'high';
+}
+
+export const CHANNELS: readonly Channel[] = [
+  { id: 'charging-gauge', signal: 'chargingGauge.gaugePressurePa', unit: 'Pa', face: 'low' },
+  { id: 'low-gauge', signal: 'lowGauge.gaugePressurePa', unit: 'Pa', face: 'low' },
+  { id: 'high-gauge', signal: 'highGauge.gaugePressurePa', unit: 'Pa', face: 'high' },
+  { id: 'air', signal: 'airThermometer.temperatureK', unit: 'K', face: 'low' },
+  { id: 'line', signal: 'lineThermometer.temperatureK', unit: 'K', face: 'low' },
+  { id: 'scale', signal: 'scale.massKg', unit: 'kg', face: 'low' },
+];
+
+export function channelReading(session: SessionModel, channel: Channel): string | null {
+  const value = session.signal(channel.signal);
+  if (Number.isNaN(value)) return null;
+  const written = writeValue(session, value, channel.unit, channel.face);
+  const place = channel.id === 'air' || channel.id === 'line' ? session.probeAt(channel.id) : null;
+  const name = place ?? session.nameOf(channel.id);
+  return written ? word('panels.finding.item', { name, reading: inWords(written) }) : null;
+}
+
+export function FindingForm(props: { readonly session: SessionModel; readonly onClose: () => void }): JSX.Element {
+  const [picked, setPicked] = createSignal<readonly string[]>([]);
+  const shown = () => CHANNELS.filter((channel) => channelReading(props.session, channel) !== null);
+  const toggle = (id: string): void => {
+    setPicked(picked().includes(id) ? picked().filter((one) => one !== id) : [...picked(), id]);
+  };
+  const write = (): void => {
+    if (picked().length === 0) return;
+    for (const channel of picked()) props.session.send({ do: 'note-reading', channel });
+    props.onClose();
+  };
+  const preview = (): string =>
+    shown()
+      .filter((channel) => picked().includes(channel.id))
+      .map((channel) => channelReading(props.session, channel))
+      .join(', ');
+  return (
+    <Form
+      title={word('panels.finding.title')}
+      sub={word('panels.finding.sub')}
+      onClose={props.onClose}
+      foot={
+        <>
+          <span class="prev">
+            <span class="xs mut">{word('panels.finding.goesOn')}</span>
+            <b>{picked().length > 0 ? preview() : word('panels.finding.nothing')}</b>
+          </span>
+          <button type="button" class="btn" onClick={() => props.onClose()}>
+            {word('panels.finding.notYet')}
+          </button>
+          <button type="button" class="btn pri" aria-disabled={picked().length === 0} onClick={write}>
+            {word('panels.finding.write')}
+          </button>
+        </>
+      }
+    >
+      <fieldset class="fs">
+        <legend>{word('panels.finding.reading')}</legend>
+        <Show when={shown().length > 0} fallback={<p class="emp">{word('panels.finding.none')}</p>}>
+          <div class="pick">
+            <For each={shown()}>
+              {(channel) => (
+                <button
+                  type="button"
+                  class="chip"
+                  classList={{ on: picked().includes(channel.id) }}
+                  aria-pressed={picked().includes(channel.id)}
+                  onClick={() => toggle(channel.id)}
+                >
+                  <Show when={picked().includes(channel.id)}>
+                    <Icon name="tick" size={14} />
+                  </Show>
+                  {channelReading(props.session, channel)}
+                </button>
+              )}
+            </For>
+          </div>
+        </Show>
+      </fieldset>
+    </Form>
+  );
+}

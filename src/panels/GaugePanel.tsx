@@ -1,0 +1,136 @@
+/** A gauge with what stands under it: side, the same pressure in the other unit, boiling temperature, where to look up. */
+import { createEffect, createMemo, createSignal, type JSX, onCleanup, Show } from 'solid-js';
+import { GaugeFace, type Hub } from '../instruments/GaugeFace';
+import { type GaugeReading, readGauge } from '../instruments/gaugeReading';
+import type { FaceKind } from '../instruments/gaugeScale';
+import { fullScalePa } from '../instruments/gaugeScale';
+import { Ladder } from '../instruments/Ladder';
+import { type WordId, word } from '../words/words';
+import { SideBadge } from './controls';
+import type { SessionModel } from './sessionModel';
+
+export interface GaugeSource {
+  readonly hub: Hub;
+  readonly face: FaceKind;
+  readonly channel: string;
+  /** Hose whose coupler decides whether the car is behind the reading. */
+  readonly hose: string;
+}
+
+const SPOKEN_EVERY_MS = 2000;
+
+const sideWord = (hub: Hub): string => word(`instrument.side.${hub}` as WordId as 'instrument.side.low');
+
+/** The spoken form follows the reading at most every two seconds. */
+function throttled(read: () => string): () => string {
+  const [spoken, setSpoken] = createSignal(read());
+  let last = 0;
+  let timer = 0;
+  createEffect(() => {
+    const now = read();
+    clearTimeout(timer);
+    const wait = last + SPOKEN_EVERY_MS - Date.now();
+    const tell = (): void => {
+      last = Date.now();
+      setSpoken(now);
+    };
+    if (wait <= 0) tell();
+    else timer = window.setTimeout(tell, wait);
+  });
+  onCleanup(() => clearTimeout(timer));
+  return spoken;
+}
+
+export function useReading(session: SessionModel, source: GaugeSource): () => GaugeReading {
+  const hose = createMemo(() => session.view().hoses.find((one) => one.id === source.hose));
+  const coupled = createMemo(() => hose()?.port != null);
+  const shut = createMemo(() => coupled() && hose()?.couplerOpen === false);
+  const stepped = createMemo(() => {
+    const value = session.signal(source.channel);
+    return coupled() || !Number.isNaN(value) ? value : Number.NaN;
+  });
+  return createMemo(() => readGauge(source.face, stepped(), session.units(), session.saturation(), shut()));
+}
+
+function MeterWords(props: { readonly source: GaugeSource; readonly reading: GaugeReading }): JSX.Element {
+  return (
+    <>
+      <span class="g-name">
+        <SideBadge side={props.source.hub} /> {sideWord(props.source.hub)}
+      </span>
+      <span class="g-sub">{props.reading.meaning}</span>
+      <span class="g-exp">{word('instrument.expected')}</span>
+    </>
+  );
+}
+
+/** A meter for speech round a drawn gauge; a gauge without a reading is a picture with a name. */
+function Spoken(props: { readonly source: GaugeSource; readonly reading: GaugeReading; readonly children: JSX.Element }): JSX.Element {
+  const spoken = throttled(() => props.reading.spoken);
+  const name = (): string => word('instrument.pressureOf', { side: sideWord(props.source.hub) });
+  const off = (): boolean => props.reading.state === 'off';
+  const kilopascals = (): number => Math.round(Math.min(props.reading.gaugePressurePa, fullScalePa[props.source.face]) / 1000);
+  return (
+    <div
+      role={off() ? 'img' : 'meter'}
+      aria-label={off() ? `${name()}: ${spoken()}` : name()}
+      aria-valuemin={off() ? undefined : props.source.face === 'low' ? -100 : 0}
+      aria-valuemax={off() ? undefined : fullScalePa[props.source.face] / 1000}
+      aria-valuenow={off() ? undefined : kilopascals()}
+      aria-valuetext={off() ? undefined : spoken()}
+    >
+      {props.children}
+    </div>
+  );
+}
+
+export function GaugePanel(props: { readonly session: SessionModel; readonly source: GaugeSource; readonly fluidKnown: boolean }): JSX.Element {
+  const reading = useReading(props.session, props.source);
+  return (
+    <figure class="gauge" classList={{ 'is-off': reading().state === 'off' }}>
+      <Spoken source={props.source} reading={reading()}>
+        <GaugeFace
+          face={props.source.face}
+          hub={props.source.hub}
+          reading={reading()}
+          units={props.session.units()}
+          saturation={props.session.saturation()}
+          fluidKnown={props.fluidKnown}
+        />
+      </Spoken>
+      <figcaption>
+        <MeterWords source={props.source} reading={reading()} />
+      </figcaption>
+    </figure>
+  );
+}
+
+export function LadderPanel(props: { readonly session: SessionModel; readonly source: GaugeSource }): JSX.Element {
+  const reading = useReading(props.session, props.source);
+  return (
+    <div class="lad" classList={{ 'is-off': reading().state === 'off' }}>
+      <div class="row">
+        <b class="s nw">
+          <SideBadge side={props.source.hub} /> {sideWord(props.source.hub)}
+        </b>
+        <span class="sp" />
+        <b class="rv">{reading().number}</b>
+        <span class="s">{reading().unit}</span>
+      </div>
+      <Spoken source={props.source} reading={reading()}>
+        <Ladder
+          face={props.source.face}
+          hub={props.source.hub}
+          gaugePressurePa={reading().gaugePressurePa}
+          unit={props.session.units().pressure}
+        />
+      </Spoken>
+      <div class="lw">
+        <span>{reading().meaning}</span>
+        <Show when={reading().state !== 'off'}>
+          <span>{word('instrument.expected')}</span>
+        </Show>
+      </div>
+    </div>
+  );
+}

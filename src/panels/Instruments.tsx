@@ -1,0 +1,111 @@
+/** The instruments: gauges of whatever hose is on the bench, thermometers and scale as plates, the live strip chart. */
+import { createMemo, createSignal, For, type JSX, Show } from 'solid-js';
+import { inWords, writeMass, writeTemperature } from '../instruments/displayUnits';
+import { word } from '../words/words';
+import { Segmented } from './controls';
+import { GaugePanel, type GaugeSource, LadderPanel } from './GaugePanel';
+import { Icon, type IconName } from './Icon';
+import { LiveStrip } from './LiveStrip';
+import type { SessionModel } from './sessionModel';
+
+type GaugeGroup = 'set' | 'charging';
+
+const SOURCES: Readonly<Record<GaugeGroup, readonly GaugeSource[]>> = {
+  set: [
+    { hub: 'low', face: 'low', channel: 'lowGauge.gaugePressurePa', hose: 'gauge-low' },
+    { hub: 'high', face: 'high', channel: 'highGauge.gaugePressurePa', hose: 'gauge-high' },
+  ],
+  charging: [{ hub: 'charging', face: 'low', channel: 'chargingGauge.gaugePressurePa', hose: 'charging' }],
+};
+
+/** Which gauges to show: what was chosen, or else whatever is coupled, or else what there is. */
+function useGroup(session: SessionModel) {
+  const [chosen, setChosen] = createSignal<GaugeGroup | null>(null);
+  const has = (id: string): boolean => session.view().hoses.some((hose) => hose.id === id);
+  const groups = createMemo<GaugeGroup[]>(() => [
+    ...(has('gauge-low') ? (['set'] as const) : []),
+    ...(has('charging') ? (['charging'] as const) : []),
+  ]);
+  const coupled = (ids: readonly string[]): boolean => session.view().hoses.some((hose) => ids.includes(hose.id) && hose.port !== null);
+  const group = createMemo<GaugeGroup>(() => {
+    const wanted = chosen();
+    if (wanted && groups().includes(wanted)) return wanted;
+    if (groups().includes('charging') && coupled(['charging']) && !coupled(['gauge-low', 'gauge-high'])) return 'charging';
+    return groups()[0] ?? 'set';
+  });
+  return { group, groups, setChosen };
+}
+
+export function Meter(props: { readonly icon: IconName; readonly name: string; readonly reading: string | null; readonly note: string }): JSX.Element {
+  return (
+    <div class="meter" classList={{ 'is-off': props.reading === null }}>
+      <div class="l">
+        <Icon name={props.icon} size={16} />
+        <span>{props.name}</span>
+      </div>
+      <div class="v">{props.reading ?? word('instrument.nothing')}</div>
+      <div class="xs mut">{props.note}</div>
+    </div>
+  );
+}
+
+/** Whether this bench has an instrument: its channel exists only then. */
+export function Meters(props: { readonly session: SessionModel }): JSX.Element {
+  const session = (): SessionModel => props.session;
+  const temperature = (channel: string): string | null => {
+    const value = session().signal(channel);
+    return Number.isNaN(value) ? null : inWords(writeTemperature(value, session().units().temperature, 1));
+  };
+  const mass = (): string | null => {
+    const value = session().signal('scale.massKg');
+    return Number.isNaN(value) ? null : inWords(writeMass(value, session().units().mass));
+  };
+  const placeOf = (instrument: string): string => session().probeAt(instrument) ?? word('work.meter.notPlaced');
+  return (
+    <div class="pair">
+      <Meter icon="therm" name={word('work.meter.air')} reading={temperature('airThermometer.temperatureK')} note={placeOf('air')} />
+      <Meter icon="clamp" name={word('work.meter.line')} reading={temperature('lineThermometer.temperatureK')} note={placeOf('line')} />
+      <Meter icon="scale" name={word('work.meter.scale')} reading={mass()} note={word('work.meter.onScale')} />
+    </div>
+  );
+}
+
+/** Every gauge of the bench in its straight form. */
+export function GaugeLadders(props: { readonly session: SessionModel }): JSX.Element {
+  const shown = () => [...SOURCES.set, ...SOURCES.charging].filter((source) => props.session.view().hoses.some((hose) => hose.id === source.hose));
+  return (
+    <div class="stack">
+      <For each={shown()}>{(source) => <LadderPanel session={props.session} source={source} />}</For>
+    </div>
+  );
+}
+
+export function Instruments(props: { readonly session: SessionModel }): JSX.Element {
+  const { group, groups, setChosen } = useGroup(props.session);
+  const fluidKnown = (): boolean => props.session.view().sheetsRead.length > 0;
+  return (
+    <section class="inst" aria-label={word('work.region.instruments')} data-region tabIndex={-1}>
+      <Show when={groups().length > 1}>
+        <Segmented
+          label={word('work.gaugeChoice')}
+          options={[
+            { value: 'set' as const, label: word('work.gaugeSet') },
+            { value: 'charging' as const, label: word('instrument.side.charging') },
+          ]}
+          value={group()}
+          onChoose={setChosen}
+        />
+      </Show>
+      <div class="dials">
+        <For each={SOURCES[group()]}>{(source) => <GaugePanel session={props.session} source={source} fluidKnown={fluidKnown()} />}</For>
+      </div>
+      <div class="lads">
+        <For each={SOURCES[group()]}>{(source) => <LadderPanel session={props.session} source={source} />}</For>
+      </div>
+      <Show when={group() === 'charging'}>
+        <LiveStrip session={props.session} channels={['chargingGauge.gaugePressurePa']} />
+      </Show>
+      <Meters session={props.session} />
+    </section>
+  );
+}

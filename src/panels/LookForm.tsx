@@ -1,0 +1,104 @@
+/** Look closer: what can be seen of a part, and for a port its cap, its line and the trainee's own judgement of its side. */
+import { For, type JSX, Show } from 'solid-js';
+import { plainNumber } from '../instruments/displayUnits';
+import { word } from '../words/words';
+import { Segmented } from './controls';
+import { Form } from './Form';
+import { hoseName, placeOf, portName, traceSentence } from './portWords';
+import type { SessionModel } from './sessionModel';
+
+/** Below these shares nothing is to be seen. */
+const SEEN = 0.03;
+
+/** Sentences about a part, from the cues that a person at the bumper has. */
+export function seenOf(session: SessionModel, id: string): string[] {
+  const share = (value: number): string => plainNumber(value * 100);
+  const said: string[] = [];
+  const frost = session.signal(`frost.${id}`);
+  const sweat = session.signal(`sweat.${id}`);
+  if (frost > SEEN) said.push(word('panels.look.frost', { share: share(frost) }));
+  else if (sweat > SEEN) said.push(word('panels.look.sweat'));
+  else if (!Number.isNaN(frost) || !Number.isNaN(sweat)) said.push(word('panels.look.dry'));
+  const fan = session.signal(`fan.${id}.turning`);
+  if (!Number.isNaN(fan)) said.push(fan === 1 ? word('panels.look.turning') : word('panels.look.still'));
+  const isClutch = session.layout.parts.some((part) => part.id === id && (part.kind.startsWith('compressor') || part.kind.includes('clutch')));
+  if (isClutch) said.push(session.signal('clutch.turning') === 1 ? word('panels.look.clutchIn') : word('panels.look.clutchOut'));
+  return said;
+}
+
+export function LookForm(props: { readonly session: SessionModel; readonly part: string; readonly onClose: () => void }): JSX.Element {
+  const clampHere = (): boolean => props.session.choices('line-place').includes(props.part);
+  return (
+    <Form title={props.session.nameOf(props.part)} sub={word('panels.look.sub')} class="side" closeLabel={word('app.close')} onClose={props.onClose}>
+      <ul class="tl">
+        <For each={seenOf(props.session, props.part)}>{(sentence) => <li>{sentence}</li>}</For>
+      </ul>
+      <Show when={clampHere()}>
+        <button type="button" class="btn sm" onClick={() => props.session.send({ do: 'probe-line', at: props.part })}>
+          {word('panels.look.probe')}
+        </button>
+      </Show>
+    </Form>
+  );
+}
+
+export function PortForm(props: {
+  readonly session: SessionModel;
+  readonly portId: string;
+  /** Hose in hand, if any. */
+  readonly heldHose: string | null;
+  readonly onConnect: (hose: string, port: string) => void;
+  readonly onClose: () => void;
+}): JSX.Element {
+  const layoutPort = () => props.session.layout.ports.find((port) => port.id === props.portId);
+  const port = () => props.session.view().ports.find((one) => one.id === props.portId);
+  const send = props.session.send;
+  return (
+    <Show when={port()}>
+      {(one) => (
+        <Form
+          title={portName(props.session, props.portId)}
+          sub={one().capOn ? word('panels.port.capOn') : word('panels.port.capOff')}
+          class="side"
+          closeLabel={word('app.close')}
+          onClose={props.onClose}
+        >
+          <div class="row wrap">
+            <button type="button" class="btn sm" onClick={() => send({ do: 'cap', port: props.portId, to: one().capOn ? 'off' : 'on' })}>
+              {one().capOn ? word('panels.port.takeCap') : word('panels.port.putCap')}
+            </button>
+            <button type="button" class="btn sm" onClick={() => send({ do: 'trace', port: props.portId })}>
+              {word('panels.port.trace')}
+            </button>
+          </div>
+          <Show when={one().traced && layoutPort()}>
+            <p class="slim-note">{traceSentence(props.session, props.portId)}</p>
+          </Show>
+          <div class="stack">
+            <b class="s">{word('panels.port.judge')}</b>
+            <Segmented
+              label={word('panels.port.judge')}
+              options={[
+                { value: 'low' as const, label: word('panels.port.low') },
+                { value: 'high' as const, label: word('panels.port.high') },
+              ]}
+              value={one().judged}
+              onChoose={(side) => send({ do: 'judge-port', port: props.portId, side })}
+            />
+          </div>
+          <Show when={one().hose === null}>
+            <div class="row wrap">
+              <For each={props.session.view().hoses.filter((hose) => hose.port === null && hose.id !== 'utility')}>
+                {(hose) => (
+                  <button type="button" class="btn sm" onClick={() => props.onConnect(hose.id, props.portId)}>
+                    {word('panels.hose.connect', { hose: hoseName(hose.id) })} {props.session.nameOf(placeOf(layoutPort() ?? props.session.layout.ports[0]))}
+                  </button>
+                )}
+              </For>
+            </div>
+          </Show>
+        </Form>
+      )}
+    </Show>
+  );
+}

@@ -1,0 +1,54 @@
+/** The stop of a practice session: what happened, when, and the way back to before it. */
+import { type JSX, onMount } from 'solid-js';
+import { writeClock } from '../instruments/displayUnits';
+import type { Stop } from '../session/corePort';
+import { word } from '../words/words';
+import { Icon } from './Icon';
+import type { SessionModel } from './sessionModel';
+
+const STEP_S = 0.02;
+
+export function StopSign(): JSX.Element {
+  return (
+    <svg width="46" height="46" viewBox="0 0 46 46" aria-hidden="true" class="stop-sign">
+      <path d="M14 2h18l12 12v18L32 44H14L2 32V14z" fill="var(--ink)" />
+      <path d="M15 15l16 16M31 15L15 31" stroke="var(--caution)" stroke-width="4.5" stroke-linecap="round" />
+    </svg>
+  );
+}
+
+export function Stopped(props: { readonly session: SessionModel; readonly stop: Stop }): JSX.Element {
+  let back: HTMLButtonElement | undefined;
+  onMount(() => back?.focus());
+  const goBack = (): void => props.session.send({ do: 'rewind', step: props.stop.rewindStep });
+  return (
+    <>
+      <div class="scrim" />
+      <div
+        class="ov dlg"
+        role="alertdialog"
+        aria-modal="true"
+        aria-labelledby="stop-title"
+        aria-describedby="stop-text"
+        onKeyDown={(event) => {
+          if (event.key === 'Escape') goBack();
+        }}
+      >
+        <div class="row">
+          <StopSign />
+          <h2 id="stop-title">{word('work.stopped.title', { what: props.session.nameOf(`rule.${props.stop.rule}`) })}</h2>
+        </div>
+        <p id="stop-text">{word('work.stopped.text', { time: writeClock(props.stop.step * STEP_S) })}</p>
+        <div class="row wrap">
+          <button type="button" class="btn pri" ref={back} onClick={goBack}>
+            <Icon name="back" size={18} />
+            {word('work.stopped.back')}
+          </button>
+          <button type="button" class="btn qt" onClick={() => props.session.send({ do: 'begin' })}>
+            {word('work.stopped.goOn')}
+          </button>
+        </div>
+      </div>
+    </>
+  );
+}

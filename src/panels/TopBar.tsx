@@ -1,0 +1,28 @@
+/** The bar at the top of every screen: mark, title, what belongs to the screen, help and menu. */
+import type { JSX } from 'solid-js';
+import { word } from '../words/words';
+import { IconButton } from './controls';
+import { PortsMark } from './Icon';
+
+export interface TopBarProps {
+  readonly title?: string;
+  readonly onHome: () => void;
+  readonly onHelp?: () => void;
+  readonly onMenu?: () => void;
+  readonly children?: JSX.Element;
+}
+
+export function TopBar(props: TopBarProps): JSX.Element {
+  return (
+    <header class="top" data-region tabIndex={-1}>
+      <button type="button" class="mark" aria-label={word('app.toShelf')} onClick={() => props.onHome()}>
+        <PortsMark />
+        <b>{word('app.title')}</b>
+      </button>
+      {props.title ? <span class="ttl">{props.title}</span> : null}
+      {props.children ?? <span class="sp" />}
+      {props.onHelp ? <IconButton icon="help" class="hide-s" label={word('app.help')} onPress={props.onHelp} /> : null}
+      {props.onMenu ? <IconButton icon="menu" label={word('app.menu')} onPress={props.onMenu} /> : null}
+    </header>
+  );
+}

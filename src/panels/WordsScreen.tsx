@@ -1,0 +1,229 @@
+/** The bay in words: the same car as lists and buttons, and a line that takes the words of the command line. */
+import { createSignal, For, type JSX, Show } from 'solid-js';
+import { writeClock } from '../instruments/displayUnits';
+import { loopLines } from '../layout/trace';
+import { word } from '../words/words';
+import { carWords, OpenForm } from './BayPanel';
+import { CautionPlate } from './CautionPlate';
+import { ClockBar } from './ClockBar';
+import { DecisionBar } from './DecisionBar';
+import { CarRows } from './CarForm';
+import { Icon } from './Icon';
+import { GaugeLadders, Meters } from './Instruments';
+import { Deliveries, Findings } from './JobCard';
+import { seenOf } from './LookForm';
+import { portName } from './portWords';
+import { onRegionKey } from './regions';
+import { Briefing } from './Briefing';
+import { Stopped } from './Stopped';
+import { TopBar } from './TopBar';
+import type { WorkUi } from './workUi';
+
+const STEP_S = 0.02;
+
+export interface WordsScreenProps {
+  readonly ui: WorkUi;
+  /** A line as `sit` takes it; answers with what it could not make of it. */
+  readonly onLine: (line: string) => string | null;
+  /** What just happened, in words. */
+  readonly heard: () => readonly { readonly step: number; readonly text: string }[];
+  readonly onConnect: (hose: string, port: string) => void;
+  readonly onBay: () => void;
+  readonly onHome: () => void;
+  readonly onMenu: () => void;
+  readonly onHelp: () => void;
+}
+
+function Parts(props: { readonly ui: WorkUi }): JSX.Element {
+  const session = props.ui.session;
+  const lines = () => loopLines(session.layout);
+  const look = (id: string): void => {
+    session.send({ do: 'look', at: id });
+    props.ui.show({ kind: 'part', part: id });
+  };
+  const named = () => session.layout.parts.filter((part) => part.name !== undefined);
+  const Item = (item: { readonly id: string }): JSX.Element => (
+    <li>
+      <b>{session.nameOf(item.id)}</b> {seenOf(session, item.id).join(' ')}{' '}
+      <button type="button" class="linkb" aria-label={word('words.lookAt', { part: session.nameOf(item.id) })} onClick={() => look(item.id)}>
+        {word('words.look')}
+      </button>
+    </li>
+  );
+  return (
+    <>
+      <details open>
+        <summary>{word('words.loop')}</summary>
+        <ul class="tl">
+          <For each={lines()}>{(line) => <Item id={line.id} />}</For>
+        </ul>
+      </details>
+      <details>
+        <summary>{word('words.parts', { count: String(named().length) })}</summary>
+        <ul class="tl">
+          <For each={named()}>{(part) => <Item id={part.id} />}</For>
+        </ul>
+      </details>
+    </>
+  );
+}
+
+function Ports(props: { readonly ui: WorkUi }): JSX.Element {
+  const session = props.ui.session;
+  return (
+    <details open>
+      <summary>{word('words.ports')}</summary>
+      <ul class="tl">
+        <For each={session.view().ports}>
+          {(port) => (
+            <li>
+              <b>{portName(session, port.id)}</b> {port.capOn ? word('panels.port.capOn') : word('panels.port.capOff')}{' '}
+              <button type="button" class="linkb" onClick={() => props.ui.show({ kind: 'port', port: port.id })}>
+                {word('words.look')}
+              </button>
+            </li>
+          )}
+        </For>
+      </ul>
+    </details>
+  );
+}
+
+function Tools(props: { readonly ui: WorkUi }): JSX.Element {
+  const session = props.ui.session;
+  const gear = (item: 'goggles' | 'gloves', name: string): JSX.Element => {
+    const worn = (): boolean => session.view().worn.includes(item);
+    return (
+      <button type="button" class="btn sm" aria-pressed={worn()} onClick={() => session.send({ do: worn() ? 'take-off' : 'wear', item })}>
+        {name}
+      </button>
+    );
+  };
+  const tool = (id: string, name: string): JSX.Element => (
+    <button type="button" class="btn sm" onClick={() => props.ui.take(id)}>
+      {name}
+    </button>
+  );
+  const has = (id: string): boolean => session.view().hoses.some((hose) => hose.id === id);
+  return (
+    <div class="row wrap">
+      {gear('goggles', word('work.bench.goggles'))}
+      {gear('gloves', word('work.bench.gloves'))}
+      <Show when={has('gauge-low')}>{tool('gauge-set', word('work.bench.gaugeSet'))}</Show>
+      <Show when={has('charging')}>{tool('charging', word('work.bench.charging'))}</Show>
+      <For each={session.view().cans}>{(can) => tool(can.id, session.nameOf(can.id))}</For>
+      {tool('scale', word('work.bench.scale'))}
+      {tool('air', word('work.bench.air'))}
+      {tool('line', word('work.bench.line'))}
+      <button type="button" class="btn sm" onClick={() => props.ui.show({ kind: 'sheet' })}>
+        {word('work.serviceInformation')}
+      </button>
+    </div>
+  );
+}
+
+function CommandLine(props: { readonly onLine: (line: string) => string | null }): JSX.Element {
+  const [line, setLine] = createSignal('');
+  const [problem, setProblem] = createSignal<string | null>(null);
+  const submit = (event: Event): void => {
+    event.preventDefault();
+    const found = props.onLine(line());
+    setProblem(found);
+    if (found === null) setLine('');
+  };
+  return (
+    <form class="field cmd" onSubmit={submit}>
+      <label class="field">
+        <span>{word('words.write')}</span>
+        <input type="text" value={line()} aria-describedby="words-note" onInput={(event) => setLine(event.currentTarget.value)} autocomplete="off" spellcheck={false} />
+      </label>
+      <span class="xs mut" id="words-note">
+        {word('words.writeNote')}
+      </span>
+      <span role="status" class="s">
+        {problem() ?? ''}
+      </span>
+    </form>
+  );
+}
+
+export function WordsScreen(props: WordsScreenProps): JSX.Element {
+  const session = props.ui.session;
+  const car = () => carWords(session);
+  return (
+    <div onKeyDown={onRegionKey}>
+      <TopBar title={session.facts.title} onHome={props.onHome} onMenu={props.onMenu} onHelp={props.onHelp}>
+        <span class="sp" />
+        <ClockBar session={session} />
+        <button type="button" class="btn sm" onClick={() => props.onBay()}>
+          <Icon name="eye" size={18} />
+          {word('work.drawnBay')}
+        </button>
+      </TopBar>
+      <h1 class="vh">{session.facts.title}</h1>
+      <main class="txt" id="main">
+        <section aria-label={word('work.region.instruments')} data-region tabIndex={-1}>
+          <h2>{word('work.region.instruments')}</h2>
+          <GaugeLadders session={session} />
+          <Meters session={session} />
+        </section>
+        <section aria-label={word('work.region.bay')} data-region tabIndex={-1}>
+          <h2>{word('work.region.bay')}</h2>
+          <p class="s mut">
+            {car().engine}. {car().cabin}. {car().door}.
+          </p>
+          <Parts ui={props.ui} />
+          <Ports ui={props.ui} />
+        </section>
+        <section aria-label={word('words.doNow')} data-region tabIndex={-1}>
+          <h2>{word('words.doNow')}</h2>
+          <Tools ui={props.ui} />
+          <CarRows session={session} />
+          <CommandLine onLine={props.onLine} />
+        </section>
+        <section aria-label={word('work.region.jobCard')} data-region tabIndex={-1}>
+          <h2>{word('work.card.title')}</h2>
+          <p class="quote">{word('shelf.say', { complaint: session.facts.complaint })}</p>
+          <Deliveries session={session} />
+          <Findings session={session} />
+          <button type="button" class="btn sm" onClick={() => props.ui.show({ kind: 'finding' })}>
+            {word('work.card.write')}
+          </button>
+          <button type="button" class="btn sm" onClick={() => props.ui.show({ kind: 'label' })}>
+            {word('work.card.label')}
+          </button>
+        </section>
+        <section aria-label={word('words.heard')} data-region tabIndex={-1} aria-live="polite">
+          <h2>{word('words.heard')}</h2>
+          <ul class="fnd">
+            <For each={props.heard()}>
+              {(line) => (
+                <li>
+                  <time>{writeClock(line.step * STEP_S)}</time>
+                  <span>{line.text}</span>
+                </li>
+              )}
+            </For>
+          </ul>
+        </section>
+      </main>
+      <DecisionBar session={session} onForm={(kind) => props.ui.show({ kind })} />
+      <div class="over-words" classList={{ on: props.ui.open() !== null || props.ui.caution() !== null }}>
+        <OpenForm ui={props.ui} onConnect={props.onConnect} />
+        <Show when={props.ui.caution()}>
+          {(standing) => <CautionPlate id={standing().caution.id} onSafe={props.ui.answerSafe} onGo={props.ui.answerGo} />}
+        </Show>
+      </div>
+      <Show when={session.view().stopped}>
+        {(stop) => (
+          <div class="over-words on">
+            <Stopped session={session} stop={stop()} />
+          </div>
+        )}
+      </Show>
+      <Show when={session.view().phase === 'briefing'}>
+        <Briefing session={session} />
+      </Show>
+    </div>
+  );
+}

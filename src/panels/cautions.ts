@@ -1,0 +1,75 @@
+/**
+ * Where a caution is met: a command that is about to be sent, looked at with what the trainee has shown so far. A caution
+ * never stops anybody; it names the hazard and puts the safe act first. Nothing here reads hidden truth.
+ */
+import type { Layout } from '../layout/layout';
+import { hazardsOf } from '../layout/zones';
+import type { Command } from '../plant/commandSpecs';
+import type { SessionView } from '../session/corePort';
+
+export type CautionId = 'whichPort' | 'highOpen' | 'canOpen' | 'goggles' | 'hoseInZone' | 'doorStart' | 'doorShut';
+
+export interface Caution {
+  readonly id: CautionId;
+  /** Commands of the safe answer; none where the answer is to leave it. */
+  readonly safe: readonly Command[];
+}
+
+export interface CautionFacts {
+  readonly view: SessionView;
+  readonly layout: Layout;
+  readonly engineRuns: boolean;
+  readonly doorOpen: boolean;
+  readonly highValveOpen: boolean;
+}
+
+const WITH_REFRIGERANT: ReadonlySet<Command['do']> = new Set(['couple', 'uncouple', 'tap', 'untap', 'purge', 'can-valve']);
+
+function withoutGoggles(command: Command, { view }: CautionFacts): Caution | null {
+  if (!WITH_REFRIGERANT.has(command.do) || view.worn.includes('goggles')) return null;
+  const safe: Command[] = [{ do: 'wear', item: 'goggles' }];
+  if (!view.worn.includes('gloves')) safe.push({ do: 'wear', item: 'gloves' });
+  return { id: 'goggles', safe };
+}
+
+/** A can about to be opened into a hose whose port nobody has shown to be the low side. */
+function openingCan(command: Command, facts: CautionFacts): Caution | null {
+  if (command.do !== 'can-valve' || Number(command.turn) === 0) return null;
+  const can = facts.view.cans.find((one) => one.id === command.can);
+  if (!can || can.onto === null || can.valveSixteenths > 0) return null;
+  if (can.onto === 'utility' && facts.highValveOpen) {
+    return { id: 'highOpen', safe: [{ do: 'manifold', side: 'high', turn: 0 }] };
+  }
+  const hose = facts.view.hoses.find((one) => one.id === (can.onto === 'utility' ? 'gauge-low' : can.onto));
+  const port = facts.view.ports.find((one) => one.id === hose?.port);
+  if (!port || port.traced || port.judged === 'low') return null;
+  return { id: 'whichPort', safe: [{ do: 'trace', port: port.id }] };
+}
+
+function openingHighValve(command: Command, { view }: CautionFacts): Caution | null {
+  if (command.do !== 'manifold' || command.side !== 'high' || Number(command.turn) === 0) return null;
+  const open = view.cans.find((can) => can.onto === 'utility' && can.valveSixteenths > 0);
+  return open ? { id: 'canOpen', safe: [{ do: 'can-valve', can: open.id, turn: 0 }] } : null;
+}
+
+function startingEngine(command: Command, facts: CautionFacts): Caution | null {
+  if (command.do !== 'engine' || Number(command.rpm) === 0 || facts.engineRuns) return null;
+  const inZone = facts.view.hoses.some((hose) => hose.port !== null && hazardsOf(facts.layout, hose.route).length > 0);
+  if (inZone) return { id: 'hoseInZone', safe: [] };
+  return facts.doorOpen ? null : { id: 'doorStart', safe: [{ do: 'door', to: 'open' }] };
+}
+
+function shuttingDoor(command: Command, facts: CautionFacts): Caution | null {
+  return command.do === 'door' && command.to === 'shut' && facts.engineRuns ? { id: 'doorShut', safe: [] } : null;
+}
+
+const LOOKS = [openingCan, openingHighValve, startingEngine, shuttingDoor, withoutGoggles] as const;
+
+/** The caution that belongs before `command`, or null. */
+export function cautionBefore(command: Command, facts: CautionFacts): Caution | null {
+  for (const look of LOOKS) {
+    const caution = look(command, facts);
+    if (caution) return caution;
+  }
+  return null;
+}

@@ -1,0 +1,72 @@
+/** What the debrief is given: the scored session as plain data, and how this reader wants numbers. */
+import type { DisplayUnits } from '../instruments/displayUnits';
+import type { SaturationLine } from '../instruments/saturation';
+import type { Mode } from '../session/corePort';
+
+export interface DebriefFinding {
+  readonly rule: string;
+  readonly domain: string;
+  readonly kind: 'all' | 'part' | 'none' | 'critical';
+  readonly earned: number;
+  readonly possible: number;
+  readonly step: number;
+  readonly sentence: string;
+}
+
+export interface DebriefDomain {
+  readonly id: string;
+  readonly earned: number;
+  readonly possible: number;
+}
+
+export interface DebriefAction {
+  readonly number: number;
+  readonly step: number;
+  /** The command as a plan would have it. */
+  readonly words: string;
+}
+
+/** A quantity over time: seconds since arrival and values in SI (gauge pressures in Pa, kg, K). */
+export interface Trace {
+  readonly id: 'high' | 'low' | 'charge' | 'vent';
+  readonly seconds: Float64Array;
+  readonly values: Float64Array;
+}
+
+/** State points 1 to 4 by second: pressure (Pa absolute), enthalpy (J/kg), temperature (K) of each, in this order. */
+export interface PointTrace {
+  readonly seconds: Float64Array;
+  readonly values: Float64Array;
+}
+
+export interface DebriefData {
+  readonly mode: Mode;
+  readonly seed: number;
+  readonly scored: boolean;
+  readonly score: number;
+  readonly reported: number;
+  readonly passed: boolean;
+  readonly passMark: number;
+  readonly domains: readonly DebriefDomain[];
+  readonly criticalCount: number;
+  readonly findings: readonly DebriefFinding[];
+  readonly actions: readonly DebriefAction[];
+  readonly traces: readonly Trace[];
+  readonly points: PointTrace;
+  readonly labelKg: number;
+  readonly lastStep: number;
+  readonly logHash: string;
+  readonly stateHash: string;
+  readonly engineHash: string;
+  readonly debriefText: string;
+  /** What the session file holds. */
+  readonly file: string;
+}
+
+export interface DebriefModel {
+  readonly title: string;
+  readonly modeName: string;
+  readonly data: DebriefData;
+  readonly units: DisplayUnits;
+  readonly saturation: SaturationLine;
+}

@@ -1,0 +1,85 @@
+/**
+ * What panels are given: one session as plain reads and a way to send commands. Reads track (Solid), so a panel repaints
+ * by itself. Panels decide nothing; whoever makes this object talks to the core.
+ */
+import type { DisplayUnits } from '../instruments/displayUnits';
+import type { SaturationLine } from '../instruments/saturation';
+import type { Layout } from '../layout/layout';
+import type { Command, IdSet } from '../plant/commandSpecs';
+import type { Mode, SessionView } from '../session/corePort';
+
+export type Lapse = 0 | 1 | 10 | 60 | 240;
+export type RunOn = '10s' | '1min' | '5min' | 'notable';
+
+export interface ClockState {
+  readonly seconds: number;
+  readonly lapse: Lapse;
+  /** A run-on under way. */
+  readonly runningOn: RunOn | null;
+  /** The core cannot keep up with the lapse. */
+  readonly behind: boolean;
+}
+
+/** A scenario as the shelf and the job card tell it. Numbers in SI. */
+export interface ScenarioFacts {
+  readonly id: string;
+  readonly title: string;
+  /** Display name of the car. */
+  readonly vehicle: string;
+  readonly body: 'hatch' | 'sedan';
+  /** Metering and storage in words, as a sheet would say. */
+  readonly loopKind: string;
+  readonly complaint: string;
+  readonly deliver: readonly { readonly id: string; readonly text: string }[];
+  readonly level: number;
+  readonly minutes: number;
+  readonly airTemperatureK: number;
+  readonly humidityPercent: number;
+  readonly sheets: readonly Sheet[];
+  readonly vehicleId: string;
+  /** Heading and text of the label under the bonnet, as drawn in the bay. */
+  readonly bayLabel: readonly [heading: string, text: string];
+  /** Hints by level, opened one after another. */
+  readonly hints: readonly string[];
+}
+
+/** One page of papers: a lead, rows of a table, paragraphs. */
+export interface Sheet {
+  readonly id: string;
+  readonly title: string;
+  readonly paragraphs: readonly string[];
+  readonly rows: readonly (readonly [name: string, value: string])[];
+}
+
+/** A line for the status plate. */
+export interface Notice {
+  readonly icon: 'clock' | 'note' | 'cross' | 'ff';
+  readonly text: string;
+  /** Counts up, so that the same words show again. */
+  readonly serial: number;
+}
+
+export interface SessionModel {
+  readonly facts: ScenarioFacts;
+  readonly layout: Layout;
+  readonly mode: Mode;
+  readonly seed: number;
+  /** Another tab holds this car; here one may only look. */
+  readonly readOnly: () => boolean;
+  readonly view: () => SessionView;
+  /** Present value of a channel in its unit; NaN where there is nothing to read or no such channel. */
+  readonly signal: (id: string) => number;
+  readonly clock: () => ClockState;
+  readonly units: () => DisplayUnits;
+  readonly saturation: () => SaturationLine | null;
+  readonly notice: () => Notice | null;
+  /** Ids an argument may take now. */
+  readonly choices: (set: IdSet) => readonly string[];
+  /** Where a thermometer's probe is, by name; null while it lies on the bench. */
+  readonly probeAt: (instrument: string) => string | null;
+  /** Name of an id for a reader. */
+  readonly nameOf: (id: string) => string;
+  readonly send: (command: Command) => void;
+  readonly setLapse: (lapse: Lapse) => void;
+  readonly runOn: (how: RunOn) => void;
+}

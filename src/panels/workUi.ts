@@ -1,0 +1,89 @@
+/**
+ * What the work screen itself remembers: which form is open, what is in hand, which caution stands. None of it reaches
+ * the core; a reload forgets it.
+ */
+import { createSignal } from 'solid-js';
+import type { Command } from '../plant/commandSpecs';
+import { type Caution, type CautionId, cautionBefore } from './cautions';
+import type { FormName } from './DecisionBar';
+import type { SessionModel } from './sessionModel';
+
+export type Open =
+  | { readonly kind: FormName }
+  | { readonly kind: 'tool'; readonly tool: string }
+  | { readonly kind: 'port'; readonly port: string }
+  | { readonly kind: 'part'; readonly part: string };
+
+export interface StandingCaution {
+  readonly caution: Caution;
+  readonly command: Command;
+}
+
+/** The same act is not cautioned twice within a minute of job time. */
+const QUIET_S = 60;
+
+const NOT_OPEN = null;
+
+/** A session whose `send` looks for cautions first, and the state of the screen round it. */
+export function makeWorkUi(raw: SessionModel) {
+  const [open, setOpen] = createSignal<Open | null>(NOT_OPEN);
+  const [caution, setCaution] = createSignal<StandingCaution | null>(null);
+  const [tab, setTab] = createSignal<'instruments' | 'job'>('instruments');
+  const waved = new Map<CautionId, number>();
+
+  const facts = () => ({
+    view: raw.view(),
+    layout: raw.layout,
+    engineRuns: raw.signal('engine.rpm') > 0,
+    doorOpen: raw.signal('door.open') === 1,
+    highValveOpen: raw.signal('manifold.high.sixteenths') > 0,
+  });
+  const quiet = (id: CautionId): boolean => raw.clock().seconds - (waved.get(id) ?? Number.NEGATIVE_INFINITY) < QUIET_S;
+
+  const send = (command: Command): void => {
+    const found = cautionBefore(command, facts());
+    if (found && !quiet(found.id)) setCaution({ caution: found, command });
+    else raw.send(command);
+  };
+  const answerSafe = (): void => {
+    const standing = caution();
+    setCaution(null);
+    if (!standing) return;
+    for (const command of standing.caution.safe) raw.send(command);
+    if (standing.caution.id === 'goggles') send(standing.command);
+    if (standing.caution.id === 'whichPort') setOpen({ kind: 'port', port: String(standing.caution.safe[0]?.port) });
+    if (standing.caution.id === 'hoseInZone') {
+      const hose = raw.view().hoses.find((one) => one.port !== null);
+      setOpen({ kind: 'tool', tool: hose?.id === 'charging' ? 'charging' : 'gauge-set' });
+    }
+  };
+  const answerGo = (): void => {
+    const standing = caution();
+    setCaution(null);
+    if (!standing) return;
+    waved.set(standing.caution.id, raw.clock().seconds);
+    send(standing.command);
+  };
+  const session: SessionModel = { ...raw, send };
+  return {
+    session,
+    open,
+    close: () => setOpen(null),
+    show: (what: Open) => setOpen(what),
+    take: (tool: string) => {
+      const now = open();
+      setOpen(now?.kind === 'tool' && now.tool === tool ? null : { kind: 'tool', tool });
+    },
+    heldTool: (): string | null => {
+      const now = open();
+      return now?.kind === 'tool' ? now.tool : null;
+    },
+    caution,
+    answerSafe,
+    answerGo,
+    tab,
+    setTab,
+  };
+}
+
+export type WorkUi = ReturnType<typeof makeWorkUi>;
