@@ -4,13 +4,16 @@ import type { BayWords } from './ids/bay';
 import type { CautionWords } from './ids/caution';
 import type { CliWords } from './ids/cli';
 import type { DebriefWords } from './ids/debrief';
+import type { HappeningWords } from './ids/happening';
 import type { HelpWords } from './ids/help';
 import type { InsideWords } from './ids/inside';
 import type { InstrumentWords } from './ids/instrument';
+import type { NameWords } from './ids/name';
 import type { PanelsWords } from './ids/panels';
 import type { RefusalWords } from './ids/refusal';
 import type { SessionWords } from './ids/session';
 import type { ShelfWords } from './ids/shelf';
+import type { WordsWords } from './ids/words';
 import type { WorkWords } from './ids/work';
 
 export interface WordParameters
@@ -19,13 +22,16 @@ export interface WordParameters
     CautionWords,
     CliWords,
     DebriefWords,
+    HappeningWords,
     HelpWords,
     InsideWords,
     InstrumentWords,
+    NameWords,
     PanelsWords,
     RefusalWords,
     SessionWords,
     ShelfWords,
+    WordsWords,
     WorkWords {}
 
 export type WordId = keyof WordParameters;

@@ -12,7 +12,6 @@ export interface ShelfWords {
   'shelf.saved': 'time';
   'shelf.goOn': never;
   'shelf.chosen': never;
-  'shelf.practises': never;
   'shelf.need': never;
   'shelf.needText': 'minutes';
   'shelf.loop': never;

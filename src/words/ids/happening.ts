@@ -1,0 +1,42 @@
+/** Generated from shared/words/en/happening.yaml by `npm run words`; do not edit. */
+export interface HappeningWords {
+  'happening.worn': 'subject';
+  'happening.removed': 'subject';
+  'happening.coupled': never;
+  'happening.refused-fit': never;
+  'happening.coupler-opened': never;
+  'happening.coupler-shut': never;
+  'happening.uncoupled': never;
+  'happening.sprayed': never;
+  'happening.can-tapped': never;
+  'happening.can-untapped': never;
+  'happening.can-opened': never;
+  'happening.can-shut': never;
+  'happening.gauge-zeroed': never;
+  'happening.engine-started': never;
+  'happening.engine-stopped': never;
+  'happening.clutch-in': never;
+  'happening.clutch-out': never;
+  'happening.high-pressure-trip': never;
+  'happening.relief-opened': never;
+  'happening.hose-caught': never;
+  'happening.hose-in-zone': never;
+  'happening.liquid-slug': never;
+  'happening.noted': never;
+  'happening.decided': never;
+  'happening.diagnosed': never;
+  'happening.labelled': never;
+  'happening.replaced': never;
+  'happening.rerouted': never;
+  'happening.went-back': never;
+  'happening.watch.clutchStill': never;
+  'happening.watch.tripped': never;
+  'happening.watch.relieved': never;
+  'happening.watch.caught': never;
+  'happening.watch.sprayed': never;
+  'happening.watch.chargingGaugeRests': never;
+  'happening.watch.lowGaugeRests': never;
+  'happening.watch.highGaugeRests': never;
+  'happening.watch.scaleRests': never;
+  'happening.watch.airThermometerRests': never;
+}

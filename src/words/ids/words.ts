@@ -1,0 +1,12 @@
+/** Generated from shared/words/en/words.yaml by `npm run words`; do not edit. */
+export interface WordsWords {
+  'words.look': never;
+  'words.lookAt': 'part';
+  'words.loop': never;
+  'words.parts': 'count';
+  'words.ports': never;
+  'words.doNow': never;
+  'words.write': never;
+  'words.writeNote': never;
+  'words.heard': never;
+}
