@@ -42,5 +42,7 @@ export function follow(instrument: Instrument, lagged: number, truth: number): n
 export function shown(instrument: Instrument, lagged: number, trim = 0): number {
   const value = lagged + instrument.offset - trim;
   const held = Math.max(instrument.minimum, Math.min(instrument.maximum, value));
-  return instrument.resolution * Math.round(held / instrument.resolution);
+  const { resolution } = instrument;
+  // for a step below 1 the division by its whole inverse gives the nearest decimal, 0.414 and not 0.41400000000000003
+  return resolution < 1 ? Math.round(held / resolution) / Math.round(1 / resolution) : resolution * Math.round(held / resolution);
 }
