@@ -35,6 +35,7 @@ export const table: StoredTable = {
   gasConstantJPerKgK: ${data.gasConstant_J_per_molK / data.molarMass_kg_per_mol},
   criticalPressurePa: ${data.critical.pressure_Pa},
   criticalTemperatureK: ${data.critical.temperature_K},
+  minTemperatureK: ${data.validity.minTemperature_K},
   maxTemperatureK: ${data.validity.maxTemperature_K},
   topPressurePa: ${tables.topPressurePa},
   base64:

@@ -42,18 +42,21 @@ export interface Refrigerant {
   readonly criticalPressurePa: number;
   readonly criticalTemperatureK: number;
   readonly gasConstantJPerKgK: number;
-  /** Range in which every look-up is answered; outside it `OutOfRangeError`. */
+  /** Range in which every look-up is answered; outside it `OutOfRangeError`. Temperatures: of liquid and of vapour. */
   readonly range: {
     readonly minPressurePa: number;
     readonly maxPressurePa: number;
     readonly minTemperatureK: number;
     readonly maxTemperatureK: number;
+    /** Coldest temperature on the saturation line; it ends at the critical point. */
+    readonly minSaturationTemperatureK: number;
   };
   /**
    * A new cursor, for one owner. `throw` (the default) refuses a pressure outside `range`. `continue` is for the loop's
    * step: it never throws, and goes on smoothly past the ends (any pressure above 0, any enthalpy; see tableIsobar.ts).
    */
   isobar(outside?: 'throw' | 'continue'): Isobar;
+  /** Up to the critical point. */
   saturationPressurePa(temperatureK: number): number;
   saturationTemperatureK(pressurePa: number): number;
 }

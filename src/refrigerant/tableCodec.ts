@@ -12,7 +12,8 @@ export interface StoredTable {
   readonly gasConstantJPerKgK: number;
   readonly criticalPressurePa: number;
   readonly criticalTemperatureK: number;
-  /** Highest temperature for which the equation of state was published. */
+  /** Lowest and highest temperature for which the equation of state was published. */
+  readonly minTemperatureK: number;
   readonly maxTemperatureK: number;
   readonly topPressurePa: number;
   readonly base64: string;

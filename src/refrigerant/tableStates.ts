@@ -46,10 +46,10 @@ function fromDensityEnergy(fluid: Refrigerant, isobar: Isobar, density: number, 
 function stateAt(fluid: Refrigerant, isobar: Isobar, enthalpyJPerKg: number): FluidState {
   const temperatureK = isobar.temperatureK(enthalpyJPerKg);
   const quality = isobar.quality(enthalpyJPerKg);
-  const { minTemperatureK, maxTemperatureK } = fluid.range;
+  const { minTemperatureK, maxTemperatureK, minSaturationTemperatureK } = fluid.range;
   const inDome = quality >= 0 && quality <= 1;
-  // On the saturation line the pressure's range is the limit: it reaches colder than single-phase states do.
-  if (!inDome) checkRange(fluid.id, 'temperature', temperatureK, minTemperatureK, maxTemperatureK, 'K');
+  const lowest = inDome ? minSaturationTemperatureK : minTemperatureK;
+  checkRange(fluid.id, 'temperature', temperatureK, lowest, maxTemperatureK, 'K');
   const volume = isobar.volumeM3PerKg(enthalpyJPerKg);
   return {
     pressurePa: isobar.pressurePa,

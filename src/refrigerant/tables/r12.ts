@@ -7,6 +7,7 @@ export const table: StoredTable = {
   gasConstantJPerKgK: 68.76407830423527,
   criticalPressurePa: 4136165.62843796,
   criticalTemperatureK: 385.1199997681344,
+  minTemperatureK: 116.099,
   maxTemperatureK: 525,
   topPressurePa: 4074123.1440113904,
   base64:

@@ -7,6 +7,7 @@ export const table: StoredTable = {
   gasConstantJPerKgK: 72.907277852994,
   criticalPressurePa: 3384373.6955661094,
   criticalTemperatureK: 367.84999999994756,
+  minTemperatureK: 121.6,
   maxTemperatureK: 410,
   topPressurePa: 3333608.090132618,
   base64:

@@ -7,6 +7,7 @@ export const table: StoredTable = {
   gasConstantJPerKgK: 81.48885643719616,
   criticalPressurePa: 4059276.3737910665,
   criticalTemperatureK: 374.2119665849513,
+  minTemperatureK: 169.85,
   maxTemperatureK: 455,
   topPressurePa: 3998387.2281842004,
   base64:
