@@ -10,7 +10,9 @@ import type { InsideWords } from './ids/inside';
 import type { InstrumentWords } from './ids/instrument';
 import type { NameWords } from './ids/name';
 import type { PanelsWords } from './ids/panels';
+import type { PropertiesWords } from './ids/properties';
 import type { RefusalWords } from './ids/refusal';
+import type { RulesWords } from './ids/rules';
 import type { SessionWords } from './ids/session';
 import type { ShelfWords } from './ids/shelf';
 import type { WordsWords } from './ids/words';
@@ -28,7 +30,9 @@ export interface WordParameters
     InstrumentWords,
     NameWords,
     PanelsWords,
+    PropertiesWords,
     RefusalWords,
+    RulesWords,
     SessionWords,
     ShelfWords,
     WordsWords,
