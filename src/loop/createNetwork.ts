@@ -87,7 +87,7 @@ function structureOf(
 
 function settingsOf(
   core: NetworkCore,
-): Part<'setRoom' | 'setOpening' | 'setSpeed' | 'setSurroundings' | 'setHeat' | 'setTilt' | 'setShaking'> {
+): Part<'setRoom' | 'setOpening' | 'setSpeed' | 'setSurroundings' | 'setHeat' | 'setWall' | 'setTilt' | 'setShaking'> {
   const { plan, numbers } = core;
   return {
     setRoom(pressurePa, temperatureK) {
@@ -107,6 +107,11 @@ function settingsOf(
     },
     setHeat(vessel, cell, heatW) {
       numbers.heat[plan.firstCell[vessel] + cell] = heatW;
+    },
+    setWall(vessel, cell, temperatureK) {
+      const c = plan.firstCell[vessel] + cell;
+      numbers.totals[TOTAL.heatInJ] += plan.wallHeat[c] * (temperatureK - numbers.wall[c]);
+      numbers.wall[c] = temperatureK;
     },
     setTilt(vessel, degrees) {
       numbers.tilt[vessel] = degrees;

@@ -1,6 +1,6 @@
 /**
  * Fills a vessel at rest and in equilibrium at one temperature: saturated if there is enough for it, else superheated.
- * Liquid goes where it would stand: pots first, then evenly over the pipes.
+ * Liquid goes where it would stand: see `CellSpec.atRest`.
  */
 import { readAir, readCells } from './commitVessel';
 import { LEAST_PRESSURE_PA, type NetworkCore } from './networkCore';
@@ -101,21 +101,33 @@ function spread(core: NetworkCore, vessel: number, kg: number, p: number, psat: 
   // liquid volume that makes up the mass with vapour in the rest
   let liquid = (kg - volume / vv) / (1 / vl - 1 / vv);
   if (liquid > volume) liquid = volume;
-  for (let c = first; c < end; c++) n.volume[c] = 0;
+  const standing = standingLiquid(core, vessel, liquid);
   for (let c = first; c < end; c++) {
-    if (plan.isPot[c] === 0) continue;
-    n.volume[c] = Math.min(liquid, MOST_POT_LEVEL * plan.cellVolume[c]);
-    liquid -= n.volume[c];
-  }
-  let room = 0;
-  for (let c = first; c < end; c++) room += plan.cellVolume[c] - n.volume[c];
-  const share = room > 0 ? liquid / room : 0;
-  for (let c = first; c < end; c++) {
-    const wet = n.volume[c] + share * (plan.cellVolume[c] - n.volume[c]);
+    const wet = standing[c - first];
     const liquidKg = wet / vl;
     const vapourKg = (plan.cellVolume[c] - wet) / vv;
     n.mass[c] = liquidKg + vapourKg;
     n.enthalpy[c] =
       (liquidKg * iso.liquidEnthalpyJPerKg + vapourKg * iso.vapourEnthalpyJPerKg) / (liquidKg + vapourKg);
   }
+}
+
+/** m3 of liquid in each cell: reservoirs first, then wet cells alike, dry ones only when all else is full. */
+function standingLiquid(core: NetworkCore, vessel: number, liquidM3: number): Float64Array {
+  const { plan } = core;
+  const first = plan.firstCell[vessel];
+  const cells = plan.vesselSpecs[vessel]?.cells ?? [];
+  const out = new Float64Array(cells.length);
+  let left = liquidM3;
+  const steps: readonly (readonly [string, number])[] = [['reservoir', MOST_POT_LEVEL], ['wet', 1], ['reservoir', 1], ['dry', 1]];
+  for (const [rest, level] of steps) {
+    const takes = cells.map((cell, i) => ((cell.atRest ?? 'wet') === rest ? Math.max(0, level * plan.cellVolume[first + i] - out[i]) : 0));
+    const room = takes.reduce((sum, v) => sum + v, 0);
+    const share = room > 0 ? Math.min(1, left / room) : 0;
+    takes.forEach((take, i) => {
+      out[i] += share * take;
+    });
+    left -= share * room;
+  }
+  return out;
 }

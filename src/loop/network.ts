@@ -64,6 +64,8 @@ export interface Network {
   setSurroundings(vessel: VesselIndex, cell: number, temperatureK: number, conductanceWPerK: number): void;
   /** Heat put into a cell's wall from outside besides that, W (a hand, the sun, a bath's heater). */
   setHeat(vessel: VesselIndex, cell: number, heatW: number): void;
+  /** Brings a cell's wall to a temperature at once; enters the books as heat. */
+  setWall(vessel: VesselIndex, cell: number, temperatureK: number): void;
   /** Degrees from upright: 0 upright, 180 upside down. Pots only. */
   setTilt(vessel: VesselIndex, degrees: number): void;
   /** 0 still .. 1 shaken hard: liquid comes with the vapour, and the wall is wetted. */

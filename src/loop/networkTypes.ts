@@ -48,6 +48,8 @@ export interface CellSpec {
   readonly aspect?: number;
   /** Pot only: half the height over which the outlet changes from vapour to liquid as the level passes it. */
   readonly outletBlend?: number;
+  /** Where liquid stands at the start: first in a `reservoir`, then in `wet` cells (the default), never in `dry` ones. */
+  readonly atRest?: 'reservoir' | 'wet' | 'dry';
   /** Pot only: share of liquid that comes with the vapour (oil bleed hole, carry-over). */
   readonly liquidBleed?: number;
 }

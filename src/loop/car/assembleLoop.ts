@@ -1,0 +1,152 @@
+/** Builds a car's two vessels, its metering device, compressor and relief valve from vehicle data. */
+import type { Network } from '../network';
+import { type CellSpec, type LinkIndex, type Port, ROOM, type VesselIndex, type VesselSpec } from '../networkTypes';
+import type { ComponentData, VehicleData } from './vehicles';
+
+export interface CarPart {
+  readonly part: string;
+  readonly vessel: VesselIndex;
+  readonly firstCell: number;
+  readonly cells: number;
+  readonly around: ComponentData['around'];
+  /** W/K to the air of the bay, a cell. */
+  readonly outsideWPerK: number;
+}
+
+export interface CarPort {
+  readonly id: string;
+  readonly port: Port;
+}
+
+export interface CarLoop {
+  readonly high: VesselIndex;
+  readonly low: VesselIndex;
+  readonly metering: LinkIndex;
+  readonly compressor: LinkIndex;
+  readonly relief: LinkIndex;
+  readonly parts: readonly CarPart[];
+  readonly ports: readonly CarPort[];
+}
+
+export interface LoopContents {
+  readonly temperatureK: number;
+  /** Refrigerant, what the oil holds included; and air, shared by volume. */
+  readonly highKg: number;
+  readonly lowKg: number;
+  readonly airHighKg: number;
+  readonly airLowKg: number;
+}
+
+export function sideSpec(side: VehicleData['highSide']): VesselSpec {
+  return { id: side.id, cells: side.parts.flatMap(cellsOf) };
+}
+
+export function assembleLoop(network: Network, vehicle: VehicleData, contents: LoopContents): CarLoop {
+  const { temperatureK, highKg, lowKg, airHighKg, airLowKg } = contents;
+  const high = network.addVessel(sideSpec(vehicle.highSide), { temperatureK, refrigerantKg: highKg, airKg: airHighKg });
+  const low = network.addVessel(sideSpec(vehicle.lowSide), {
+    temperatureK,
+    refrigerantKg: lowKg,
+    airKg: airLowKg,
+    oilKg: vehicle.compressor.oil,
+  });
+  const parts = [...partsOf(vehicle.highSide.parts, high), ...partsOf(vehicle.lowSide.parts, low)];
+  const highEnd: Port = { vessel: high, cell: network.cellCount(high) - 1, height: 'bulk' };
+  const lowEnd: Port = { vessel: low, cell: network.cellCount(low) - 1, height: vehicle.lowSide.parts.at(-1)?.outletHeight ?? 'top' };
+  const highStart: Port = { vessel: high, cell: 0, height: 'bulk' };
+  const lowStart: Port = { vessel: low, cell: 0, height: 'bulk' };
+  return {
+    high,
+    low,
+    parts,
+    metering: addMetering(network, vehicle, parts, highEnd, lowStart),
+    compressor: addCompressor(network, vehicle, lowEnd, highStart),
+    relief: addRelief(network, vehicle, highStart),
+    ports: vehicle.ports.map(({ id, part, cell, height }) => {
+      const found = partNamed(parts, part);
+      return { id, port: { vessel: found.vessel, cell: found.firstCell + cell, height } };
+    }),
+  };
+}
+
+export function partNamed(parts: readonly CarPart[], name: string): CarPart {
+  const found = parts.find(({ part }) => part === name);
+  if (!found) throw new RangeError(`no part "${name}" in the loop; there is ${parts.map(({ part }) => part).join(', ')}`);
+  return found;
+}
+
+function addMetering(network: Network, vehicle: VehicleData, parts: readonly CarPart[], from: Port, to: Port): LinkIndex {
+  const { metering } = vehicle;
+  const ends = { id: 'metering', from, to, opening: 1 };
+  if (metering.kind === 'orifice-tube') {
+    return network.addLink({ kind: 'orificeTube', ...ends, boreM: metering.bore, lengthM: metering.length });
+  }
+  const bulb = partNamed(parts, metering.bulb);
+  return network.addLink({
+    kind: 'expansionValve',
+    ...ends,
+    bulb: { vessel: bulb.vessel, cell: bulb.firstCell, height: 'bulk' },
+    areaM2: metering.area,
+    bleedShare: metering.bleed,
+    staticSuperheatK: metering.staticSuperheat,
+    gradientK: metering.gradient,
+    bulbLagS: metering.bulbLag,
+    maximumOperatingPa: metering.maximumOperating,
+  });
+}
+
+function addCompressor(network: Network, vehicle: VehicleData, from: Port, to: Port): LinkIndex {
+  const { compressor } = vehicle;
+  return network.addLink({
+    kind: 'compressor',
+    id: 'compressor',
+    from,
+    to,
+    displacementM3: compressor.displacement,
+    clearance: compressor.clearance,
+    volumetricEfficiency: compressor.volumetricEfficiency,
+    isentropicEfficiency: compressor.isentropicEfficiency,
+    reedLeakKgPerSPa: compressor.reedLeak / 1e6,
+    opening: 1,
+  });
+}
+
+function addRelief(network: Network, vehicle: VehicleData, from: Port): LinkIndex {
+  const { relief } = vehicle.switches;
+  return network.addLink({
+    kind: 'relief',
+    id: 'relief',
+    from,
+    to: { vessel: ROOM, cell: 0, height: 'bulk' },
+    areaM2: 0.7 * relief.area,
+    opening: 1,
+    opensAbovePa: relief.opens,
+    shutsBelowPa: relief.closes,
+  });
+}
+
+function partsOf(components: readonly ComponentData[], vessel: VesselIndex): CarPart[] {
+  let firstCell = 0;
+  return components.map(({ part, cells, around, outside }) => {
+    const found = { part, vessel, firstCell, cells, around, outsideWPerK: (outside ?? 0) / cells };
+    firstCell += cells;
+    return found;
+  });
+}
+
+function cellsOf(component: ComponentData): CellSpec[] {
+  const n = component.cells;
+  return Array.from({ length: n }, (_, i) => ({
+    id: n === 1 ? component.part : `${component.part}-${i + 1}`,
+    kind: component.kind,
+    volumeM3: component.volume / n,
+    wallHeatCapacityJPerK: component.wall / n,
+    insideWPerK: [component.twoPhase / n, component.vapour / n, component.liquid / n] as const,
+    outsideWPerK: (component.outside ?? 0) / n,
+    slipAtRest: component.slipAtRest,
+    atRest: component.atRest,
+    ...(component.outletHeight === undefined ? {} : { outletHeight: component.outletHeight }),
+    ...(component.outletBlend === undefined ? {} : { outletBlend: component.outletBlend }),
+    ...(component.liquidBleed === undefined ? {} : { liquidBleed: component.liquidBleed }),
+  }));
+}

@@ -1,0 +1,54 @@
+/**
+ * A car's refrigerant loop with its air, controls and cabin, stepped at 20 ms. Everything that changes stands in
+ * `network.state`, so the network's snapshot is the car's.
+ */
+import type { RefrigerantId } from '../../refrigerant/refrigerant';
+import type { Network } from '../network';
+import type { Port } from '../networkTypes';
+import type { CarLoop } from './assembleLoop';
+import type { CarNumber, HealthName } from './carNumbers';
+import type { VehicleData } from './vehicles';
+
+/** How the car stands before time begins. */
+export interface CarStart {
+  readonly refrigerant: RefrigerantId;
+  /** In the whole loop, what the oil holds included. */
+  readonly chargeKg: number;
+  readonly airKg?: number;
+  readonly ambientK: number;
+  readonly relativeHumidity: number;
+  readonly ambientPressurePa?: number;
+  /** `equalised`: stood for hours out of the sun. `soaked`: driven hot, then stood in the sun with everything shut. */
+  readonly stood: 'equalised' | 'soaked';
+}
+
+/** What a person sets. */
+export interface CarSettings {
+  readonly engineRevPerS: number;
+  readonly airConditioningOn: boolean;
+  /** 0 off .. highest. */
+  readonly blowerStep: number;
+  readonly windowsOpen: boolean;
+  readonly recirculated: boolean;
+  readonly roadSpeedMPerS: number;
+  readonly sunW: number;
+  readonly occupants: number;
+  /** Water sprayed on the condenser, kg/s. */
+  readonly sprayKgPerS: number;
+}
+
+export interface Car {
+  readonly vehicle: VehicleData;
+  readonly network: Network;
+  readonly loop: CarLoop;
+  set(settings: Partial<CarSettings>): void;
+  setWeather(ambientK: number, relativeHumidity: number, ambientPressurePa?: number): void;
+  /** What a fault leaves of something sound, 0..1. */
+  setHealth(name: HealthName, share: number): void;
+  /** Any number of the car's that is not in its vessels. */
+  number(name: CarNumber): number;
+  /** Vessel and cell behind a service port. Throws `RangeError` on an unknown id. */
+  port(id: string): Port;
+  readonly portIds: readonly string[];
+  step(dtS: number): void;
+}

@@ -1,0 +1,110 @@
+/** Puts a car together and steps it: controls, air, cabin, bay, then the network. That order is the model's order. */
+import { humidityRatio } from '../../air/moistAir';
+import { refrigerant } from '../../refrigerant/fluids';
+import { createNetwork } from '../createNetwork';
+import { settledShare } from '../oilSump';
+import type { Network } from '../network';
+import { assembleLoop, type CarLoop, partNamed } from './assembleLoop';
+import type { Car, CarSettings, CarStart } from './car';
+import { AT, HEALTH_NAMES } from './carNumbers';
+import { stepCabin } from './cabin';
+import { stepCoilAir } from './coilAir';
+import { stepCondenserAir } from './condenserAir';
+import { stepControls } from './controls';
+import { stepEngineBay } from './engineBay';
+import { restSplit } from './restSplit';
+import type { VehicleData } from './vehicles';
+
+const SEA_LEVEL_PA = 101325;
+/** A soaked car, over the weather: engine, bay, cabin air, interior, K. */
+const SOAKED = { engine: 50, bay: 14, cabin: 24, interior: 28 } as const;
+
+export function createCar(vehicle: VehicleData, start: CarStart): Car {
+  const network = createNetwork(refrigerant(start.refrigerant));
+  const atmosphere = start.ambientPressurePa ?? SEA_LEVEL_PA;
+  network.setRoom(atmosphere, start.ambientK);
+  const loop = assembleLoop(network, vehicle, restSplit(vehicle, start, settledShare));
+  const r = network.reserve;
+  for (const name of HEALTH_NAMES) r[AT[name]] = 1;
+  setWeather(network, start.ambientK, start.relativeHumidity, atmosphere);
+  settle(network, loop, vehicle, start);
+  const condenser = partNamed(loop.parts, 'condenser');
+  const coil = partNamed(loop.parts, 'evaporator');
+  const bayParts = loop.parts.filter(({ around }) => around === 'bay');
+
+  return {
+    vehicle,
+    network,
+    loop,
+    set: (settings) => applySettings(r, settings),
+    setWeather: (ambientK, humidity, pressure) => setWeather(network, ambientK, humidity, pressure ?? r[AT.ambientPressurePa]),
+    setHealth(name, share) {
+      r[AT[name]] = share;
+      network.setOpening(loop.metering, r[AT.meteringHealth]);
+      network.setOpening(loop.compressor, r[AT.pumpingHealth]);
+    },
+    number: (name) => r[AT[name]],
+    port(id) {
+      const found = loop.ports.find((port) => port.id === id);
+      if (!found) throw new RangeError(`no port "${id}"; there is ${loop.ports.map((port) => port.id).join(', ')}`);
+      return found.port;
+    },
+    portIds: loop.ports.map(({ id }) => id),
+    step(dtS) {
+      stepControls(network, vehicle, loop, coil, dtS);
+      stepCondenserAir(network, vehicle.condenserAir, condenser);
+      stepCoilAir(network, vehicle.evaporatorAir, coil, dtS);
+      stepCabin(r, vehicle.cabin, dtS);
+      stepEngineBay(network, bayParts, dtS);
+      network.step(dtS);
+      r[AT.elapsedS] += dtS;
+    },
+  };
+}
+
+function setWeather(network: Network, ambientK: number, relativeHumidity: number, pressurePa: number): void {
+  const r = network.reserve;
+  r[AT.ambientK] = ambientK;
+  r[AT.ambientHumidityRatio] = humidityRatio(ambientK, relativeHumidity, pressurePa);
+  r[AT.ambientPressurePa] = pressurePa;
+  network.setRoom(pressurePa, ambientK);
+}
+
+function applySettings(r: Float64Array, settings: Partial<CarSettings>): void {
+  const { engineRevPerS, airConditioningOn, blowerStep, windowsOpen, recirculated } = settings;
+  const { roadSpeedMPerS, sunW, occupants, sprayKgPerS } = settings;
+  if (engineRevPerS !== undefined) r[AT.engineRevPerS] = engineRevPerS;
+  if (airConditioningOn !== undefined) r[AT.airConditioningOn] = airConditioningOn ? 1 : 0;
+  if (blowerStep !== undefined) r[AT.blowerStep] = blowerStep;
+  if (windowsOpen !== undefined) r[AT.windowsOpen] = windowsOpen ? 1 : 0;
+  if (recirculated !== undefined) r[AT.recirculated] = recirculated ? 1 : 0;
+  if (roadSpeedMPerS !== undefined) r[AT.roadSpeedMPerS] = roadSpeedMPerS;
+  if (sunW !== undefined) r[AT.sunW] = sunW;
+  if (occupants !== undefined) r[AT.occupants] = occupants;
+  if (sprayKgPerS !== undefined) r[AT.sprayKgPerS] = sprayKgPerS;
+}
+
+/** Temperatures and switches as they are after standing. */
+function settle(network: Network, loop: CarLoop, vehicle: VehicleData, start: CarStart): void {
+  const r = network.reserve;
+  const soaked = start.stood === 'soaked' ? 1 : 0;
+  const ambient = start.ambientK;
+  r[AT.engineK] = ambient + soaked * SOAKED.engine;
+  r[AT.bayK] = ambient + soaked * SOAKED.bay;
+  r[AT.cabinK] = ambient + soaked * SOAKED.cabin;
+  r[AT.interiorK] = ambient + soaked * SOAKED.interior;
+  r[AT.cabinRatio] = r[AT.ambientHumidityRatio];
+  r[AT.coilInletK] = r[AT.coilOutletK] = r[AT.cabinK];
+  r[AT.coilInletRatio] = r[AT.coilOutletRatio] = r[AT.ambientHumidityRatio];
+  r[AT.condenserInletK] = r[AT.condenserOutletK] = ambient;
+  r[AT.feltFinK] = r[AT.cabinK];
+  const felt = vehicle.switches.low.at === 'high' ? loop.high : loop.low;
+  r[AT.feltLowPa] = network.pressurePa(felt) - r[AT.ambientPressurePa];
+  r[AT.lowSwitch] = r[AT.feltLowPa] > vehicle.switches.low.closes ? 1 : 0;
+  r[AT.highSwitch] = r[AT.finSwitch] = r[AT.thermalSwitch] = 1;
+  if (soaked === 0) return;
+  for (const part of loop.parts) {
+    const wall = part.around === 'evaporator-air' ? r[AT.cabinK] : part.around === 'bay' ? r[AT.bayK] : ambient;
+    for (let i = 0; i < part.cells; i++) network.setWall(part.vessel, part.firstCell + i, wall);
+  }
+}
