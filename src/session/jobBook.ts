@@ -60,7 +60,8 @@ export function emptyBook(): JobBook {
 export function bookEvents(book: JobBook, step: number, events: readonly PlantEvent[], notable = false): void {
   for (const event of events) {
     book.happened.unshift({ ...event, step, notable });
-    if (event.id === 'uncoupled' && event.subject !== undefined) delete book.hosePorts[event.subject];
+    const isOff = event.id === 'uncoupled' || event.id === 'hose-caught';
+    if (isOff && event.subject !== undefined) delete book.hosePorts[event.subject];
     if (event.id === 'noted') bookReading(book, step, event);
   }
   book.happened.length = Math.min(book.happened.length, HAPPENINGS_KEPT);

@@ -36,6 +36,7 @@ export function plantOptions(data: ScenarioData, seed: number): PlantOptions {
         tareKg: parseQuantity(tare, 'mass'),
       })),
     },
+    papers: data.papers.map(({ id }) => id),
     seed,
   };
 }
