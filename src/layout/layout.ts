@@ -100,6 +100,8 @@ export interface HoseRoute {
   readonly id: string;
   readonly port: string;
   readonly through: readonly string[];
+  /** Points it goes by, where the zones alone would lead it through one more. */
+  readonly way?: readonly PointMm[];
 }
 
 export type HoseId = 'low' | 'high' | 'charging';

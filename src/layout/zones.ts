@@ -60,18 +60,24 @@ export function defaultRoute(layout: Layout, portId: string): readonly string[] 
   return usual.through;
 }
 
-/** Points a hose led along a route goes by: the middle of each zone, pulled toward the straight line it replaces. */
+/** Points a hose led along a route goes by: in each zone the one nearest to its way, from the port to the gauge edge. */
 export function wayThrough(layout: Layout, portId: string, hose: HoseId, route: readonly string[]): PointMm[] {
   const port = layout.ports.find((p) => p.id === portId);
   if (!port) throw new RangeError(`no port "${portId}" in layout "${layout.id}"`);
   const end: PointMm = [layout.edge.x, layout.edge[hose]];
+  const named = routesOf(layout, portId).find((r) => r.through.join() === route.join());
+  if (named?.way) return [port.at, ...named.way, end];
   const way: PointMm[] = [port.at];
   for (const id of route.slice(1)) {
     const zone = layout.zones.find((z) => z.id === id);
-    if (zone) way.push(nearestInside(zone.rect, way[way.length - 1], zone.hazard !== undefined));
+    if (zone) way.push(nearestInside(zone.rect, towards(way[way.length - 1], end), zone.hazard !== undefined));
   }
   return [...way, end];
 }
+
+/** A little under half way on to the edge: a hose makes for where it goes. */
+const ON_THE_WAY = 0.45;
+const towards = (from: PointMm, to: PointMm): PointMm => [from[0] + (to[0] - from[0]) * ON_THE_WAY, from[1] + (to[1] - from[1]) * ON_THE_WAY];
 
 /** How far inside a zone a hose is led: well into a hazard, so that it lies in it; just over the border elsewhere. */
 const WELL_INSIDE_MM = 130;

@@ -20,6 +20,8 @@ export interface HoseChain {
   dispose(): void;
 }
 
+/** Steps a led hose is given: enough to round its corners, too few to leave the zones it was led through. */
+export const LED_STEPS = 3;
 const LINKS = 22;
 /** Ties between bodies that many links apart, and how hard they hold: the hose's resistance to bending. */
 const STIFFENERS = [
@@ -29,6 +31,8 @@ const STIFFENERS = [
 const STEP_MS = 1000 / 60;
 /** Faster than this per step something is still moving, mm. */
 const RESTLESS_MM = 0.12;
+/** Steps after the last pull at which a hose is taken to lie, whatever still trembles in it. */
+const PATIENCE_STEPS = 120;
 /** Slack over the straight distance once hose has to be paid out. */
 const SLACK = 1.04;
 
@@ -51,6 +55,7 @@ export function createChain(way: readonly PointMm[]): HoseChain {
   );
   Matter.Composite.add(engine.world, [...bodies, ...links, ...stiffeners.map((s) => s.tie)]);
 
+  let unpulled = 0;
   const payOut = (): void => {
     const [head, edge] = [bodies[0].position, bodies[LINKS].position];
     const needed = (distance([head.x, head.y], [edge.x, edge.y]) * SLACK) / LINKS;
@@ -63,12 +68,14 @@ export function createChain(way: readonly PointMm[]): HoseChain {
   return {
     points: () => bodies.map(({ position }): PointMm => [position.x, position.y]),
     pull([x, y]) {
+      unpulled = 0;
       Matter.Body.setPosition(bodies[0], { x, y });
       payOut();
     },
     step(steps) {
       for (let i = 0; i < steps; i++) Matter.Engine.update(engine, STEP_MS);
-      return bodies.some((body) => !body.isStatic && body.speed > RESTLESS_MM);
+      unpulled += steps;
+      return unpulled < PATIENCE_STEPS && bodies.some((body) => !body.isStatic && body.speed > RESTLESS_MM);
     },
     dispose: () => Matter.Engine.clear(engine),
   };

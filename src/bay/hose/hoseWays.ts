@@ -33,7 +33,7 @@ export function chargingWay(layout: Layout, outlet: PointMm | null, tiltDeg: num
   const edge: PointMm = [layout.edge.x, layout.edge.charging];
   if (outlet === null) {
     const [x, y] = layout.mat.rest.charging;
-    return rounded([[x - 20, y], [x - 70, y + 10], [(x + edge[0]) / 2 - 30, edge[1] - 10], edge]);
+    return rounded([[x - 20, y], [x - 60, y + 2], [edge[0] + 40, edge[1]], edge]);
   }
   const angle = (tiltDeg * Math.PI) / 180;
   const out: PointMm = [outlet[0] + Math.cos(angle) * 34, outlet[1] + Math.sin(angle) * 34];

@@ -24,7 +24,9 @@ const HOSE_WIDTH_MM = 16;
 const FROST_STEPS = 20;
 /** From the can's middle to the handle of its tap, upright. */
 const HANDLE_MM = 118 * CAN_SCALE;
-const DIAL_FROM_CAN: PointMm = [-116, 36];
+const DIAL_FROM_PLACE: PointMm = [-112, -56];
+/** An inverted can is held this much higher, so that its tap is clear of the scale. */
+const INVERTED_LIFT_MM = 58;
 
 export function canNode(context: SceneContext, print: string): CanNode {
   const view = new Container();
@@ -35,7 +37,13 @@ export function canNode(context: SceneContext, print: string): CanNode {
   let hosed = false;
   let held: PointMm | null = null;
 
-  const at = (): PointMm => held ?? context.layout.mat.canAt;
+  const place = (): PointMm => held ?? context.layout.mat.canAt;
+  const at = (): PointMm => {
+    const [x, y] = place();
+    const share = (1 - Math.cos(((frame?.tiltDeg ?? 0) * Math.PI) / 180)) / 2;
+    return [x, y - INVERTED_LIFT_MM * share];
+  };
+  const dialPlace = (): PointMm => [place()[0] + DIAL_FROM_PLACE[0], place()[1] + DIAL_FROM_PLACE[1]];
   const draw = (): void => {
     view.visible = frame !== null || hosed;
     can.visible = frame !== null;
@@ -49,8 +57,8 @@ export function canNode(context: SceneContext, print: string): CanNode {
     const frost = now.frostLevel === null ? null : Math.round(now.frostLevel * FROST_STEPS) / FROST_STEPS;
     const key = `can:${now.tiltDeg}:${now.valveSixteenths}:${frost}`;
     showStamp(can, context.stamps.get(key, () => canDrawing(print, now.tiltDeg, now.valveSixteenths, frost)), x, y);
-    showStamp(dial, context.stamps.get(`dial:${now.tiltDeg}`, () => tiltDial(now.tiltDeg)), x + DIAL_FROM_CAN[0], y + DIAL_FROM_CAN[1]);
-    if (plate.visible) showStamp(plate, context.stamps.get(`scale:${now.readout}`, () => scalePlate(now.readout)), x, y);
+    showStamp(dial, context.stamps.get(`dial:${now.tiltDeg}`, () => tiltDial(now.tiltDeg)), ...dialPlace());
+    if (plate.visible) showStamp(plate, context.stamps.get(`scale:${now.readout}`, () => scalePlate(now.readout)), ...place());
   };
   const drawHose = (): void => {
     hose.clear();
@@ -91,7 +99,7 @@ export function canNode(context: SceneContext, print: string): CanNode {
       const angle = (frame.tiltDeg * Math.PI) / 180;
       return [at()[0] + Math.sin(angle) * HANDLE_MM, at()[1] - Math.cos(angle) * HANDLE_MM];
     },
-    dialAt: () => (frame ? [at()[0] + DIAL_FROM_CAN[0], at()[1] + DIAL_FROM_CAN[1]] : null),
+    dialAt: () => (frame ? dialPlace() : null),
   };
 }
 

@@ -9,7 +9,7 @@ import type { PointMm } from '../../layout/layout';
 import type { HoseFrame } from '../bayFrame';
 import { badge, HOSE_INK } from '../drawing/badge';
 import { barbTip, BARB_MM, couplerSide, couplerTop, MOUTH_MM, type SideHose } from '../drawing/gear/coupler';
-import { createChain, type HoseChain } from '../hose/chain';
+import { createChain, LED_STEPS, type HoseChain } from '../hose/chain';
 import { ledWay, REST_TURN_DEG, restWay } from '../hose/hoseWays';
 import { showStamp } from '../stamps';
 import { paintHose } from './hosePaint';
@@ -44,8 +44,6 @@ const PATIENCE_S = 0.8;
 const FALL_S = 0.35;
 /** Steps a chain is given to come to rest when it is laid without being watched. */
 const SETTLE_STEPS = 40;
-/** Steps a led hose is given to round its corners, without leaving the zones it was led through. */
-const LED_STEPS = 14;
 /** A direction is drawn in steps of this many degrees, so that couplers share pictures. */
 const TURN_STEP_DEG = 10;
 

@@ -57,24 +57,33 @@ function tap(valveSixteenths: number): Drawing {
   ];
 }
 
-/** Crystals on the wall where liquid wets it: the lowest share of the can as it stands. */
+/** Crystals on the wall where liquid wets it: the lowest share of the can as it stands, lies or hangs. */
 function frost(level: number, tiltDeg: number): Drawing {
+  const { x, y, w, h, up } = wetted(Math.max(0, Math.min(1, level)), tiltDeg);
   const random = grain(9);
-  const inverted = tiltDeg > 90;
-  const height = H * Math.max(0, Math.min(1, level));
-  const top = inverted ? -H / 2 : H / 2 - height;
   let crystals = '';
-  for (let i = 0; i < 90; i++) crystals += frostSpike(-W / 2 + 4 + random() * (W - 8), top + random() * height, random() * 6.28, 4 + random() * 6, 2);
+  for (let i = 0; i < 90; i++) crystals += frostSpike(x + 4 + random() * (w - 8), y + random() * h, random() * 6.28, 4 + random() * 6, 2);
+  const lying = w < W;
   let rim = '';
-  const edge = inverted ? top + height : top;
-  for (let i = 0; i < 22; i++) rim += frostSpike(-W / 2 + 3 + random() * (W - 6), edge, (inverted ? 1.57 : -1.57) + (random() - 0.5), 4 + random() * 5, 1);
+  for (let i = 0; i < 22; i++) {
+    const along = random();
+    const [rx, ry] = lying ? [x, y + 3 + along * (h - 6)] : [x + 3 + along * (w - 6), up > 0 ? y + h : y];
+    rim += frostSpike(rx, ry, (lying ? Math.PI : (up * Math.PI) / 2) + (random() - 0.5), 4 + random() * 5, 1);
+  }
   return [
-    fill(roundRect(-W / 2, top, W, height, 12), 'frost', 0.5),
+    fill(roundRect(x, y, w, h, 12), 'frost', 0.5),
     stroke(crystals, 'frost-d', 1, 0.5, ROUND),
     stroke(crystals, 'frost', 1.2, 0.8, ROUND),
     stroke(rim, 'frost-d', 2.4, 0.5, ROUND),
     stroke(rim, 'frost', 1.3, 1, ROUND),
   ];
+}
+
+/** The wetted part of the wall in the can's own frame; `up` is where its surface lies: -1 above, 1 below (inverted). */
+function wetted(level: number, tiltDeg: number): { readonly x: number; readonly y: number; readonly w: number; readonly h: number; readonly up: 1 | -1 } {
+  if (tiltDeg > 60 && tiltDeg < 120) return { x: W / 2 - W * level, y: -H / 2, w: W * level, h: H, up: -1 };
+  if (tiltDeg <= 60) return { x: -W / 2, y: H / 2 - H * level, w: W, h: H * level, up: -1 };
+  return { x: -W / 2, y: -H / 2, w: W, h: H * level, up: 1 };
 }
 
 /** Tilt dial at the origin: the can as a small sign, its degrees below. */

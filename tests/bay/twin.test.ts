@@ -1,0 +1,105 @@
+import { describe, expect, it } from 'vitest';
+import { stillFrame, type BayFrame } from '../../src/bay/bayFrame';
+import { emptyHand, type Hand } from '../../src/bay/gesture/handGesture';
+import { entriesOf, type GearPlaces } from '../../src/bay/twin/entries';
+import { keyAct } from '../../src/bay/twin/keys';
+import { layoutIds, layoutOf } from '../../src/layout/layouts';
+
+const layout = layoutOf('hatchback');
+const places: GearPlaces = { coupler: () => [100, 500], can: [96, 690], valve: [96, 590], dial: [-10, 640] };
+const frame: BayFrame = {
+  ...stillFrame(['port-a', 'port-b']),
+  hoses: [
+    { id: 'low', port: null, open: false, route: [], caught: false },
+    { id: 'high', port: 'port-a', open: true, route: ['side-middle'], caught: false },
+  ],
+  can: { id: 'can-1', tiltDeg: 90, valveSixteenths: 4, mounted: true, frostLevel: null, onScale: true, readout: null },
+};
+const labels = (f: BayFrame, hand: Hand = emptyHand()): string[] => entriesOf(layout, f, places, hand).map((entry) => entry.label);
+
+describe('what the twin says', () => {
+  it('tells a port by bore and place, and what is on it, never which side it is', () => {
+    const all = labels({ ...frame, assessed: true });
+    expect(all).toContain('13 mm port, middle left, blank cap on');
+    expect(all.find((label) => label.startsWith('16 mm port'))).toContain('High-side coupler');
+    const aboutPorts = all.filter((label) => label.startsWith('13 mm port'));
+    expect(aboutPorts.join()).not.toMatch(/low|high|suction|liquid/i);
+  });
+
+  it('leaves lines unnamed when assessed, and names them otherwise', () => {
+    expect(labels(frame).some((label) => label.startsWith('Suction line: from Expansion valve'))).toBe(true);
+    const assessed = labels({ ...frame, assessed: true });
+    expect(assessed.some((label) => /Suction|Liquid|Discharge/.test(label))).toBe(false);
+    expect(assessed.filter((l) => l.startsWith('Line')).join('|')).toMatch(/Line, 16\.0 mm across, (rear|middle|front) left/);
+  });
+
+  it('says how a coupler stands and how the can is tilted', () => {
+    const all = labels(frame);
+    expect(all).toContain('Low-side coupler, on the mat');
+    expect(all.some((label) => /^High-side coupler, on the 16 mm port.*, open$/.test(label))).toBe(true);
+    expect(all).toContain('Can of refrigerant, tilted 90°');
+  });
+
+  it('every name of every part is a word, not a key', () => {
+    for (const id of layoutIds) {
+      const car = layoutOf(id);
+      const all = entriesOf(car, stillFrame(car.ports.map((p) => p.id)), places, emptyHand()).map((entry) => entry.label);
+      expect(all.filter((label) => /^[a-z]/.test(label))).toEqual([]);
+      expect(new Set(entriesOf(car, frame, places, emptyHand()).map((entry) => entry.key)).size).toBe(
+        entriesOf(car, frame, places, emptyHand()).length,
+      );
+    }
+  });
+});
+
+describe('while something is in the hand', () => {
+  const holding: Hand = { doing: 'carrying', item: 'coupler:low', from: null, at: null, dragged: false, valid: ['port-b', 'mat'] };
+
+  it('Tab meets only places where it fits, a port once for each way to lead the hose', () => {
+    const entries = entriesOf(layout, frame, places, holding);
+    expect(new Set(entries.map((entry) => entry.id))).toEqual(new Set(['port-b', 'mat']));
+    const ways = entries.filter((entry) => entry.id === 'port-b');
+    expect(ways.length).toBeGreaterThanOrEqual(3);
+    expect(ways[0].label).toContain('straight over the fender');
+    expect(ways.some((entry) => entry.route?.includes('fan'))).toBe(true);
+  });
+});
+
+describe('keys', () => {
+  const [entry] = entriesOf(layout, frame, places, emptyHand());
+  const can = entriesOf(layout, frame, places, emptyHand()).find((e) => e.id === 'can');
+  const valve = entriesOf(layout, frame, places, emptyHand()).find((e) => e.id === 'can-valve');
+  const press = (key: string, on = entry, shift = false) => keyAct({ key, shift }, on, emptyHand(), frame.can);
+
+  it('tilt the can in steps of 5°, 15° with Shift, and stop at its ends', () => {
+    if (!can) throw new Error('the can is there');
+    expect(press(']', can)).toEqual({ act: 'tilt', degrees: 95 });
+    expect(press('{', can, true)).toEqual({ act: 'tilt', degrees: 75 });
+    expect(press('End', can)).toEqual({ act: 'tilt', degrees: 180 });
+    expect(keyAct({ key: '[', shift: false }, can, emptyHand(), { tiltDeg: 0, valveSixteenths: 0 })).toEqual({ act: 'tilt', degrees: 0 });
+  });
+
+  it('turn the valve in sixteenths', () => {
+    if (!valve) throw new Error('the valve is there');
+    expect(press('+', valve)).toEqual({ act: 'valve', sixteenths: 5 });
+    expect(press('ArrowLeft', valve)).toEqual({ act: 'valve', sixteenths: 3 });
+    expect(press('Home', valve)).toEqual({ act: 'valve', sixteenths: 0 });
+    expect(press('=', valve, true)).toEqual({ act: 'valve', sixteenths: 6 });
+  });
+
+  it('look, go, cap, coupler; and are left alone where they mean nothing', () => {
+    expect(press('Enter')).toEqual({ act: 'look' });
+    expect(press('ArrowUp')).toEqual({ act: 'go', arrow: 'up' });
+    expect(press('c')).toEqual({ act: 'cap' });
+    expect(press('K')).toEqual({ act: 'coupler' });
+    expect(press('Tab')).toBeNull();
+    expect(press('Escape')).toBeNull();
+    expect(press(']')).toBeNull();
+  });
+
+  it('put, and give up, what is in the hand', () => {
+    const holding: Hand = { doing: 'carrying', item: 'coupler:low', from: null, at: null, dragged: false, valid: ['port-b'] };
+    expect(keyAct({ key: ' ', shift: false }, entry, holding, null)).toEqual({ act: 'put' });
+    expect(keyAct({ key: 'Escape', shift: false }, entry, holding, null)).toEqual({ act: 'cancel' });
+  });
+});
