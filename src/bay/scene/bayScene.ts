@@ -84,11 +84,11 @@ export function createScene(layout: Layout, still: boolean): BayScene {
     }
     label = frame.label.join('\n');
   };
-  const show = (frame: BayFrame): void => {
+  const show = (frame: BayFrame, fresh = false): void => {
     last = frame;
     if (!fitted) return;
     if (frame.label.join('\n') !== label) paintStill(frame);
-    for (const node of [...blades, ...nodes]) node.show(frame);
+    for (const node of [...blades, ...nodes]) node.show(frame, fresh);
   };
 
   return {
@@ -96,7 +96,7 @@ export function createScene(layout: Layout, still: boolean): BayScene {
     hoses,
     can,
     rings,
-    show,
+    show: (frame) => show(frame),
     fit(camera, size, resolution, dark) {
       fitted = [camera, size, resolution, dark];
       palette = paletteOf(dark, layout.paint);
@@ -108,7 +108,7 @@ export function createScene(layout: Layout, still: boolean): BayScene {
       }
       if (!last) return;
       paintStill(last);
-      show(last);
+      show(last, true);
     },
     setCarryingHose: clear.setCarrying,
     tick: (seconds) => [...blades, ...nodes].map((node) => node.tick?.(seconds) ?? false).some(Boolean),

@@ -36,6 +36,7 @@ export function canNode(context: SceneContext, print: string): CanNode {
   let frame: CanFrame | null = null;
   let hosed = false;
   let held: PointMm | null = null;
+  view.visible = false;
 
   const place = (): PointMm => held ?? context.layout.mat.canAt;
   const at = (): PointMm => {
@@ -83,11 +84,11 @@ export function canNode(context: SceneContext, print: string): CanNode {
 
   return {
     view,
-    show(now) {
+    show(now, fresh) {
       const before = key(frame, hosed);
       frame = now.can;
       hosed = now.hoses.some((h) => h.id === 'charging');
-      if (key(frame, hosed) !== before || view.visible) draw();
+      if (fresh || key(frame, hosed) !== before) draw();
     },
     carry(point) {
       held = point;

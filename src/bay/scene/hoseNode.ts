@@ -128,11 +128,12 @@ export function hoseNode(context: SceneContext, hose: SideHose, edgeX: () => num
 
   return {
     view,
-    show(frame) {
+    show(frame, fresh) {
       const mine = frame.hoses.find((h) => h.id === hose);
-      if (!mine) place = { kind: 'absent' };
+      const before = [place, open, chain] as const;
+      if (!mine) place = place.kind === 'absent' ? place : { kind: 'absent' };
       else if (place.kind !== 'carried' && place.kind !== 'falling') follow(mine);
-      draw();
+      if (fresh || before[0] !== place || before[1] !== open || before[2] !== chain) draw();
     },
     carry(mouth) {
       if (place.kind === 'absent') return;
@@ -185,6 +186,7 @@ export function hoseNode(context: SceneContext, hose: SideHose, edgeX: () => num
     const port = context.layout.ports.find((p) => p.id === mine.port);
     if (!port) return;
     const same = place.kind === 'port' && place.port === mine.port && route === mine.route.join(',') && chain;
+    if (same && place.kind === 'port' && place.awaited === 0) return;
     place = { kind: 'port', port: mine.port, at: port.at, awaited: 0 };
     if (same) return;
     route = mine.route.join(',');

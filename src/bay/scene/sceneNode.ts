@@ -7,7 +7,8 @@ import type { Stamps } from '../stamps';
 
 export interface SceneNode {
   readonly view: Container;
-  show(frame: BayFrame): void;
+  /** Shows a frame; `fresh` where size or theme changed, so that nothing painted before is good any more. */
+  show(frame: BayFrame, fresh: boolean): void;
   /** Time goes on; true where the picture changed. */
   tick?(seconds: number): boolean;
 }

@@ -2,7 +2,7 @@
  * The twin as data: everything in the bay that can be focused, in Tab order, with its name and its place on screen. It
  * is made from the same layout and frame as the picture, so nothing is described by hand.
  */
-import { stopsOf, type Stop } from '../../layout/order';
+import { stopsOf as computeStops, type Stop } from '../../layout/order';
 import type { Layout, PointMm, RectMm } from '../../layout/layout';
 import { routesOf } from '../../layout/zones';
 import { word } from '../../words/words';
@@ -34,6 +34,15 @@ export interface GearPlaces {
   readonly can: PointMm | null;
   readonly valve: PointMm | null;
   readonly dial: PointMm | null;
+}
+
+const known = new WeakMap<Layout, readonly Stop[]>();
+
+/** The stops of a layout, worked out once. */
+function stopsOf(layout: Layout): readonly Stop[] {
+  const stops = known.get(layout) ?? computeStops(layout);
+  known.set(layout, stops);
+  return stops;
 }
 
 const COUPLER_HALF_MM = 44;

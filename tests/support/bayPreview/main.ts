@@ -95,4 +95,13 @@ const bay = await createBay(
 bay.update(frame);
 if (query.has('zoom')) for (let i = 0; i < Number(query.get('zoom')); i++) bay.zoom('nearer');
 if (query.has('whole')) bay.zoom('whole');
+// Time of a repaint and of a frame, read by whoever measures.
+const took: number[] = [];
+Object.assign(window, {
+  measure(): string {
+    const start = performance.now();
+    for (let i = 0; i < 50; i++) bay.update({ ...frame, engineRpm: 1500 + i });
+    return `update ${((performance.now() - start) / 50).toFixed(2)} ms ${took.length}`;
+  },
+});
 document.body.dataset.ready = 'true';
