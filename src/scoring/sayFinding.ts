@@ -3,12 +3,10 @@
  * written by `write`, so that a screen can use the reader's own units; the default is kPa, °C and g.
  */
 import { STEPS_PER_SECOND } from '../session/clock';
-import { formatNumber, formatQuantity } from '../units/format';
+import { type WriteQuantity, writeMetric } from '../session/writeQuantity';
+import { formatNumber } from '../units/format';
 import { isWordId, type Message, say } from '../words/words';
-import type { Evidence } from './evidence';
 import type { Finding } from './score';
-
-export type WriteQuantity = (evidence: Pick<Evidence, 'source' | 'value' | 'unit'>) => string;
 
 export function sayFinding(finding: Finding, write: WriteQuantity = writeMetric): string {
   return say(messageOf(finding, write));
@@ -29,12 +27,3 @@ export function clockTime(step: number): string {
   const two = (part: number): string => String(part).padStart(2, '0');
   return `${two(Math.floor(seconds / 60))}:${two(seconds % 60)}`;
 }
-
-export const writeMetric: WriteQuantity = ({ source, value, unit }) => {
-  if (unit === 'Pa') return formatQuantity(value, 'kPa', 1);
-  if (unit === 'kg') return formatQuantity(value, 'g', 1);
-  if (unit === 'K') return formatQuantity(value, /superheat|subcooling/i.test(source) ? 'K' : 'degC', 0.1);
-  if (unit === 'rpm') return formatQuantity(value / 60, 'rpm', 10);
-  if (unit === 'W') return formatQuantity(value, 'kW', 0.1);
-  return formatNumber(value, 1);
-};

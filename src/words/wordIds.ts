@@ -15,6 +15,8 @@ import type { RefusalWords } from './ids/refusal';
 import type { RulesWords } from './ids/rules';
 import type { SessionWords } from './ids/session';
 import type { ShelfWords } from './ids/shelf';
+import type { TwinWords } from './ids/twin';
+import type { VerbsWords } from './ids/verbs';
 import type { WordsWords } from './ids/words';
 import type { WorkWords } from './ids/work';
 
@@ -35,6 +37,8 @@ export interface WordParameters
     RulesWords,
     SessionWords,
     ShelfWords,
+    TwinWords,
+    VerbsWords,
     WordsWords,
     WorkWords {}
 

@@ -62,8 +62,8 @@ export interface RulesWords {
   'rules.readShut.broken': 'pressure' | 'step' | 'time';
   'rules.readShut.idle': 'pressure' | 'step' | 'time';
   'rules.readShut.why': never;
-  'rules.causeRight.kept': 'high' | 'step' | 'time' | 'wrong';
-  'rules.causeRight.broken': 'high' | 'step' | 'time' | 'wrong';
+  'rules.causeRight.kept': 'high' | 'step' | 'time';
+  'rules.causeRight.broken': 'high' | 'step' | 'time';
   'rules.causeRight.why': never;
   'rules.partsRight.told': 'high' | 'step' | 'time' | 'wrong';
   'rules.partsRight.idle': 'high' | 'step' | 'time' | 'wrong';
@@ -82,6 +82,10 @@ export interface RulesWords {
   'rules.chargeWeighed.told': 'inside' | 'label' | 'off' | 'step' | 'time';
   'rules.chargeWeighed.idle': 'inside' | 'label' | 'off' | 'step' | 'time';
   'rules.chargeWeighed.why': never;
+  'rules.leakMended.kept': 'inside' | 'step' | 'time';
+  'rules.leakMended.broken': 'inside' | 'step' | 'time';
+  'rules.leakMended.idle': 'inside' | 'step' | 'time';
+  'rules.leakMended.why': never;
   'rules.saidCharge.kept': 'pressure' | 'step' | 'time';
   'rules.saidCharge.broken': 'pressure' | 'step' | 'time';
   'rules.saidCharge.idle': 'pressure' | 'step' | 'time';

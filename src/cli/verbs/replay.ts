@@ -1,0 +1,53 @@
+/** `replay FILE...`: each saved session run again from its log; does the score it was saved with hold? */
+import { engineHash } from '../../session/engineHash';
+import { openSession } from '../../session/openSession';
+import { scenarioById } from '../../session/scenario/library';
+import { readSessionFile, type SessionFile } from '../../session/sessionFile';
+import { word } from '../../words/words';
+import type { Io } from '../io';
+import { scoredSession } from '../scoredSession';
+import { defineVerb, UsageError } from '../verb';
+
+export default defineVerb({
+  name: 'replay',
+  summary: 'verbs.replay.summary',
+  options: { json: { kind: 'flag', summary: 'cli.json' } },
+  operands: [{ name: 'FILE', required: true, many: true }],
+  run({ operands }, io) {
+    const replayed = operands.map((file) => ({ file, ...replay(read(file, io)) }));
+    io.json(replayed);
+    return replayed.every(({ holds }) => holds) ? 0 : 1;
+  },
+});
+
+function read(file: string, io: Io): SessionFile {
+  const text = io.readFile(file);
+  try {
+    return readSessionFile(text);
+  } catch (error) {
+    throw new UsageError(word('verbs.replay.badFile', { file, reason: (error as Error).message }));
+  }
+}
+
+/** A session of another engine or of a changed scenario is told with its stored score and not run. */
+function replay({ log, last }: SessionFile) {
+  const scenario = scenarioOrUsage(log.scenarioId);
+  const sameEngine = log.engineHash === engineHash;
+  const sameScenario = log.scenarioHash === scenario.hash;
+  const head = { scenario: log.scenarioId, seed: log.seed, mode: log.mode, sameEngine, sameScenario };
+  if (!sameEngine || !sameScenario) return { ...head, holds: false, stored: last, now: null };
+  const core = openSession(scenario, { mode: log.mode, seed: log.seed, log });
+  const { printed } = scoredSession(scenario, core);
+  const { score, reported, logHash, stateHash } = printed;
+  const holds =
+    score === last.score && reported === last.reported && logHash === last.logHash && stateHash === last.stateHash;
+  return { ...head, holds, stored: last, now: printed };
+}
+
+function scenarioOrUsage(id: string) {
+  try {
+    return scenarioById(id);
+  } catch (error) {
+    throw new UsageError((error as Error).message);
+  }
+}

@@ -1,0 +1,15 @@
+/** Numbers of signals and measures for a reader, with their unit. Whoever has a reader's own units passes another one. */
+import { formatNumber, formatQuantity } from '../units/format';
+
+/** `source` is the signal or measure: its name tells a temperature from a difference. */
+export type WriteQuantity = (quantity: { readonly source: string; readonly value: number; readonly unit: string }) => string;
+
+/** kPa (gauge where the name says so), °C, K, g, rpm, kW. */
+export const writeMetric: WriteQuantity = ({ source, value, unit }) => {
+  if (unit === 'Pa') return formatQuantity(value, 'kPa', 1);
+  if (unit === 'kg') return formatQuantity(value, 'g', 1);
+  if (unit === 'K') return formatQuantity(value, /superheat|subcooling/i.test(source) ? 'K' : 'degC', 0.1);
+  if (unit === 'rpm') return formatQuantity(value / 60, 'rpm', 10);
+  if (unit === 'W') return formatQuantity(value, 'kW', 0.1);
+  return formatNumber(value, 1);
+};

@@ -1,0 +1,116 @@
+/**
+ * What a person in the bay perceives now, as lines of words: gear, car, ports, hoses, cans, instruments, what is frosted
+ * or wet. From readings, cues and controls only; the truth behind them has no way in.
+ */
+import type { SessionCore, SessionView } from '../session/corePort';
+import { type WriteQuantity, writeMetric } from '../session/writeQuantity';
+import { type Message, type WordId, word } from '../words/words';
+import { nameOf } from './nameOf';
+import { type Senses, sensesOf } from './senses';
+
+export type Group = 'gear' | 'car' | 'ports' | 'hoses' | 'cans' | 'instruments' | 'surfaces';
+
+export interface Perceived {
+  readonly group: Group;
+  readonly message: Message;
+}
+
+type Say = (id: WordId, values?: Readonly<Record<string, string>>) => void;
+
+export function perceive(core: SessionCore, write: WriteQuantity = writeMetric): Perceived[] {
+  const lines: Perceived[] = [];
+  const senses = sensesOf(core);
+  const view = core.view();
+  const sayIn = (group: Group): Say => (id, values) => {
+    lines.push({ group, message: values ? { id, values } : { id } });
+  };
+  gear(sayIn('gear'), view);
+  car(sayIn('car'), senses, write);
+  ports(sayIn('ports'), view);
+  hoses(sayIn('hoses'), view);
+  cans(sayIn('cans'), view, senses);
+  instruments(sayIn('instruments'), senses, write);
+  surfaces(sayIn('surfaces'), senses);
+  return lines;
+}
+
+function gear(say: Say, { worn }: SessionView): void {
+  for (const item of ['goggles', 'gloves'] as const) {
+    say(worn.includes(item) ? `twin.gear.${item}On` : `twin.gear.${item}Off`);
+  }
+}
+
+function car(say: Say, senses: Senses, write: WriteQuantity): void {
+  const speed = senses.value('engine.rpm');
+  if (speed > 0) say('twin.car.engineRuns', { speed: write({ source: 'engine.rpm', value: speed, unit: 'rpm' }) });
+  else say('twin.car.engineStands');
+  say(senses.isOn('ac.on') ? 'twin.car.acOn' : 'twin.car.acOff', { step: String(senses.value('blower.speed')) });
+  say(senses.isOn('clutch.turning') ? 'twin.car.clutchTurns' : 'twin.car.clutchStands');
+  for (const fan of senses.idsOf('fan', 'turning')) {
+    const isTurning = senses.isOn(`fan.${fan}.turning`);
+    say(isTurning ? 'twin.car.fanTurns' : 'twin.car.fanStands', { fan: nameOf(fan) });
+  }
+  if (senses.isOn('metering.hissing')) say('twin.car.hisses');
+  say(senses.isOn('door.open') ? 'twin.car.doorOpen' : 'twin.car.doorShut');
+  say(senses.isOn('windows.open') ? 'twin.car.windowsOpen' : 'twin.car.windowsShut');
+  say(senses.isOn('air.recirculated') ? 'twin.car.airRecirculated' : 'twin.car.airFresh');
+}
+
+function ports(say: Say, view: SessionView): void {
+  for (const { id, capOn, hose, judged } of view.ports) {
+    if (hose !== null) say('twin.port.hoseOn', { port: id, hose });
+    else say(capOn ? 'twin.port.capOn' : 'twin.port.capOff', { port: id });
+    if (judged !== null) say('twin.port.judged', { port: id, side: nameOf(judged) });
+  }
+}
+
+function hoses(say: Say, view: SessionView): void {
+  for (const { id, port, couplerOpen, caught, route } of view.hoses) {
+    if (caught) say('twin.hose.caught', { hose: id });
+    else if (port === null) say('twin.hose.lies', { hose: id });
+    else {
+      const zones = route.length === 0 ? word('twin.hose.nowhere') : route.map(nameOf).join(', ');
+      say(couplerOpen ? 'twin.hose.open' : 'twin.hose.shut', { hose: id, port, zones });
+    }
+  }
+}
+
+function cans(say: Say, view: SessionView, senses: Senses): void {
+  for (const { id, onto, valveSixteenths, tiltDeg, place } of view.cans) {
+    const values = { can: nameOf(id), place: word(`twin.can.${place}`), tilt: String(tiltDeg) };
+    if (onto === null) say('twin.can.loose', values);
+    else say('twin.can.tapped', { ...values, hose: onto, valve: String(valveSixteenths) });
+    if (senses.isOn(`can.${id}.chilled`)) say('twin.can.cold', { can: nameOf(id) });
+  }
+}
+
+const INSTRUMENTS = [
+  ['charging-gauge', 'chargingGauge.gaugePressurePa', 'Pa'],
+  ['low-gauge', 'lowGauge.gaugePressurePa', 'Pa'],
+  ['high-gauge', 'highGauge.gaugePressurePa', 'Pa'],
+  ['air', 'airThermometer.temperatureK', 'K'],
+  ['line', 'lineThermometer.temperatureK', 'K'],
+  ['scale', 'scale.massKg', 'kg'],
+] as const;
+
+function instruments(say: Say, senses: Senses, write: WriteQuantity): void {
+  for (const [channel, source, unit] of INSTRUMENTS) {
+    const value = senses.value(source);
+    if (!Number.isNaN(value)) {
+      say('twin.instrument.reads', { instrument: nameOf(channel), reading: write({ source, value, unit }) });
+    }
+  }
+}
+
+/** Frost and sweat are told by thirds of cover: a trace, half, all over. */
+function surfaces(say: Say, senses: Senses): void {
+  const told = (kind: 'frost' | 'sweat', id: string): boolean => senses.value(`${kind}.${id}`) > 0.1;
+  for (const kind of ['frost', 'sweat'] as const) {
+    for (const id of senses.surfaceIds(kind)) {
+      if (!told(kind, id) || (kind === 'sweat' && told('frost', id))) continue;
+      const cover = senses.value(`${kind}.${id}`);
+      const much = cover > 0.66 ? 'all' : cover > 0.33 ? 'half' : 'trace';
+      say(`twin.surface.${kind}`, { part: nameOf(id), cover: word(`twin.surface.${much}`) });
+    }
+  }
+}
