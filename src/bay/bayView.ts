@@ -3,20 +3,20 @@
  * The picture is only painted when something changed, and while something moves.
  */
 import './bay.css';
-import { word } from '../words/words';
-import { neighbour } from '../layout/order';
 import type { Layout, PointMm } from '../layout/layout';
+import { neighbour } from '../layout/order';
+import { word } from '../words/words';
 import type { BayCallbacks, BayOptions, BayTheme, BayView, CreateBay } from './bayApi';
-import { stillFrame, type BayFrame } from './bayFrame';
-import { cameraFor, levelAfter, openingLevel, toBay, type Camera, type HostSize } from './camera';
+import { type BayFrame, stillFrame } from './bayFrame';
+import { type Camera, cameraFor, type HostSize, levelAfter, openingLevel, toBay } from './camera';
 import { createHands } from './hands';
 import { capId, couplerId, hoseOfCoupler } from './itemIds';
 import { createPointer } from './pointer';
 import { makeRenderer, suitableRenderer } from './renderer';
 import { createScene } from './scene/bayScene';
+import { type Entry, entriesOf, type GearPlaces } from './twin/entries';
+import { type KeyAct, keyAct } from './twin/keys';
 import { createLabels } from './twin/labels';
-import { entriesOf, type Entry, type GearPlaces } from './twin/entries';
-import { keyAct, type KeyAct } from './twin/keys';
 import { createTwin } from './twin/twin';
 
 export type { BayCallbacks, BayOptions, BayTheme, BayView } from './bayApi';
@@ -33,7 +33,12 @@ export const createBay: CreateBay = async (host, layout, theme, callbacks, optio
   root.className = 'bay';
   const size = sizeOf(host);
   const resolution = Math.min(MOST_RESOLUTION, window.devicePixelRatio || 1);
-  const renderer = await makeRenderer(options.renderer ?? suitableRenderer(), size.width, size.height, resolution);
+  const renderer = await makeRenderer(
+    options.renderer ?? suitableRenderer(),
+    size.width,
+    size.height,
+    resolution,
+  );
   host.append(root);
   return bindBay({ root, host, layout, theme, callbacks, options, renderer, resolution });
 };
@@ -49,7 +54,16 @@ interface Parts {
   readonly resolution: number;
 }
 
-function bindBay({ root, host, layout, theme: firstTheme, callbacks, options, renderer, resolution }: Parts): BayView {
+function bindBay({
+  root,
+  host,
+  layout,
+  theme: firstTheme,
+  callbacks,
+  options,
+  renderer,
+  resolution,
+}: Parts): BayView {
   const still = options.reducedMotion ?? window.matchMedia('(prefers-reduced-motion: reduce)').matches;
   const scene = createScene(layout, still);
   const twin = createTwin(word('bay.drawing'));
@@ -90,7 +104,14 @@ function bindBay({ root, host, layout, theme: firstTheme, callbacks, options, re
     const hand = hands.hand();
     return hand.doing === 'carrying' && hoseOfCoupler(hand.item) !== null;
   };
-  const hands = createHands({ layout, scene, callbacks, frame: () => frame, mmPerPx: () => 1 / camera.scale, changed });
+  const hands = createHands({
+    layout,
+    scene,
+    callbacks,
+    frame: () => frame,
+    mmPerPx: () => 1 / camera.scale,
+    changed,
+  });
 
   const fit = (): void => {
     camera = cameraFor(layout, size, level, centre);
@@ -171,7 +192,9 @@ function bindBay({ root, host, layout, theme: firstTheme, callbacks, options, re
   const coupleHere = (id: string): void => {
     const onIt = frame.hoses.find((hose) => hose.port === id || couplerId(hose.id) === id);
     if (onIt?.port) return callbacks.onPick(couplerId(onIt.id));
-    const fits = frame.hoses.find((hose) => hose.port === null && callbacks.validTargets(couplerId(hose.id)).includes(id));
+    const fits = frame.hoses.find(
+      (hose) => hose.port === null && callbacks.validTargets(couplerId(hose.id)).includes(id),
+    );
     if (!fits || !isPort(id)) return;
     hands.take(couplerId(fits.id));
     hands.put(id);

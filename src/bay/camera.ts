@@ -27,7 +27,8 @@ const PHONE_WIDTH = 480;
 /** How far past the frame the drawing may be moved: it is drawn at least this far. */
 const PAST_MM = 280;
 
-export const openingLevel = (size: HostSize): number => (size.width < PHONE_WIDTH ? COVER_LEVEL + 1 : COVER_LEVEL);
+export const openingLevel = (size: HostSize): number =>
+  size.width < PHONE_WIDTH ? COVER_LEVEL + 1 : COVER_LEVEL;
 
 export function levelAfter(level: number, step: ZoomStep): number {
   if (step === 'whole') return 0;
@@ -45,7 +46,11 @@ export function cameraFor(layout: Layout, size: HostSize, level: number, centre:
   const [w, h] = [size.width / scale, size.height / scale];
   if (level === COVER_LEVEL && centre === null) return { scale, x: vx, y: vy + (vh - h) / 2 };
   const [cx, cy] = centre ?? portsCentre(layout);
-  return { scale, x: held(cx - w / 2, vx - 20, vx + vw - w + PAST_MM / 4), y: held(cy - h / 2, vy, vy + vh - h) };
+  return {
+    scale,
+    x: held(cx - w / 2, vx - 20, vx + vw - w + PAST_MM / 4),
+    y: held(cy - h / 2, vy, vy + vh - h),
+  };
 }
 
 /** The middle of the ports, a little toward the mat. */
@@ -56,7 +61,14 @@ export function portsCentre(layout: Layout): PointMm {
   return [x, y];
 }
 
-const held = (value: number, least: number, most: number): number => Math.max(least, Math.min(Math.max(least, most), value));
+const held = (value: number, least: number, most: number): number =>
+  Math.max(least, Math.min(Math.max(least, most), value));
 
-export const toScreen = (camera: Camera, [x, y]: PointMm): PointMm => [(x - camera.x) * camera.scale, (y - camera.y) * camera.scale];
-export const toBay = (camera: Camera, [x, y]: PointMm): PointMm => [x / camera.scale + camera.x, y / camera.scale + camera.y];
+export const toScreen = (camera: Camera, [x, y]: PointMm): PointMm => [
+  (x - camera.x) * camera.scale,
+  (y - camera.y) * camera.scale,
+];
+export const toBay = (camera: Camera, [x, y]: PointMm): PointMm => [
+  x / camera.scale + camera.x,
+  y / camera.scale + camera.y,
+];

@@ -6,7 +6,14 @@ import type { Layout, PointMm } from '../layout/layout';
 import { defaultRoute, zonesAlong } from '../layout/zones';
 import type { BayCallbacks } from './bayApi';
 import type { BayFrame } from './bayFrame';
-import { emptyHand, handStep, type Hand, type HandEvent, type Intent, type Under } from './gesture/handGesture';
+import {
+  emptyHand,
+  type Hand,
+  type HandEvent,
+  handStep,
+  type Intent,
+  type Under,
+} from './gesture/handGesture';
 import { dropTarget, type Gear, type Scene, underPointer } from './gesture/underPointer';
 import { CAN, CAN_VALVE, couplerId, hoseOfCoupler, MAT, SCALE } from './itemIds';
 import type { BayScene } from './scene/bayScene';
@@ -76,7 +83,13 @@ export function createHands(host: HandsHost): Hands {
   const act = (intent: Intent, all: readonly Intent[], led: readonly string[] | null | undefined): void => {
     if (intent.kind === 'pick') callbacks.onPick(intent.id);
     else if (intent.kind === 'fall') fall(intent.item);
-    else drop(intent.item, intent.target, all.some((other) => other.kind === 'fall'), led);
+    else
+      drop(
+        intent.item,
+        intent.target,
+        all.some((other) => other.kind === 'fall'),
+        led,
+      );
   };
 
   const fall = (item: string): void => {
@@ -84,7 +97,12 @@ export function createHands(host: HandsHost): Hands {
     if (hose === 'low' || hose === 'high') scene.hoses[hose].fall();
   };
 
-  const drop = (item: string, target: string, falls: boolean, led: readonly string[] | null | undefined): void => {
+  const drop = (
+    item: string,
+    target: string,
+    falls: boolean,
+    led: readonly string[] | null | undefined,
+  ): void => {
     const hose = hoseOfCoupler(item);
     const port = layout.ports.find((p) => p.id === target);
     if (!port || (hose !== 'low' && hose !== 'high')) {
@@ -124,7 +142,8 @@ export function createHands(host: HandsHost): Hands {
       const before = hostHeld;
       hostHeld = frame.held;
       if (hostHeld !== null && hand.doing !== 'carrying') this.take(hostHeld);
-      else if (hostHeld === null && hand.doing === 'carrying' && hand.item === before) step({ kind: 'cancel' });
+      else if (hostHeld === null && hand.doing === 'carrying' && hand.item === before)
+        step({ kind: 'cancel' });
     },
   };
 }
@@ -154,7 +173,11 @@ export function gearOf(host: Pick<HandsHost, 'scene' | 'frame'>): Gear[] {
   return gear;
 }
 
-function ringsOf(layout: Layout, carried: Extract<Hand, { readonly doing: 'carrying' }> | null, scene: Scene) {
+function ringsOf(
+  layout: Layout,
+  carried: Extract<Hand, { readonly doing: 'carrying' }> | null,
+  scene: Scene,
+) {
   if (!carried) return [];
   const over = carried.at ? dropTarget(scene, carried.at) : null;
   return layout.ports

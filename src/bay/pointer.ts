@@ -6,7 +6,7 @@
 import type { PointMm } from '../layout/layout';
 import type { BayCallbacks } from './bayApi';
 import type { BayFrame } from './bayFrame';
-import { toBay, type Camera } from './camera';
+import { type Camera, toBay } from './camera';
 import type { Hands } from './hands';
 import { CAN_VALVE } from './itemIds';
 import { CAN_TILT, type Entry } from './twin/entries';
@@ -62,8 +62,10 @@ export function createPointer(host: PointerHost): { dispose(): void } {
   const startOf = (event: PointerEvent, id: string | null, takeable: boolean): Doing => {
     const [x, y] = pixels(event);
     if (id === CAN_TILT) return { kind: 'tilt' };
-    if (id === CAN_VALVE) return { kind: 'valve', x, from: host.frame().can?.valveSixteenths ?? 0, turned: false };
-    if (!takeable && host.canPan() && hands.hand().doing !== 'carrying') return { kind: 'pan', x, y, far: false };
+    if (id === CAN_VALVE)
+      return { kind: 'valve', x, from: host.frame().can?.valveSixteenths ?? 0, turned: false };
+    if (!takeable && host.canPan() && hands.hand().doing !== 'carrying')
+      return { kind: 'pan', x, y, far: false };
     return { kind: 'hand' };
   };
   const move = (event: PointerEvent): void => {
@@ -123,7 +125,8 @@ export function createPointer(host: PointerHost): { dispose(): void } {
     else if (entry.takeable && !standsOnPort(entry.id)) hands.take(entry.id);
     else callbacks.onPick(entry.id);
   };
-  const standsOnPort = (id: string): boolean => host.frame().hoses.some((hose) => `coupler:${hose.id}` === id && hose.port !== null);
+  const standsOnPort = (id: string): boolean =>
+    host.frame().hoses.some((hose) => `coupler:${hose.id}` === id && hose.port !== null);
 
   const listeners: readonly (readonly [string, (event: never) => void])[] = [
     ['pointerdown', down],

@@ -10,7 +10,9 @@ export type RendererKind = 'webgl' | 'canvas';
 const SOFTWARE = /swiftshader|llvmpipe|softpipe|software|basic render/i;
 
 export function suitableRenderer(): RendererKind {
-  const context = document.createElement('canvas').getContext('webgl2', { failIfMajorPerformanceCaveat: true });
+  const context = document
+    .createElement('canvas')
+    .getContext('webgl2', { failIfMajorPerformanceCaveat: true });
   if (!context) return 'canvas';
   const info = context.getExtension('WEBGL_debug_renderer_info');
   const name = info ? String(context.getParameter(info.UNMASKED_RENDERER_WEBGL)) : '';
@@ -18,7 +20,12 @@ export function suitableRenderer(): RendererKind {
   return SOFTWARE.test(name) ? 'canvas' : 'webgl';
 }
 
-export async function makeRenderer(kind: RendererKind, width: number, height: number, resolution: number): Promise<Renderer> {
+export async function makeRenderer(
+  kind: RendererKind,
+  width: number,
+  height: number,
+  resolution: number,
+): Promise<Renderer> {
   // The policy of the page has no eval; pixi's shader code needs its eval-free form.
   if (kind === 'webgl') await import('pixi.js/unsafe-eval');
   return autoDetectRenderer({

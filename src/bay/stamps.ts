@@ -2,7 +2,7 @@
  * Drawings painted once and kept as textures, by key. A stamp is painted at the size it will be seen, so it is as sharp
  * as the still layers; a change of size or theme throws all of them away.
  */
-import { Sprite, Texture } from 'pixi.js';
+import { type Sprite, Texture } from 'pixi.js';
 import { boundsOf } from './drawing/bounds';
 import { paint } from './drawing/painter';
 import type { Palette } from './drawing/palette';
@@ -55,7 +55,14 @@ function makeStamp(drawing: Drawing, pixelsPerMm: number, palette: Palette): Sta
   canvas.height = Math.ceil(box.h * pixelsPerMm) + 2 * MARGIN_PX;
   const context = canvas.getContext('2d');
   if (!context) return { texture: Texture.EMPTY, x: 0, y: 0, mmPerPixel: 1 };
-  context.setTransform(pixelsPerMm, 0, 0, pixelsPerMm, MARGIN_PX - box.x * pixelsPerMm, MARGIN_PX - box.y * pixelsPerMm);
+  context.setTransform(
+    pixelsPerMm,
+    0,
+    0,
+    pixelsPerMm,
+    MARGIN_PX - box.x * pixelsPerMm,
+    MARGIN_PX - box.y * pixelsPerMm,
+  );
   paint(context, drawing, palette);
   const margin = MARGIN_PX / pixelsPerMm;
   return { texture: Texture.from(canvas), x: box.x - margin, y: box.y - margin, mmPerPixel: 1 / pixelsPerMm };

@@ -57,7 +57,14 @@ export function measure(raw: readonly PointMm[]): Course {
   return { points, reach, lengthMm };
 }
 
-function bend(a: WayPoint, corner: WayPoint, b: WayPoint, fillet: number, before: number, after: number): PointMm[] {
+function bend(
+  a: WayPoint,
+  corner: WayPoint,
+  b: WayPoint,
+  fillet: number,
+  before: number,
+  after: number,
+): PointMm[] {
   const u = direction(corner, a);
   const v = direction(corner, b);
   const cosine = Math.max(-1, Math.min(1, u.x * v.x + u.y * v.y));
@@ -126,7 +133,10 @@ export function stretch(course: Course, fromMm: number, toMm: number): PointMm[]
 }
 
 /** Nearest station to a point: its length along the course and its distance, to within a millimetre. */
-export function nearestStation(course: Course, point: PointMm): { readonly alongMm: number; readonly awayMm: number } {
+export function nearestStation(
+  course: Course,
+  point: PointMm,
+): { readonly alongMm: number; readonly awayMm: number } {
   let best = { alongMm: 0, awayMm: Number.POSITIVE_INFINITY };
   for (let i = 1; i < course.points.length; i++) {
     const [ax, ay] = course.points[i - 1];

@@ -11,7 +11,13 @@ const PORTS_APART_MM = 85;
 const ON_LINE_MM = 3;
 
 export function layoutFindings(layout: Layout): string[] {
-  return [...doubleIds(layout), ...lineEnds(layout), ...portSeats(layout), ...portSpacing(layout), ...zoneNames(layout)];
+  return [
+    ...doubleIds(layout),
+    ...lineEnds(layout),
+    ...portSeats(layout),
+    ...portSpacing(layout),
+    ...zoneNames(layout),
+  ];
 }
 
 function doubleIds(layout: Layout): string[] {
@@ -32,11 +38,15 @@ function lineEnds(layout: Layout): string[] {
 }
 
 function portSeats(layout: Layout): string[] {
-  return layout.ports.flatMap((port) => ('line' in port.on ? seatOnLine(layout, port, port.on.line) : seatOnPart(layout, port, port.on.part)));
+  return layout.ports.flatMap((port) =>
+    'line' in port.on ? seatOnLine(layout, port, port.on.line) : seatOnPart(layout, port, port.on.part),
+  );
 }
 
 function seatOnPart(layout: Layout, port: Port, partId: string): string[] {
-  return layout.parts.some((part) => part.id === partId) ? [] : [`port "${port.id}" sits on "${partId}", which is not there`];
+  return layout.parts.some((part) => part.id === partId)
+    ? []
+    : [`port "${port.id}" sits on "${partId}", which is not there`];
 }
 
 function seatOnLine(layout: Layout, port: Port, lineId: string): string[] {
@@ -46,8 +56,11 @@ function seatOnLine(layout: Layout, port: Port, lineId: string): string[] {
   const { alongMm, awayMm } = nearestStation(course, port.at);
   const share = alongMm / course.lengthMm;
   const section = line.sections?.find(([, from, to]) => share >= from && share <= to);
-  const away = awayMm > ON_LINE_MM ? [`port "${port.id}" is ${awayMm.toFixed(0)} mm off line "${lineId}"`] : [];
-  return section && section[0] !== 'tube' ? [...away, `port "${port.id}" sits on ${section[0]}, not on tube`] : away;
+  const away =
+    awayMm > ON_LINE_MM ? [`port "${port.id}" is ${awayMm.toFixed(0)} mm off line "${lineId}"`] : [];
+  return section && section[0] !== 'tube'
+    ? [...away, `port "${port.id}" sits on ${section[0]}, not on tube`]
+    : away;
 }
 
 function portSpacing(layout: Layout): string[] {
@@ -63,7 +76,11 @@ function zoneNames(layout: Layout): string[] {
   const zones = new Set(layout.zones.map((zone) => zone.id));
   const ports = new Set(layout.ports.map((port) => port.id));
   return layout.routes.flatMap((route) => [
-    ...(ports.has(route.port) ? [] : [`route "${route.id}" starts at port "${route.port}", which is not there`]),
-    ...route.through.filter((id) => !zones.has(id)).map((id) => `route "${route.id}" names zone "${id}", which is not there`),
+    ...(ports.has(route.port)
+      ? []
+      : [`route "${route.id}" starts at port "${route.port}", which is not there`]),
+    ...route.through
+      .filter((id) => !zones.has(id))
+      .map((id) => `route "${route.id}" names zone "${id}", which is not there`),
   ]);
 }

@@ -5,7 +5,10 @@
 import { layoutFindings } from './findings';
 import type { Layout } from './layout';
 
-const files = import.meta.glob<Layout>('../../shared/vehicles/*.layout.yaml', { eager: true, import: 'default' });
+const files = import.meta.glob<Layout>('../../shared/vehicles/*.layout.yaml', {
+  eager: true,
+  import: 'default',
+});
 
 const byId = new Map<string, Layout>();
 for (const [path, layout] of Object.entries(files)) {

@@ -81,7 +81,8 @@ function clearest(layout: Layout, id: string): PointMm {
   let best: { readonly at: PointMm; readonly room: number } | null = null;
   for (let share = 0.12; share < 0.9; share += 0.04) {
     const { x, y } = stationAt(course, share * course.lengthMm);
-    if (y < layout.shell.firewall + 20 || (y > layout.shell.beam - 20 && y < layout.shell.beam + 80)) continue;
+    if (y < layout.shell.firewall + 20 || (y > layout.shell.beam - 20 && y < layout.shell.beam + 80))
+      continue;
     const room = Math.min(100, ...others.map((o) => gap(o, [x, y]))) - Math.abs(share - 0.5) * 20;
     if (!best || room > best.room) best = { at: [x, y], room };
   }
@@ -92,7 +93,10 @@ function clearest(layout: Layout, id: string): PointMm {
 
 function obstacles(layout: Layout, id: string): PointMm[] {
   const lines = loopLines(layout).filter((line) => line.id !== id);
-  return [...layout.ports.map((port) => port.at), ...lines.flatMap((line) => courseOf(line.way, line.fillet).points)];
+  return [
+    ...layout.ports.map((port) => port.at),
+    ...lines.flatMap((line) => courseOf(line.way, line.fillet).points),
+  ];
 }
 
 function gap(a: PointMm, b: PointMm): number {

@@ -43,7 +43,8 @@ const WORTH_A_WORD_MM = 45;
 
 /** What is to be said of a refrigerant line. Throws `RangeError` for a line without ends. */
 export function lineFacts(line: Line): LineFacts {
-  if (line.from === undefined || line.to === undefined) throw new RangeError(`line "${line.id}" carries no refrigerant`);
+  if (line.from === undefined || line.to === undefined)
+    throw new RangeError(`line "${line.id}" carries no refrigerant`);
   const { lengthMm } = courseOf(line.way, line.fillet);
   return {
     from: line.from,

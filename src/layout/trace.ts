@@ -39,7 +39,8 @@ export function tracePort(layout: Layout, portId: string): Trace {
 
 export function portOf(layout: Layout, portId: string): Port {
   const port = layout.ports.find((p) => p.id === portId);
-  if (!port) throw new RangeError(`no port "${portId}"; there is ${layout.ports.map((p) => p.id).join(', ')}`);
+  if (!port)
+    throw new RangeError(`no port "${portId}"; there is ${layout.ports.map((p) => p.id).join(', ')}`);
   return port;
 }
 

@@ -33,7 +33,8 @@ function samples(polyline: readonly PointMm[]): PointMm[] {
   for (let i = 1; i < polyline.length; i++) {
     const [a, b] = [polyline[i - 1], polyline[i]];
     const steps = Math.max(1, Math.ceil(distance(a, b) / SAMPLE_MM));
-    for (let k = 1; k <= steps; k++) found.push([a[0] + ((b[0] - a[0]) * k) / steps, a[1] + ((b[1] - a[1]) * k) / steps]);
+    for (let k = 1; k <= steps; k++)
+      found.push([a[0] + ((b[0] - a[0]) * k) / steps, a[1] + ((b[1] - a[1]) * k) / steps]);
   }
   return found;
 }
@@ -61,7 +62,12 @@ export function defaultRoute(layout: Layout, portId: string): readonly string[] 
 }
 
 /** Points a hose led along a route goes by: in each zone the one nearest to its way, from the port to the gauge edge. */
-export function wayThrough(layout: Layout, portId: string, hose: HoseId, route: readonly string[]): PointMm[] {
+export function wayThrough(
+  layout: Layout,
+  portId: string,
+  hose: HoseId,
+  route: readonly string[],
+): PointMm[] {
   const port = layout.ports.find((p) => p.id === portId);
   if (!port) throw new RangeError(`no port "${portId}" in layout "${layout.id}"`);
   const end: PointMm = [layout.edge.x, layout.edge[hose]];
@@ -70,14 +76,18 @@ export function wayThrough(layout: Layout, portId: string, hose: HoseId, route: 
   const way: PointMm[] = [port.at];
   for (const id of route.slice(1)) {
     const zone = layout.zones.find((z) => z.id === id);
-    if (zone) way.push(nearestInside(zone.rect, towards(way[way.length - 1], end), zone.hazard !== undefined));
+    if (zone)
+      way.push(nearestInside(zone.rect, towards(way[way.length - 1], end), zone.hazard !== undefined));
   }
   return [...way, end];
 }
 
 /** A little under half way on to the edge: a hose makes for where it goes. */
 const ON_THE_WAY = 0.45;
-const towards = (from: PointMm, to: PointMm): PointMm => [from[0] + (to[0] - from[0]) * ON_THE_WAY, from[1] + (to[1] - from[1]) * ON_THE_WAY];
+const towards = (from: PointMm, to: PointMm): PointMm => [
+  from[0] + (to[0] - from[0]) * ON_THE_WAY,
+  from[1] + (to[1] - from[1]) * ON_THE_WAY,
+];
 
 /** How far inside a zone a hose is led: well into a hazard, so that it lies in it; just over the border elsewhere. */
 const WELL_INSIDE_MM = 130;

@@ -5,13 +5,13 @@ import { port } from '../../src/bay/drawing/gear/cap';
 import { couplerSide, couplerTop } from '../../src/bay/drawing/gear/coupler';
 import { frostedLine, frostedPot, sweatingLine } from '../../src/bay/drawing/gear/crystals';
 import { keepClear } from '../../src/bay/drawing/gear/keepClear';
-import { fanStill, fanTurning } from '../../src/bay/drawing/parts/fanElectric';
+import type { Paint } from '../../src/bay/drawing/paints';
+import { mixed, paletteOf } from '../../src/bay/drawing/palette';
 import { hubFront } from '../../src/bay/drawing/parts/compressorFront';
 import { hubSide } from '../../src/bay/drawing/parts/compressorSide';
+import { fanStill, fanTurning } from '../../src/bay/drawing/parts/fanElectric';
 import { stillPart } from '../../src/bay/drawing/parts/stillParts';
 import { pathBox } from '../../src/bay/drawing/pathBox';
-import { mixed, paletteOf } from '../../src/bay/drawing/palette';
-import type { Paint } from '../../src/bay/drawing/paints';
 import { bayPicture } from '../../src/bay/drawing/picture';
 import type { Drawing } from '../../src/bay/drawing/record';
 import { HOSE_FACTOR, runsOf } from '../../src/bay/drawing/run';
@@ -22,7 +22,9 @@ const each = layoutIds.map((id) => [id, layoutOf(id)] as const);
 const LABEL = ['A/C', 'R-134a 0.48 kg'] as const;
 
 const allOf = (id: string): Drawing =>
-  bayPicture(layoutOf(id), LABEL, 0.15).flatMap((layer) => ('still' in layer ? layer.still : [...fanStill(layer.fan), ...fanTurning(100)]));
+  bayPicture(layoutOf(id), LABEL, 0.15).flatMap((layer) =>
+    'still' in layer ? layer.still : [...fanStill(layer.fan), ...fanTurning(100)],
+  );
 
 function inksOf(drawing: Drawing): Set<string> {
   const inks = new Set<string>();
@@ -60,7 +62,8 @@ describe('draw records', () => {
   });
 
   it.each(each)('of the %s hold no number that is not one', (id) => {
-    for (const record of [...allOf(id), ...gear()]) expect(JSON.stringify(record)).not.toMatch(/NaN|null|Infinity/);
+    for (const record of [...allOf(id), ...gear()])
+      expect(JSON.stringify(record)).not.toMatch(/NaN|null|Infinity/);
   });
 
   it('name only colours that every palette has', () => {
@@ -72,7 +75,8 @@ describe('draw records', () => {
   });
 
   it('leave red and blue to the hoses: no part of the car uses them', () => {
-    for (const [id] of each) expect([...inksOf(allOf(id))].filter((ink) => /^(low|high)/.test(ink))).toEqual([]);
+    for (const [id] of each)
+      expect([...inksOf(allOf(id))].filter((ink) => /^(low|high)/.test(ink))).toEqual([]);
   });
 
   it.each(each)('of the %s draw every part there is', (_, layout) => {
@@ -80,7 +84,9 @@ describe('draw records', () => {
   });
 
   it('a kind nobody can draw is said so', () => {
-    expect(() => stillPart({ id: 'x', kind: 'turbine', at: [0, 0], z: 1 })).toThrow(/nobody can draw a "turbine"/);
+    expect(() => stillPart({ id: 'x', kind: 'turbine', at: [0, 0], z: 1 })).toThrow(
+      /nobody can draw a "turbine"/,
+    );
   });
 });
 
@@ -110,13 +116,19 @@ describe('lines', () => {
 
 describe('caps', () => {
   it('blank: the same drawing on both fittings but for size', () => {
-    const kinds = (bore: 13 | 16) => port(bore, [0, 0], { cap: 'blank', strap: false }).map((r) => ('text' in r ? 'text' : (r.ink ?? 'fill')));
+    const kinds = (bore: 13 | 16) =>
+      port(bore, [0, 0], { cap: 'blank', strap: false }).map((r) =>
+        'text' in r ? 'text' : (r.ink ?? 'fill'),
+      );
     expect(kinds(13)).toEqual(kinds(16));
-    expect(boundsOf(port(16, [0, 0], { cap: 'blank', strap: false })).w).toBeGreaterThan(boundsOf(port(13, [0, 0], { cap: 'blank', strap: false })).w);
+    expect(boundsOf(port(16, [0, 0], { cap: 'blank', strap: false })).w).toBeGreaterThan(
+      boundsOf(port(13, [0, 0], { cap: 'blank', strap: false })).w,
+    );
   });
 
   it('swapped wears the other side’s letter', () => {
-    const letters = (bore: 13 | 16) => port(bore, [0, 0], { cap: 'swapped', strap: false }).flatMap((r) => ('text' in r ? [r.text] : []));
+    const letters = (bore: 13 | 16) =>
+      port(bore, [0, 0], { cap: 'swapped', strap: false }).flatMap((r) => ('text' in r ? [r.text] : []));
     expect(letters(13)).toEqual(['H']);
     expect(letters(16)).toEqual(['L']);
   });

@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { emptyHand, handStep, type Hand, type HandEvent, type Intent, type Under } from '../../src/bay/gesture/handGesture';
+import {
+  emptyHand,
+  type Hand,
+  type HandEvent,
+  handStep,
+  type Intent,
+  type Under,
+} from '../../src/bay/gesture/handGesture';
 
 const loose: Under = { id: 'coupler:low', takeable: true, from: null };
 const onPort: Under = { id: 'coupler:low', takeable: true, from: 'port-b' };
@@ -52,11 +59,20 @@ describe('dragging a coupler', () => {
 
   it('knows from the first move where it may go', () => {
     const { hand } = play({ kind: 'down', under: loose, at: [0, 0] }, { kind: 'move', at: [40, 0], valid });
-    expect(hand).toMatchObject({ doing: 'carrying', item: 'coupler:low', dragged: true, valid: ['port-b', 'mat'] });
+    expect(hand).toMatchObject({
+      doing: 'carrying',
+      item: 'coupler:low',
+      dragged: true,
+      valid: ['port-b', 'mat'],
+    });
   });
 
   it('is given up by cancel, whatever was going on', () => {
-    const { hand, intents } = play({ kind: 'down', under: loose, at: [0, 0] }, { kind: 'move', at: [40, 0], valid }, { kind: 'cancel' });
+    const { hand, intents } = play(
+      { kind: 'down', under: loose, at: [0, 0] },
+      { kind: 'move', at: [40, 0], valid },
+      { kind: 'cancel' },
+    );
     expect(hand.doing).toBe('nothing');
     expect(intents).toEqual([]);
   });
@@ -84,7 +100,9 @@ describe('clicking source, then target', () => {
   });
 
   it('on a part picks the part', () => {
-    expect(play(...click({ id: 'battery', takeable: false, from: null }, null)).intents).toEqual([{ kind: 'pick', id: 'battery' }]);
+    expect(play(...click({ id: 'battery', takeable: false, from: null }, null)).intents).toEqual([
+      { kind: 'pick', id: 'battery' },
+    ]);
   });
 
   it('on bare floor does nothing', () => {

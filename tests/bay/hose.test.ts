@@ -15,17 +15,20 @@ const lead = (chain: ReturnType<typeof createChain>, way: readonly PointMm[]): v
 };
 
 describe('a hose', () => {
-  it.each(each)('led along each named route of the %s lies in what the route names as dangerous, and in nothing else dangerous', (_, layout) => {
-    for (const port of layout.ports) {
-      for (const route of routesOf(layout, port.id)) {
-        const chain = createChain(ledWay(layout, 'low', port.id, route.through));
-        chain.step(LED_STEPS);
-        const lies = hazardsOf(layout, zonesAlong(layout, [port.at, ...chain.points()]));
-        expect(lies.sort(), `${port.id} ${route.id}`).toEqual(hazardsOf(layout, route.through).sort());
-        chain.dispose();
+  it.each(each)(
+    'led along each named route of the %s lies in what the route names as dangerous, and in nothing else dangerous',
+    (_, layout) => {
+      for (const port of layout.ports) {
+        for (const route of routesOf(layout, port.id)) {
+          const chain = createChain(ledWay(layout, 'low', port.id, route.through));
+          chain.step(LED_STEPS);
+          const lies = hazardsOf(layout, zonesAlong(layout, [port.at, ...chain.points()]));
+          expect(lies.sort(), `${port.id} ${route.id}`).toEqual(hazardsOf(layout, route.through).sort());
+          chain.dispose();
+        }
       }
-    }
-  });
+    },
+  );
 
   it('dragged round through the fan still lies in the fan when it is put on its port', () => {
     const layout = layoutOf('hatchback');
@@ -46,8 +49,14 @@ describe('a hose', () => {
   });
 
   it('pays out over the edge, keeps its other end there and comes to rest', () => {
-    const chain = createChain([[100, 0], [0, 0]]);
-    lead(chain, [[100, 0], [700, 0]]);
+    const chain = createChain([
+      [100, 0],
+      [0, 0],
+    ]);
+    lead(chain, [
+      [100, 0],
+      [700, 0],
+    ]);
     const points = chain.points();
     expect(points[0]).toEqual([700, 0]);
     expect(points[points.length - 1]).toEqual([0, 0]);
@@ -59,12 +68,28 @@ describe('a hose', () => {
 
 describe('ways', () => {
   it('are cut into equal lengths', () => {
-    const points = resample([[0, 0], [30, 0], [30, 60]], 4);
-    expect(points).toEqual([[0, 0], [30, 0], [30, 30], [30, 60]]);
+    const points = resample(
+      [
+        [0, 0],
+        [30, 0],
+        [30, 60],
+      ],
+      4,
+    );
+    expect(points).toEqual([
+      [0, 0],
+      [30, 0],
+      [30, 30],
+      [30, 60],
+    ]);
   });
 
   it('keep their ends when their corners are rounded', () => {
-    const way: PointMm[] = [[0, 0], [100, 0], [100, 100]];
+    const way: PointMm[] = [
+      [0, 0],
+      [100, 0],
+      [100, 100],
+    ];
     const round = rounded(way);
     expect(round[0]).toEqual([0, 0]);
     expect(round[round.length - 1]).toEqual([100, 100]);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { stillFrame, type BayFrame } from '../../src/bay/bayFrame';
+import { type BayFrame, stillFrame } from '../../src/bay/bayFrame';
 import { emptyHand, type Hand } from '../../src/bay/gesture/handGesture';
 import { entriesOf, type GearPlaces } from '../../src/bay/twin/entries';
 import { keyAct } from '../../src/bay/twin/keys';
@@ -13,9 +13,18 @@ const frame: BayFrame = {
     { id: 'low', port: null, open: false, route: [], caught: false },
     { id: 'high', port: 'port-a', open: true, route: ['side-middle'], caught: false },
   ],
-  can: { id: 'can-1', tiltDeg: 90, valveSixteenths: 4, mounted: true, frostLevel: null, onScale: true, readout: null },
+  can: {
+    id: 'can-1',
+    tiltDeg: 90,
+    valveSixteenths: 4,
+    mounted: true,
+    frostLevel: null,
+    onScale: true,
+    readout: null,
+  },
 };
-const labels = (f: BayFrame, hand: Hand = emptyHand()): string[] => entriesOf(layout, f, places, hand).map((entry) => entry.label);
+const labels = (f: BayFrame, hand: Hand = emptyHand()): string[] =>
+  entriesOf(layout, f, places, hand).map((entry) => entry.label);
 
 describe('what the twin says', () => {
   it('tells a port by bore and place, and what is on it, never which side it is', () => {
@@ -30,7 +39,9 @@ describe('what the twin says', () => {
     expect(labels(frame).some((label) => label.startsWith('Suction line: from Expansion valve'))).toBe(true);
     const assessed = labels({ ...frame, assessed: true });
     expect(assessed.some((label) => /Suction|Liquid|Discharge/.test(label))).toBe(false);
-    expect(assessed.filter((l) => l.startsWith('Line')).join('|')).toMatch(/Line, 16\.0 mm across, (rear|middle|front) left/);
+    expect(assessed.filter((l) => l.startsWith('Line')).join('|')).toMatch(
+      /Line, 16\.0 mm across, (rear|middle|front) left/,
+    );
   });
 
   it('says how a coupler stands and how the can is tilted', () => {
@@ -43,7 +54,9 @@ describe('what the twin says', () => {
   it('every name of every part is a word, not a key', () => {
     for (const id of layoutIds) {
       const car = layoutOf(id);
-      const all = entriesOf(car, stillFrame(car.ports.map((p) => p.id)), places, emptyHand()).map((entry) => entry.label);
+      const all = entriesOf(car, stillFrame(car.ports.map((p) => p.id)), places, emptyHand()).map(
+        (entry) => entry.label,
+      );
       expect(all.filter((label) => /^[a-z]/.test(label))).toEqual([]);
       expect(new Set(entriesOf(car, frame, places, emptyHand()).map((entry) => entry.key)).size).toBe(
         entriesOf(car, frame, places, emptyHand()).length,
@@ -53,7 +66,14 @@ describe('what the twin says', () => {
 });
 
 describe('while something is in the hand', () => {
-  const holding: Hand = { doing: 'carrying', item: 'coupler:low', from: null, at: null, dragged: false, valid: ['port-b', 'mat'] };
+  const holding: Hand = {
+    doing: 'carrying',
+    item: 'coupler:low',
+    from: null,
+    at: null,
+    dragged: false,
+    valid: ['port-b', 'mat'],
+  };
 
   it('Tab meets only places where it fits, a port once for each way to lead the hose', () => {
     const entries = entriesOf(layout, frame, places, holding);
@@ -69,14 +89,18 @@ describe('keys', () => {
   const [entry] = entriesOf(layout, frame, places, emptyHand());
   const can = entriesOf(layout, frame, places, emptyHand()).find((e) => e.id === 'can');
   const valve = entriesOf(layout, frame, places, emptyHand()).find((e) => e.id === 'can-valve');
-  const press = (key: string, on = entry, shift = false) => keyAct({ key, shift }, on, emptyHand(), frame.can);
+  const press = (key: string, on = entry, shift = false) =>
+    keyAct({ key, shift }, on, emptyHand(), frame.can);
 
   it('tilt the can in steps of 5°, 15° with Shift, and stop at its ends', () => {
     if (!can) throw new Error('the can is there');
     expect(press(']', can)).toEqual({ act: 'tilt', degrees: 95 });
     expect(press('{', can, true)).toEqual({ act: 'tilt', degrees: 75 });
     expect(press('End', can)).toEqual({ act: 'tilt', degrees: 180 });
-    expect(keyAct({ key: '[', shift: false }, can, emptyHand(), { tiltDeg: 0, valveSixteenths: 0 })).toEqual({ act: 'tilt', degrees: 0 });
+    expect(keyAct({ key: '[', shift: false }, can, emptyHand(), { tiltDeg: 0, valveSixteenths: 0 })).toEqual({
+      act: 'tilt',
+      degrees: 0,
+    });
   });
 
   it('turn the valve in sixteenths', () => {
@@ -98,7 +122,14 @@ describe('keys', () => {
   });
 
   it('put, and give up, what is in the hand', () => {
-    const holding: Hand = { doing: 'carrying', item: 'coupler:low', from: null, at: null, dragged: false, valid: ['port-b'] };
+    const holding: Hand = {
+      doing: 'carrying',
+      item: 'coupler:low',
+      from: null,
+      at: null,
+      dragged: false,
+      valid: ['port-b'],
+    };
     expect(keyAct({ key: ' ', shift: false }, entry, holding, null)).toEqual({ act: 'put' });
     expect(keyAct({ key: 'Escape', shift: false }, entry, holding, null)).toEqual({ act: 'cancel' });
   });

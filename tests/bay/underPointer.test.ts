@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { cameraFor, COVER_LEVEL, levelAfter, openingLevel, toBay, toScreen } from '../../src/bay/camera';
-import { dropTarget, underPointer, type Gear, type Scene } from '../../src/bay/gesture/underPointer';
+import { COVER_LEVEL, cameraFor, levelAfter, openingLevel, toBay, toScreen } from '../../src/bay/camera';
+import { dropTarget, type Gear, type Scene, underPointer } from '../../src/bay/gesture/underPointer';
 import { distance } from '../../src/layout/course';
 import { layoutIds, layoutOf } from '../../src/layout/layouts';
 
@@ -56,7 +56,11 @@ describe('what lies under a pointer', () => {
   it('gear comes before ports', () => {
     const at = layoutOf('sedan').ports[0].at;
     const gear: Gear = { id: 'coupler:low', takeable: true, from: 'port-a', at, r: 40 };
-    expect(underPointer(sceneOf('sedan', [gear]), at)).toEqual({ id: 'coupler:low', takeable: true, from: 'port-a' });
+    expect(underPointer(sceneOf('sedan', [gear]), at)).toEqual({
+      id: 'coupler:low',
+      takeable: true,
+      from: 'port-a',
+    });
   });
 
   it('a line is found on its tube, the smaller part inside a larger one', () => {

@@ -14,24 +14,68 @@ const each = layoutIds.map((id) => [id, layoutOf(id)] as const);
 
 describe('a course', () => {
   it('rounds a corner with the radius asked for', () => {
-    const course = courseOf([[0, 0], [100, 0], [100, 100]], 20);
+    const course = courseOf(
+      [
+        [0, 0],
+        [100, 0],
+        [100, 100],
+      ],
+      20,
+    );
     expect(course.lengthMm).toBeCloseTo(160 + (Math.PI / 2) * 20, 1);
     const middle = stationAt(course, course.lengthMm / 2);
     expect(Math.hypot(middle.x - 80, middle.y - 20)).toBeCloseTo(20, 1);
   });
 
   it('shrinks a bend that a short run has no room for', () => {
-    const course = courseOf([[0, 0], [10, 0], [10, 300]], 200);
+    const course = courseOf(
+      [
+        [0, 0],
+        [10, 0],
+        [10, 300],
+      ],
+      200,
+    );
     expect(Math.max(...course.points.map((p) => p[0]))).toBeLessThan(10.001);
   });
 
   it('is cut where it is asked to be cut', () => {
-    const cut = stretch(courseOf([[0, 0], [100, 0]], 5), 20, 30);
-    expect(cut).toEqual([[20, 0], [30, 0]]);
+    const cut = stretch(
+      courseOf(
+        [
+          [0, 0],
+          [100, 0],
+        ],
+        5,
+      ),
+      20,
+      30,
+    );
+    expect(cut).toEqual([
+      [20, 0],
+      [30, 0],
+    ]);
   });
 
   it('finds where another crosses it', () => {
-    expect(crossings(courseOf([[0, 0], [100, 0]], 5), courseOf([[40, -10], [40, 10]], 5))).toEqual([40]);
+    expect(
+      crossings(
+        courseOf(
+          [
+            [0, 0],
+            [100, 0],
+          ],
+          5,
+        ),
+        courseOf(
+          [
+            [40, -10],
+            [40, 10],
+          ],
+          5,
+        ),
+      ),
+    ).toEqual([40]);
   });
 });
 
@@ -41,7 +85,14 @@ describe('tracing a port to the part that decides', () => {
     const thick = tracePort(hatchback, 'port-b');
     expect(thin.side).toBe('high');
     expect(thin.downstream.map((s) => s.id)).toEqual(['liquid', 'txv']);
-    expect(thin.upstream.map((s) => s.id)).toEqual(['liquid', 'drier', 'drier-in', 'condenser', 'discharge', 'compressor']);
+    expect(thin.upstream.map((s) => s.id)).toEqual([
+      'liquid',
+      'drier',
+      'drier-in',
+      'condenser',
+      'discharge',
+      'compressor',
+    ]);
     expect(thick.side).toBe('low');
     expect(thick.downstream.at(-1)).toEqual({ id: 'compressor', kind: 'part' });
     expect(thick.upstream.at(-1)).toEqual({ id: 'txv', kind: 'part' });
@@ -51,15 +102,28 @@ describe('tracing a port to the part that decides', () => {
     const onAccumulator = tracePort(sedan, 'port-a');
     const onDischarge = tracePort(sedan, 'port-b');
     expect(onAccumulator.side).toBe('low');
-    expect(onAccumulator.upstream.map((s) => s.id)).toEqual(['accumulator', 'evap-out', 'evaporator', 'liquid', 'orifice']);
+    expect(onAccumulator.upstream.map((s) => s.id)).toEqual([
+      'accumulator',
+      'evap-out',
+      'evaporator',
+      'liquid',
+      'orifice',
+    ]);
     expect(onDischarge.side).toBe('high');
     expect(onDischarge.downstream.at(-1)).toEqual({ id: 'orifice', kind: 'part' });
-    expect(onDischarge.upstream).toEqual([{ id: 'discharge', kind: 'line' }, { id: 'compressor', kind: 'part' }]);
+    expect(onDischarge.upstream).toEqual([
+      { id: 'discharge', kind: 'line' },
+      { id: 'compressor', kind: 'part' },
+    ]);
   });
 
-  it.each(each)('the smaller fitting of the %s is on the low side, as R-134a fittings are (13 and 16 mm, SAE J639)', (_, layout) => {
-    for (const port of layout.ports) expect(tracePort(layout, port.id).side).toBe(port.boreMm === 13 ? 'low' : 'high');
-  });
+  it.each(each)(
+    'the smaller fitting of the %s is on the low side, as R-134a fittings are (13 and 16 mm, SAE J639)',
+    (_, layout) => {
+      for (const port of layout.ports)
+        expect(tracePort(layout, port.id).side).toBe(port.boreMm === 13 ? 'low' : 'high');
+    },
+  );
 
   it('says which ports there are when asked for another', () => {
     expect(() => tracePort(sedan, 'port-z')).toThrow(/port-a, port-b/);
@@ -73,7 +137,9 @@ describe('layout files', () => {
 
   it('no id or zone says which side a port belongs to', () => {
     for (const [, layout] of each) {
-      expect(JSON.stringify([layout.ports.map((p) => p.id), layout.zones, layout.routes])).not.toMatch(/low|high|suction|discharge/);
+      expect(JSON.stringify([layout.ports.map((p) => p.id), layout.zones, layout.routes])).not.toMatch(
+        /low|high|suction|discharge/,
+      );
     }
   });
 
@@ -98,18 +164,26 @@ describe('layout files', () => {
 
 describe('zones and routes', () => {
   it('a straight hose from the gauge edge across the fan is seen to pass the fan', () => {
-    const passed = zonesAlong(hatchback, [[-60, 600], [300, 700], [720, 700], [396, 488]]);
+    const passed = zonesAlong(hatchback, [
+      [-60, 600],
+      [300, 700],
+      [720, 700],
+      [396, 488],
+    ]);
     expect(passed).toContain('fan');
     expect(hazardsOf(hatchback, passed)).toContain('fan');
   });
 
-  it.each(each)('in the %s the usual route of every port is clear and reads back from its own way', (_, layout) => {
-    for (const port of layout.ports) {
-      expect(hazardsOf(layout, defaultRoute(layout, port.id))).toEqual([]);
-      const along = zonesAlong(layout, wayThrough(layout, port.id, 'low', defaultRoute(layout, port.id)));
-      expect(hazardsOf(layout, along)).toEqual([]);
-    }
-  });
+  it.each(each)(
+    'in the %s the usual route of every port is clear and reads back from its own way',
+    (_, layout) => {
+      for (const port of layout.ports) {
+        expect(hazardsOf(layout, defaultRoute(layout, port.id))).toEqual([]);
+        const along = zonesAlong(layout, wayThrough(layout, port.id, 'low', defaultRoute(layout, port.id)));
+        expect(hazardsOf(layout, along)).toEqual([]);
+      }
+    },
+  );
 
   it.each(each)('in the %s every port also has a way that somebody careless would take', (_, layout) => {
     for (const port of layout.ports) {
@@ -128,7 +202,8 @@ describe('zones and routes', () => {
   it('every port stands in the zone its routes start from', () => {
     for (const [, layout] of each) {
       for (const port of layout.ports) {
-        for (const route of routesOf(layout, port.id)) expect(zoneAt(layout, port.at)?.id).toBe(route.through[0]);
+        for (const route of routesOf(layout, port.id))
+          expect(zoneAt(layout, port.at)?.id).toBe(route.through[0]);
       }
     }
   });
@@ -147,7 +222,12 @@ describe('words of place', () => {
 
   it('tells a line by its ends, bore, length and turns', () => {
     const facts = lineFacts(lineOf(hatchback, 'suction'));
-    expect(facts).toMatchObject({ from: 'txv', to: 'compressor', diameterMm: 16, turns: ['left', 'forward', 'right'] });
+    expect(facts).toMatchObject({
+      from: 'txv',
+      to: 'compressor',
+      diameterMm: 16,
+      turns: ['left', 'forward', 'right'],
+    });
     expect(facts.lengthMm).toBeGreaterThan(650);
     expect(facts.lengthMm).toBeLessThan(800);
     expect(lineFacts(lineOf(sedan, 'liquid')).holds).toEqual(['orifice']);
@@ -161,7 +241,17 @@ describe('words of place', () => {
 describe('order without a pointer', () => {
   it('goes round the loop with the flow first, then ports rear to front', () => {
     const ids = stopsOf(sedan).map((stop) => stop.id);
-    expect(ids.slice(0, 9)).toEqual(['compressor', 'discharge', 'condenser', 'liquid', 'orifice', 'evaporator', 'evap-out', 'accumulator', 'suction']);
+    expect(ids.slice(0, 9)).toEqual([
+      'compressor',
+      'discharge',
+      'condenser',
+      'liquid',
+      'orifice',
+      'evaporator',
+      'evap-out',
+      'accumulator',
+      'suction',
+    ]);
     expect(ids.slice(9, 11)).toEqual(['port-a', 'port-b']);
     expect(new Set(ids).size).toBe(ids.length);
   });
@@ -175,6 +265,7 @@ describe('order without a pointer', () => {
   });
 
   it('every named part has a hit area', () => {
-    for (const [, layout] of each) for (const part of layout.parts) if (part.name) expect(part.hit, part.id).toBeDefined();
+    for (const [, layout] of each)
+      for (const part of layout.parts) if (part.name) expect(part.hit, part.id).toBeDefined();
   });
 });

@@ -4,10 +4,14 @@
  */
 import type { HoseId } from '../../layout/layout';
 import { circle, roundSquare } from './paths';
-import { mm, ROUND, shape, stroke, text, type Drawing } from './record';
+import { type Drawing, mm, ROUND, shape, stroke, text } from './record';
 
 /** Palette token of a hose. */
-export const HOSE_INK: Readonly<Record<HoseId, 'low' | 'high' | 'chg'>> = { low: 'low', high: 'high', charging: 'chg' };
+export const HOSE_INK: Readonly<Record<HoseId, 'low' | 'high' | 'chg'>> = {
+  low: 'low',
+  high: 'high',
+  charging: 'chg',
+};
 export const HOSE_LETTER: Readonly<Record<HoseId, string>> = { low: 'L', high: 'H', charging: 'C' };
 
 export function codeShape(hose: HoseId, x: number, y: number, r: number): string {

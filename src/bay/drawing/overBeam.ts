@@ -6,7 +6,7 @@ import { stationAt } from '../../layout/course';
 import type { Shell } from '../../layout/layout';
 import { down } from './paints';
 import { roundRect } from './paths';
-import { shape, type Drawing } from './record';
+import { type Drawing, shape } from './record';
 import { pathOf, type Run } from './run';
 import { BEAM_HEIGHT } from './shell/beam';
 import { bolt, lineShadow } from './solids';
@@ -31,19 +31,24 @@ export function overBeam(run: Run, shell: Shell): Drawing {
 }
 
 /** The stretch in front of `y` that holds the line's front end, and the length at which it begins. */
-function frontStretch(run: Run, y: number): { readonly from: number; readonly to: number; readonly edge: number } {
+function frontStretch(
+  run: Run,
+  y: number,
+): { readonly from: number; readonly to: number; readonly edge: number } {
   const { lengthMm } = run.course;
   const startsInFront = stationAt(run.course, 0).y > y;
   let edge = startsInFront ? 0 : lengthMm;
   const step = startsInFront ? SCAN_MM : -SCAN_MM;
-  while (edge + step >= 0 && edge + step <= lengthMm && stationAt(run.course, edge + step).y >= y) edge += step;
+  while (edge + step >= 0 && edge + step <= lengthMm && stationAt(run.course, edge + step).y >= y)
+    edge += step;
   return startsInFront ? { from: 0, to: edge, edge } : { from: edge, to: lengthMm, edge };
 }
 
 function nearestToY(run: Run, from: number, to: number, y: number): number {
   let best = from;
   for (let along = from; along <= to; along += SCAN_MM) {
-    if (Math.abs(stationAt(run.course, along).y - y) < Math.abs(stationAt(run.course, best).y - y)) best = along;
+    if (Math.abs(stationAt(run.course, along).y - y) < Math.abs(stationAt(run.course, best).y - y))
+      best = along;
   }
   return best;
 }

@@ -8,7 +8,7 @@
 import type { Matrix } from './matrix';
 import type { Gradient } from './paints';
 import type { Palette } from './palette';
-import { pathBox, type Box } from './pathBox';
+import { type Box, pathBox } from './pathBox';
 import type { Drawing, PathRecord, TextRecord } from './record';
 
 export type Ink2D = CanvasRenderingContext2D | OffscreenCanvasRenderingContext2D;
@@ -54,7 +54,14 @@ function paintPath(context: Ink2D, record: PathRecord, palette: Palette): void {
   }
 }
 
-function fillGradient(context: Ink2D, path: Path2D, box: Box, gradient: Gradient, palette: Palette, rule: CanvasFillRule): void {
+function fillGradient(
+  context: Ink2D,
+  path: Path2D,
+  box: Box,
+  gradient: Gradient,
+  palette: Palette,
+  rule: CanvasFillRule,
+): void {
   if (box.w < 0.01 || box.h < 0.01) return;
   const frame: Matrix = [box.w, 0, 0, box.h, box.x, box.y];
   const inverse = new DOMMatrix([1 / box.w, 0, 0, 1 / box.h, -box.x / box.w, -box.y / box.h]);
@@ -72,7 +79,8 @@ function canvasGradient(context: Ink2D, gradient: Gradient, palette: Palette): C
     gradient.kind === 'linear'
       ? context.createLinearGradient(...gradient.line)
       : context.createRadialGradient(...gradient.centre, 0, ...gradient.centre, gradient.radius);
-  for (const { at, ink, alpha } of gradient.stops) made.addColorStop(at, withAlpha(colour(palette, ink), alpha ?? 1));
+  for (const { at, ink, alpha } of gradient.stops)
+    made.addColorStop(at, withAlpha(colour(palette, ink), alpha ?? 1));
   return made;
 }
 

@@ -11,17 +11,37 @@ export interface Stop {
 
 /** Coordinates are shares of the filled shape's box. */
 export type Gradient =
-  | { readonly kind: 'linear'; readonly line: readonly [number, number, number, number]; readonly stops: readonly Stop[] }
-  | { readonly kind: 'radial'; readonly centre: readonly [number, number]; readonly radius: number; readonly stops: readonly Stop[] };
+  | {
+      readonly kind: 'linear';
+      readonly line: readonly [number, number, number, number];
+      readonly stops: readonly Stop[];
+    }
+  | {
+      readonly kind: 'radial';
+      readonly centre: readonly [number, number];
+      readonly radius: number;
+      readonly stops: readonly Stop[];
+    };
 
 export type Paint = string | Gradient;
 
-const linear = (line: readonly [number, number, number, number], ...stops: Stop[]): Gradient => ({ kind: 'linear', line, stops });
-const at = (share: number, ink: string, alpha?: number): Stop => (alpha === undefined ? { at: share, ink } : { at: share, ink, alpha });
+const linear = (line: readonly [number, number, number, number], ...stops: Stop[]): Gradient => ({
+  kind: 'linear',
+  line,
+  stops,
+});
+const at = (share: number, ink: string, alpha?: number): Stop =>
+  alpha === undefined ? { at: share, ink } : { at: share, ink, alpha };
 
-const round = (m: string): Stop[] => [at(0, `${m}-b`), at(0.28, `${m}-a`), at(0.62, `${m}-b`), at(1, `${m}-c`)];
+const round = (m: string): Stop[] => [
+  at(0, `${m}-b`),
+  at(0.28, `${m}-a`),
+  at(0.62, `${m}-b`),
+  at(1, `${m}-c`),
+];
 
-export const lit = (m: string): Gradient => linear([0, 0, 1, 1], at(0, `${m}-a`), at(0.62, `${m}-b`), at(1, `${m}-b`));
+export const lit = (m: string): Gradient =>
+  linear([0, 0, 1, 1], at(0, `${m}-a`), at(0.62, `${m}-b`), at(1, `${m}-b`));
 export const across = (m: string): Gradient => linear([0, 0, 1, 0], ...round(m));
 export const down = (m: string): Gradient => linear([0, 0, 0, 1], ...round(m));
 export const front = (m: string): Gradient => linear([0, 0, 0, 1], at(0, `${m}-c`), at(1, `${m}-d`));
@@ -64,8 +84,20 @@ export const FENDER_RIGHT = linear(
 export const GLASS = linear([0, 0, 0, 1], at(0, 'floor-d'), at(1, 'floor-c'));
 export const HOOD_UNDERSIDE = linear([0, 0, 0, 1], at(0, 'paint-d'), at(0.75, 'paint-c'), at(1, 'paint-d'));
 export const VIGNETTE = linear([0, 0, 1, 1], at(0, 'shadow', 0), at(0.5, 'shadow', 0), at(1, 'shadow', 0.5));
-export const FROST_COAT = linear([0, 0, 1, 0], at(0, 'frost', 0.82), at(0.3, 'frost', 0.92), at(0.62, 'frost', 0.74), at(1, 'frost-d', 0.82));
-export const CAN_WALL = linear([0, 0, 1, 0], at(0, 'can-b'), at(0.25, 'can-a'), at(0.55, 'can-b'), at(1, 'mill-d'));
+export const FROST_COAT = linear(
+  [0, 0, 1, 0],
+  at(0, 'frost', 0.82),
+  at(0.3, 'frost', 0.92),
+  at(0.62, 'frost', 0.74),
+  at(1, 'frost-d', 0.82),
+);
+export const CAN_WALL = linear(
+  [0, 0, 1, 0],
+  at(0, 'can-b'),
+  at(0.25, 'can-a'),
+  at(0.55, 'can-b'),
+  at(1, 'mill-d'),
+);
 
 /** Warm light from the upper left; `strength` is less in the dark theme. It ends fully clear. */
 export const lamp = (strength: number): Gradient => ({

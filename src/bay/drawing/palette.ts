@@ -38,24 +38,73 @@ const NIGHT = '#0a1116';
 const RIM_NIGHT = 0.06;
 
 const LIGHT: Palette = {
-  page: '#e8e5de', shadow: '#0c171d', lamp: '#fff3d6', ink: '#1b2328', 'ink-soft': '#56636a', card: '#fbfaf6', 'card-edge': '#c9c5ba',
-  low: '#2467b0', 'low-a': '#4f8fd2', 'low-d': '#123c6b', high: '#c13a34', 'high-a': '#e0655d', 'high-d': '#701b18',
-  chg: '#c9b037', 'chg-a': '#e3cf6a', 'chg-d': '#6d5d12', select: '#f2a93b', danger: '#d9622b',
-  frost: '#f6fbff', 'frost-d': '#9dbccb', dew: '#d7ecf5', 'dew-d': '#54849a', 'can-a': '#d9dee0', 'can-b': '#aab3b7',
+  page: '#e8e5de',
+  shadow: '#0c171d',
+  lamp: '#fff3d6',
+  ink: '#1b2328',
+  'ink-soft': '#56636a',
+  card: '#fbfaf6',
+  'card-edge': '#c9c5ba',
+  low: '#2467b0',
+  'low-a': '#4f8fd2',
+  'low-d': '#123c6b',
+  high: '#c13a34',
+  'high-a': '#e0655d',
+  'high-d': '#701b18',
+  chg: '#c9b037',
+  'chg-a': '#e3cf6a',
+  'chg-d': '#6d5d12',
+  select: '#f2a93b',
+  danger: '#d9622b',
+  frost: '#f6fbff',
+  'frost-d': '#9dbccb',
+  dew: '#d7ecf5',
+  'dew-d': '#54849a',
+  'can-a': '#d9dee0',
+  'can-b': '#aab3b7',
 };
 
 const DARK: Palette = {
   ...LIGHT,
-  page: '#11171b', shadow: '#03070a', lamp: '#ffe9bd', ink: '#e9eef0', 'ink-soft': '#a3b0b6', card: '#1d262b', 'card-edge': '#3b474d',
-  low: '#3f84cf', 'low-a': '#6ba6e6', high: '#d8514a', 'high-a': '#ee7f77', chg: '#a8932d', 'chg-a': '#c4ad4c', select: '#ffc15c', danger: '#ff8a4c',
-  frost: '#e3eef5', 'frost-d': '#7d9dae', dew: '#b8d6e3', 'can-a': '#aab2b5', 'can-b': '#7c868a',
+  page: '#11171b',
+  shadow: '#03070a',
+  lamp: '#ffe9bd',
+  ink: '#e9eef0',
+  'ink-soft': '#a3b0b6',
+  card: '#1d262b',
+  'card-edge': '#3b474d',
+  low: '#3f84cf',
+  'low-a': '#6ba6e6',
+  high: '#d8514a',
+  'high-a': '#ee7f77',
+  chg: '#a8932d',
+  'chg-a': '#c4ad4c',
+  select: '#ffc15c',
+  danger: '#ff8a4c',
+  frost: '#e3eef5',
+  'frost-d': '#7d9dae',
+  dew: '#b8d6e3',
+  'can-a': '#aab2b5',
+  'can-b': '#7c868a',
 };
 
 /** Printed things keep their paper in both themes. */
 const PRINTED: Palette = {
-  white: '#ffffff', paper: '#f3efe2', 'paper-head': '#4b575d', 'paper-ink': '#1b2328', 'paper-label': '#e9e5d8',
-  lint: '#75684f', 'lint-1': '#6b5b41', 'lint-2': '#83725a', 'lint-3': '#55503f', 'lint-4': '#92876c',
-  'leaf-1': '#8a6d35', 'leaf-2': '#6f7a3c', 'leaf-3': '#94562f', 'leaf-d': '#43371d', washer: '#8fb6bf',
+  white: '#ffffff',
+  paper: '#f3efe2',
+  'paper-head': '#4b575d',
+  'paper-ink': '#1b2328',
+  'paper-label': '#e9e5d8',
+  lint: '#75684f',
+  'lint-1': '#6b5b41',
+  'lint-2': '#83725a',
+  'lint-3': '#55503f',
+  'lint-4': '#92876c',
+  'leaf-1': '#8a6d35',
+  'leaf-2': '#6f7a3c',
+  'leaf-3': '#94562f',
+  'leaf-d': '#43371d',
+  washer: '#8fb6bf',
 };
 
 /** Strength of the lamp over the whole picture. */
@@ -68,7 +117,9 @@ export function paletteOf(dark: boolean, paint: string): Palette {
   for (const [name, material] of Object.entries(MATERIALS)) {
     STEPS.forEach((step, i) => {
       const night = material[5] + (step === 'h' ? RIM_NIGHT : 0);
-      colours[`${name}-${step}`] = dark ? mixed(material[i] as string, NIGHT, night) : (material[i] as string);
+      colours[`${name}-${step}`] = dark
+        ? mixed(material[i] as string, NIGHT, night)
+        : (material[i] as string);
     });
   }
   STEPS.forEach((step, i) => {

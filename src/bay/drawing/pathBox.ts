@@ -36,13 +36,24 @@ interface Pen {
 }
 
 function measure(d: string): Box {
-  const pen: Pen = { x: 0, y: 0, startX: 0, startY: 0, minX: Infinity, minY: Infinity, maxX: -Infinity, maxY: -Infinity };
+  const pen: Pen = {
+    x: 0,
+    y: 0,
+    startX: 0,
+    startY: 0,
+    minX: Infinity,
+    minY: Infinity,
+    maxX: -Infinity,
+    maxY: -Infinity,
+  };
   let command = 'M';
   let numbers: number[] = [];
   const flush = (): void => {
     const need = NEEDS[command.toLowerCase()];
     if (need === 0) draw(pen, command, []);
-    else for (let i = 0; i + need <= numbers.length; i += need) draw(pen, i > 0 && command === 'M' ? 'L' : command, numbers.slice(i, i + need));
+    else
+      for (let i = 0; i + need <= numbers.length; i += need)
+        draw(pen, i > 0 && command === 'M' ? 'L' : command, numbers.slice(i, i + need));
     numbers = [];
   };
   let first = true;

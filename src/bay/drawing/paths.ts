@@ -11,7 +11,8 @@ export function roundRect(x: number, y: number, w: number, h: number, radius = 8
   );
 }
 
-export const polyline = (points: readonly PointMm[]): string => `M${points.map(([x, y]) => `${mm(x)} ${mm(y)}`).join('L')}`;
+export const polyline = (points: readonly PointMm[]): string =>
+  `M${points.map(([x, y]) => `${mm(x)} ${mm(y)}`).join('L')}`;
 export const polygon = (points: readonly PointMm[]): string => `${polyline(points)}Z`;
 
 export const ellipse = (x: number, y: number, rx: number, ry: number): string =>

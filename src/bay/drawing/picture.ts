@@ -4,15 +4,15 @@
  */
 import type { Layout, Part } from '../../layout/layout';
 import { mat } from './gear/mat';
+import { overBeam } from './overBeam';
+import { lamp, VIGNETTE } from './paints';
 import { fanMotor } from './parts/fanElectric';
 import { stillPart } from './parts/stillParts';
 import { underHoodLabel } from './parts/underHoodLabel';
-import { overBeam } from './overBeam';
-import { lamp, VIGNETTE } from './paints';
-import { pipe } from './pipe';
 import { polygon } from './paths';
-import { fill, type Drawing } from './record';
-import { runsOf, type Run } from './run';
+import { pipe } from './pipe';
+import { type Drawing, fill } from './record';
+import { type Run, runsOf } from './run';
 import { beam } from './shell/beam';
 import { body, PAST } from './shell/body';
 import { cowl } from './shell/cowl';
@@ -48,9 +48,21 @@ export function bayPicture(layout: Layout, label: readonly [string, string], lam
     { z: Z_BEAM, drawing: beam(layout.shell) },
   ].sort((a, b) => a.z - b.z);
   const below = items.filter((item) => item.z < Z_ON_SHELL);
-  const printed = layout.parts.filter((part) => part.kind === 'label').flatMap((part) => underHoodLabel(part, label));
-  const shell: Drawing = [...body(layout.shell), ...cowl(layout.shell), ...hoodHolder(layout.shell), ...nose(layout.shell), ...printed];
-  return stack([{ z: -1, drawing: [fill(everything(layout), 'page')] }, ...below, { z: 99, drawing: [...shell, ...mat(layout.mat.rect), ...light(layout, lampStrength)] }]);
+  const printed = layout.parts
+    .filter((part) => part.kind === 'label')
+    .flatMap((part) => underHoodLabel(part, label));
+  const shell: Drawing = [
+    ...body(layout.shell),
+    ...cowl(layout.shell),
+    ...hoodHolder(layout.shell),
+    ...nose(layout.shell),
+    ...printed,
+  ];
+  return stack([
+    { z: -1, drawing: [fill(everything(layout), 'page')] },
+    ...below,
+    { z: 99, drawing: [...shell, ...mat(layout.mat.rect), ...light(layout, lampStrength)] },
+  ]);
 }
 
 function partItems(part: Part): Item[] {
@@ -65,13 +77,22 @@ const lineItems = (layout: Layout, run: Run): Item[] => [
   ...(run.line.overBeam ? [{ z: Z_OVER_BEAM, drawing: overBeam(run, layout.shell) }] : []),
 ];
 
-const stub = ([x, y]: readonly [number, number]): Drawing => slab(x - 17, y - 17, 34, 34, { r: 7, lip: 8, m: 'mill', elevation: 14 });
+const stub = ([x, y]: readonly [number, number]): Drawing =>
+  slab(x - 17, y - 17, 34, 34, { r: 7, lip: 8, m: 'mill', elevation: 14 });
 
-const light = (layout: Layout, strength: number): Drawing => [fill(everything(layout), lamp(strength)), fill(everything(layout), VIGNETTE)];
+const light = (layout: Layout, strength: number): Drawing => [
+  fill(everything(layout), lamp(strength)),
+  fill(everything(layout), VIGNETTE),
+];
 
 function everything(layout: Layout): string {
   const [x, y, w, h] = layout.view;
-  return polygon([[x - PAST, y - PAST], [x + w + PAST, y - PAST], [x + w + PAST, y + h + PAST], [x - PAST, y + h + PAST]]);
+  return polygon([
+    [x - PAST, y - PAST],
+    [x + w + PAST, y - PAST],
+    [x + w + PAST, y + h + PAST],
+    [x - PAST, y + h + PAST],
+  ]);
 }
 
 /** Joins neighbouring still items into layers. */

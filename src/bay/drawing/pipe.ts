@@ -1,14 +1,19 @@
 /** A line of the bay: shadow, the pill under it where it crosses another, its sections, collars, nuts, bands, clamps. */
-import { stationAt, type Station } from '../../layout/course';
+import { type Station, stationAt } from '../../layout/course';
 import type { SectionMaterial } from '../../layout/layout';
 import { down } from './paints';
 import { roundRect } from './paths';
-import { fill, mm, placed, ROUND, shape, stroke, type Drawing } from './record';
-import { hasHose, HOSE_FACTOR, pathOf, sectionsOf, type Run } from './run';
+import { type Drawing, fill, mm, placed, ROUND, shape, stroke } from './record';
+import { HOSE_FACTOR, hasHose, pathOf, type Run, sectionsOf } from './run';
 import { bolt, lineShadow } from './solids';
 import { alongFrame, collar, hexNut, tube } from './tubes';
 
-const MATERIAL: Readonly<Record<SectionMaterial, string>> = { tube: 'alu', hose: 'ahose', rubber: 'rub', iron: 'iron' };
+const MATERIAL: Readonly<Record<SectionMaterial, string>> = {
+  tube: 'alu',
+  hose: 'ahose',
+  rubber: 'rub',
+  iron: 'iron',
+};
 
 export function pipe(run: Run): Drawing {
   return [
@@ -28,7 +33,9 @@ const at = (run: Run, share: number): Station => stationAt(run.course, share * r
 
 function crossingPills(run: Run): Drawing {
   const width = run.width * (hasHose(run.line) ? HOSE_FACTOR : 1) + 10;
-  return run.over.map(({ alongMm, halfMm }) => stroke(pathOf(run, alongMm - halfMm, alongMm + halfMm), 'shadow', mm(width), 0.6, ROUND));
+  return run.over.map(({ alongMm, halfMm }) =>
+    stroke(pathOf(run, alongMm - halfMm, alongMm + halfMm), 'shadow', mm(width), 0.6, ROUND),
+  );
 }
 
 function sections(run: Run): Drawing {
@@ -36,7 +43,12 @@ function sections(run: Run): Drawing {
     const wide = material === 'hose' && run.loop ? run.width * HOSE_FACTOR : run.width;
     const open = from === 0 || to === 1;
     const cap = open && (run.loop || run.line.ends === 'round') ? 'round' : 'butt';
-    return tube(pathOf(run, from * run.course.lengthMm, to * run.course.lengthMm), mm(wide), MATERIAL[material], cap);
+    return tube(
+      pathOf(run, from * run.course.lengthMm, to * run.course.lengthMm),
+      mm(wide),
+      MATERIAL[material],
+      cap,
+    );
   });
 }
 
@@ -60,7 +72,10 @@ function nut(run: Run, share: number): Drawing {
 function band(run: Run, share: number): Drawing {
   const t = at(run, share);
   const half = run.width * 0.36;
-  return [...collar(t, 17, mm(run.width + 5), 'cast'), ...bolt(t.x + half * Math.abs(t.ty), t.y - half * Math.abs(t.tx), 4.5)];
+  return [
+    ...collar(t, 17, mm(run.width + 5), 'cast'),
+    ...bolt(t.x + half * Math.abs(t.ty), t.y - half * Math.abs(t.tx), 4.5),
+  ];
 }
 
 function clamp(run: Run, share: number): Drawing {
@@ -81,8 +96,18 @@ function ductRibs(run: Run): Drawing {
     const t = at(run, share);
     const [nx, ny, h] = [-t.ty, t.tx, run.width * 0.5];
     ribs.push(
-      stroke(`M${mm(t.x - nx * h)} ${mm(t.y - ny * h)}L${mm(t.x + nx * h)} ${mm(t.y + ny * h)}`, 'rub-d', 4, 0.8),
-      stroke(`M${mm(t.x - nx * h * 0.8 - 3)} ${mm(t.y - ny * h * 0.8 - 3)}L${mm(t.x + nx * h * 0.3 - 3)} ${mm(t.y + ny * h * 0.3 - 3)}`, 'rub-h', 1.6, 0.5),
+      stroke(
+        `M${mm(t.x - nx * h)} ${mm(t.y - ny * h)}L${mm(t.x + nx * h)} ${mm(t.y + ny * h)}`,
+        'rub-d',
+        4,
+        0.8,
+      ),
+      stroke(
+        `M${mm(t.x - nx * h * 0.8 - 3)} ${mm(t.y - ny * h * 0.8 - 3)}L${mm(t.x + nx * h * 0.3 - 3)} ${mm(t.y + ny * h * 0.3 - 3)}`,
+        'rub-h',
+        1.6,
+        0.5,
+      ),
     );
   }
   return ribs;

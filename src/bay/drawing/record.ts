@@ -2,7 +2,7 @@
  * Draw records: what a drawing is before anybody paints it. Pure data in millimetres, so the same part, state and seed
  * give the same records on every machine; colours are names of palette tokens, resolved per theme by the painter.
  */
-import { multiply, type Matrix } from './matrix';
+import { type Matrix, multiply } from './matrix';
 import type { Paint } from './paints';
 
 export interface StrokeStyle {
@@ -40,7 +40,13 @@ export type Drawing = readonly DrawRecord[];
 
 export const fill = (d: string, paint: Paint, fillAlpha = 1): PathRecord => ({ d, fill: paint, fillAlpha });
 
-export const stroke = (d: string, ink: string, width: number, inkAlpha = 1, style: StrokeStyle = {}): PathRecord => ({
+export const stroke = (
+  d: string,
+  ink: string,
+  width: number,
+  inkAlpha = 1,
+  style: StrokeStyle = {},
+): PathRecord => ({
   d,
   ink,
   width,
@@ -52,7 +58,13 @@ export const ROUND: StrokeStyle = { cap: 'round' };
 export const ROUND_JOIN: StrokeStyle = { join: 'round' };
 
 /** A filled shape with its edge. */
-export const shape = (d: string, paint: Paint, ink: string, width: number, style: StrokeStyle = {}): PathRecord => ({
+export const shape = (
+  d: string,
+  paint: Paint,
+  ink: string,
+  width: number,
+  style: StrokeStyle = {},
+): PathRecord => ({
   d,
   fill: paint,
   fillAlpha: 1,
@@ -63,8 +75,15 @@ export const shape = (d: string, paint: Paint, ink: string, width: number, style
 });
 
 /** A straight stroke with round ends. */
-export const bar = (x1: number, y1: number, x2: number, y2: number, ink: string, width: number, alpha = 1): PathRecord =>
-  stroke(`M${mm(x1)} ${mm(y1)}L${mm(x2)} ${mm(y2)}`, ink, width, alpha, ROUND);
+export const bar = (
+  x1: number,
+  y1: number,
+  x2: number,
+  y2: number,
+  ink: string,
+  width: number,
+  alpha = 1,
+): PathRecord => stroke(`M${mm(x1)} ${mm(y1)}L${mm(x2)} ${mm(y2)}`, ink, width, alpha, ROUND);
 
 export const text = (
   words: string,

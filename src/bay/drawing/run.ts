@@ -3,7 +3,7 @@
  * scale over its true diameter, so the ratio between thick and thin is always true; rubber on a refrigerant line is
  * wider by the same factor everywhere.
  */
-import { courseOf, crossings, stretch, type Course } from '../../layout/course';
+import { type Course, courseOf, crossings, stretch } from '../../layout/course';
 import type { Layout, Line, Section } from '../../layout/layout';
 import { polyline } from './paths';
 

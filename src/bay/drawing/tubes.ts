@@ -3,14 +3,16 @@
  * three are shifted in picture space, so the light stays true round every bend.
  */
 import type { Station } from '../../layout/course';
-import { chain, move, turn, type Matrix } from './matrix';
+import { chain, type Matrix, move, turn } from './matrix';
 import { across } from './paints';
 import { roundRect } from './paths';
-import { fill, mm, placed, shape, stroke, type Drawing, type StrokeStyle } from './record';
+import { type Drawing, fill, mm, placed, type StrokeStyle, shape, stroke } from './record';
 
 export function tube(d: string, w: number, m: string, cap: 'butt' | 'round' = 'butt'): Drawing {
   const style: StrokeStyle = { cap, join: 'round' };
-  const shifted = (share: number): { readonly matrix: Matrix } => ({ matrix: move(mm(w * share), mm(w * share)) });
+  const shifted = (share: number): { readonly matrix: Matrix } => ({
+    matrix: move(mm(w * share), mm(w * share)),
+  });
   return [
     stroke(d, `${m}-d`, mm(w + 3.4), 1, style),
     stroke(d, `${m}-b`, w, 1, style),
@@ -28,10 +30,17 @@ export function acrossFrame(at: Station): Matrix {
 }
 
 /** Frame at a station with its x along the tube. */
-export const alongFrame = (at: Station): Matrix => chain(move(mm(at.x), mm(at.y)), turn(mm((Math.atan2(at.ty, at.tx) * 180) / Math.PI)));
+export const alongFrame = (at: Station): Matrix =>
+  chain(move(mm(at.x), mm(at.y)), turn(mm((Math.atan2(at.ty, at.tx) * 180) / Math.PI)));
 
 /** A ring round a tube, with grooves at shares of its length. */
-export function collar(at: Station, length: number, w: number, m: string, grooves: readonly number[] = []): Drawing {
+export function collar(
+  at: Station,
+  length: number,
+  w: number,
+  m: string,
+  grooves: readonly number[] = [],
+): Drawing {
   const drawing: Drawing = [
     shape(roundRect(-w / 2, -length / 2, w, length, 3), across(m), `${m}-d`, 1.8),
     ...grooves.flatMap((share) => [

@@ -32,7 +32,12 @@ export type Hand =
 export type HandEvent =
   | { readonly kind: 'down'; readonly under: Under | null; readonly at: PointMm }
   | { readonly kind: 'move'; readonly at: PointMm; readonly valid: (item: string) => readonly string[] }
-  | { readonly kind: 'up'; readonly at: PointMm; readonly over: string | null; readonly valid: (item: string) => readonly string[] }
+  | {
+      readonly kind: 'up';
+      readonly at: PointMm;
+      readonly over: string | null;
+      readonly valid: (item: string) => readonly string[];
+    }
   | { readonly kind: 'take'; readonly under: Under; readonly valid: (item: string) => readonly string[] }
   | { readonly kind: 'put'; readonly target: string }
   | { readonly kind: 'cancel' };
@@ -56,7 +61,9 @@ export const emptyHand = (): Hand => NOTHING;
 export function handStep(hand: Hand, event: HandEvent): HandStep {
   switch (event.kind) {
     case 'down':
-      return hand.doing === 'carrying' ? stay(hand) : stay({ doing: 'pressing', under: event.under, at: event.at });
+      return hand.doing === 'carrying'
+        ? stay(hand)
+        : stay({ doing: 'pressing', under: event.under, at: event.at });
     case 'move':
       return stay(moved(hand, event.at, event.valid));
     case 'up':
@@ -72,7 +79,12 @@ export function handStep(hand: Hand, event: HandEvent): HandStep {
 
 const stay = (hand: Hand): HandStep => ({ hand, intents: [] });
 
-function carry(under: Under, at: PointMm | null, dragged: boolean, valid: (item: string) => readonly string[]): Hand {
+function carry(
+  under: Under,
+  at: PointMm | null,
+  dragged: boolean,
+  valid: (item: string) => readonly string[],
+): Hand {
   return { doing: 'carrying', item: under.id, from: under.from, at, dragged, valid: valid(under.id) };
 }
 
@@ -87,7 +99,12 @@ function isClick(a: PointMm, b: PointMm): boolean {
   return dx * dx + dy * dy < CLICK_MM * CLICK_MM;
 }
 
-function released(hand: Hand, at: PointMm, over: string | null, valid: (item: string) => readonly string[]): HandStep {
+function released(
+  hand: Hand,
+  at: PointMm,
+  over: string | null,
+  valid: (item: string) => readonly string[],
+): HandStep {
   if (hand.doing === 'carrying') return hand.dragged ? letGo(hand, over) : clickedWhileHolding(hand, over);
   if (hand.doing !== 'pressing' || !hand.under) return stay(NOTHING);
   // A loose thing that is clicked comes into the hand; anything else is looked at or worked.
@@ -98,7 +115,8 @@ function released(hand: Hand, at: PointMm, over: string | null, valid: (item: st
 type Carrying = Extract<Hand, { readonly doing: 'carrying' }>;
 
 /** Holding by click: a click on a place puts it there, a click on nothing keeps it in the hand. */
-const clickedWhileHolding = (hand: Carrying, over: string | null): HandStep => (over === null ? stay(hand) : putDown(hand, over));
+const clickedWhileHolding = (hand: Carrying, over: string | null): HandStep =>
+  over === null ? stay(hand) : putDown(hand, over);
 
 function letGo(hand: Carrying, over: string | null): HandStep {
   if (over !== null) return putDown(hand, over);

@@ -2,10 +2,10 @@
  * What lies under a pointer, in millimetres of the bay. Hit areas never shrink below 44 screen pixels; where two overlap
  * the nearest middle wins. Gear in the hand's reach comes first, then ports, then lines and parts.
  */
-import { courseOf, distance, nearestStation, type Course } from '../../layout/course';
+import { type Course, courseOf, distance, nearestStation } from '../../layout/course';
 import type { Layout, PointMm } from '../../layout/layout';
-import { inRect } from '../../layout/zones';
 import { loopLines } from '../../layout/trace';
+import { inRect } from '../../layout/zones';
 import { MAT, SCALE } from '../itemIds';
 import type { Under } from './handGesture';
 
@@ -27,7 +27,12 @@ export interface Scene {
 }
 
 export function underPointer(scene: Scene, at: PointMm): Under | null {
-  return nearestOf(scene.gear, scene, at) ?? portUnder(scene, at) ?? lineUnder(scene, at, 6) ?? partUnder(scene, at);
+  return (
+    nearestOf(scene.gear, scene, at) ??
+    portUnder(scene, at) ??
+    lineUnder(scene, at, 6) ??
+    partUnder(scene, at)
+  );
 }
 
 /** Where something let go at this point would land: a port, the scale, the mat, or nowhere. */
@@ -45,13 +50,16 @@ function nearestOf(things: readonly Gear[], scene: Scene, at: PointMm): Under | 
   let best: { readonly thing: Gear; readonly away: number } | null = null;
   for (const thing of things) {
     const away = distance(thing.at, at);
-    if (thing.id !== SCALE && away < reach(scene, thing.r) && (!best || away < best.away)) best = { thing, away };
+    if (thing.id !== SCALE && away < reach(scene, thing.r) && (!best || away < best.away))
+      best = { thing, away };
   }
   return best && { id: best.thing.id, takeable: best.thing.takeable, from: best.thing.from };
 }
 
 function portUnder(scene: Scene, at: PointMm): Under | null {
-  const ports = scene.layout.ports.map((port): Gear => ({ id: port.id, takeable: false, from: null, at: port.at, r: PORT_R_MM }));
+  const ports = scene.layout.ports.map(
+    (port): Gear => ({ id: port.id, takeable: false, from: null, at: port.at, r: PORT_R_MM }),
+  );
   return nearestOf(ports, scene, at);
 }
 
@@ -60,7 +68,9 @@ const courses = new WeakMap<Layout, readonly (readonly [string, Course, number])
 function coursesOf(layout: Layout): readonly (readonly [string, Course, number])[] {
   const found = courses.get(layout);
   if (found) return found;
-  const made = loopLines(layout).map((line) => [line.id, courseOf(line.way, line.fillet), (line.diameterMm * layout.pipeScale) / 2] as const);
+  const made = loopLines(layout).map(
+    (line) => [line.id, courseOf(line.way, line.fillet), (line.diameterMm * layout.pipeScale) / 2] as const,
+  );
   courses.set(layout, made);
   return made;
 }

@@ -37,7 +37,12 @@ const PATIENCE_STEPS = 120;
 const SLACK = 1.04;
 
 export function createChain(way: readonly PointMm[]): HoseChain {
-  const engine = Matter.Engine.create({ gravity: { x: 0, y: 0 }, positionIterations: 4, velocityIterations: 2, constraintIterations: 4 });
+  const engine = Matter.Engine.create({
+    gravity: { x: 0, y: 0 },
+    positionIterations: 4,
+    velocityIterations: 2,
+    constraintIterations: 4,
+  });
   const start = resample(way, LINKS + 1);
   const bodies = start.map(([x, y], i) =>
     Matter.Bodies.circle(x, y, 6, {
@@ -84,7 +89,8 @@ export function createChain(way: readonly PointMm[]): HoseChain {
 const tie = (bodyA: Matter.Body, bodyB: Matter.Body, length: number, stiffness: number): Matter.Constraint =>
   Matter.Constraint.create({ bodyA, bodyB, length, stiffness, damping: 0.1 });
 
-const lengthOf = (points: readonly PointMm[]): number => points.slice(1).reduce((sum, p, i) => sum + distance(points[i], p), 0);
+const lengthOf = (points: readonly PointMm[]): number =>
+  points.slice(1).reduce((sum, p, i) => sum + distance(points[i], p), 0);
 
 /** `count` points at equal lengths along a polyline. */
 export function resample(way: readonly PointMm[], count: number): PointMm[] {

@@ -1,7 +1,7 @@
 /** Where a hose lies before anybody touched it: led along its route, or loose from the mat to the gauge edge. */
 import type { HoseId, Layout, PointMm } from '../../layout/layout';
 import { wayThrough } from '../../layout/zones';
-import { barbTip, BARB_MM, type SideHose } from '../drawing/gear/coupler';
+import { BARB_MM, barbTip, type SideHose } from '../drawing/gear/coupler';
 import { rounded } from './chain';
 
 /** Loose couplers lie with their mouth toward the car. */
@@ -12,7 +12,10 @@ export function ledWay(layout: Layout, hose: HoseId, portId: string, route: read
   const [port, ...rest] = wayThrough(layout, portId, hose, route);
   const toward = rest[0];
   const away = Math.hypot(toward[0] - port[0], toward[1] - port[1]) || 1;
-  const barb: PointMm = [port[0] + ((toward[0] - port[0]) / away) * BARB_MM, port[1] + ((toward[1] - port[1]) / away) * BARB_MM];
+  const barb: PointMm = [
+    port[0] + ((toward[0] - port[0]) / away) * BARB_MM,
+    port[1] + ((toward[1] - port[1]) / away) * BARB_MM,
+  ];
   return rounded([barb, ...rest.slice(0, -1), beforeEdge(layout, hose), ...rest.slice(-1)]);
 }
 
@@ -25,7 +28,13 @@ export function restWay(layout: Layout, hose: SideHose): PointMm[] {
   const [dx, dy] = barbTip(hose, REST_TURN_DEG);
   const edge: PointMm = [layout.edge.x, layout.edge[hose]];
   const barb: PointMm = [x + dx, y + dy];
-  return rounded([barb, [barb[0], barb[1] - 30], [barb[0] - 70, barb[1] - 34], [(barb[0] + edge[0]) / 2 - 10, edge[1] + 4], edge]);
+  return rounded([
+    barb,
+    [barb[0], barb[1] - 30],
+    [barb[0] - 70, barb[1] - 34],
+    [(barb[0] + edge[0]) / 2 - 10, edge[1] + 4],
+    edge,
+  ]);
 }
 
 /** From the can's tap, or the loose end on the mat, to the gauge edge. */

@@ -7,7 +7,7 @@ import type { Layout } from '../../layout/layout';
 import { word } from '../../words/words';
 import type { BayFrame } from '../bayFrame';
 import type { Camera, HostSize } from '../camera';
-import { lampStrength, paletteOf, type Palette } from '../drawing/palette';
+import { lampStrength, type Palette, paletteOf } from '../drawing/palette';
 import { bayPicture } from '../drawing/picture';
 import { createStamps } from '../stamps';
 import { beltNode } from './beltNode';
@@ -117,7 +117,8 @@ export function createScene(layout: Layout, still: boolean): BayScene {
 
 /** Everything of the car that moves or changes, in drawing order. */
 function liveNodes(context: SceneContext): SceneNode[] {
-  const ofKind = (...kinds: readonly string[]) => context.layout.parts.filter((part) => kinds.includes(part.kind));
+  const ofKind = (...kinds: readonly string[]) =>
+    context.layout.parts.filter((part) => kinds.includes(part.kind));
   return [
     ...ofKind('condenser').map((part) => dirtNode(context, part)),
     ...ofKind('belt-front', 'belt-side').map((part) => beltNode(context, part)),

@@ -1,6 +1,6 @@
 /** A running belt: short bright ticks that go along the ribbon while the engine turns. */
 import { Graphics } from 'pixi.js';
-import { measure, stationAt, type Course } from '../../layout/course';
+import { type Course, measure, stationAt } from '../../layout/course';
 import type { Part, PointMm } from '../../layout/layout';
 import { beltEdge } from '../drawing/parts/beltFront';
 import { beltSpans } from '../drawing/parts/beltSide';
@@ -44,5 +44,10 @@ export function beltNode(context: SceneContext, part: Part): SceneNode {
 
 function waysOf(part: Part): Course[] {
   if (part.kind === 'belt-front') return [measure([...beltEdge(part), beltEdge(part)[0]])];
-  return beltSpans(part).map(([x, from, to]) => measure([[x, from], [x, to]] as readonly PointMm[]));
+  return beltSpans(part).map(([x, from, to]) =>
+    measure([
+      [x, from],
+      [x, to],
+    ] as readonly PointMm[]),
+  );
 }

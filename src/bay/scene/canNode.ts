@@ -31,7 +31,13 @@ const INVERTED_LIFT_MM = 58;
 export function canNode(context: SceneContext, print: string): CanNode {
   const view = new Container();
   const hose = new Graphics();
-  const [bead, plate, can, dial, end] = [new Sprite(), new Sprite(), new Sprite(), new Sprite(), new Sprite()];
+  const [bead, plate, can, dial, end] = [
+    new Sprite(),
+    new Sprite(),
+    new Sprite(),
+    new Sprite(),
+    new Sprite(),
+  ];
   view.addChild(plate, hose, bead, end, can, dial);
   let frame: CanFrame | null = null;
   let hosed = false;
@@ -57,9 +63,23 @@ export function canNode(context: SceneContext, print: string): CanNode {
     const [x, y] = at();
     const frost = now.frostLevel === null ? null : Math.round(now.frostLevel * FROST_STEPS) / FROST_STEPS;
     const key = `can:${now.tiltDeg}:${now.valveSixteenths}:${frost}`;
-    showStamp(can, context.stamps.get(key, () => canDrawing(print, now.tiltDeg, now.valveSixteenths, frost)), x, y);
-    showStamp(dial, context.stamps.get(`dial:${now.tiltDeg}`, () => tiltDial(now.tiltDeg)), ...dialPlace());
-    if (plate.visible) showStamp(plate, context.stamps.get(`scale:${now.readout}`, () => scalePlate(now.readout)), ...place());
+    showStamp(
+      can,
+      context.stamps.get(key, () => canDrawing(print, now.tiltDeg, now.valveSixteenths, frost)),
+      x,
+      y,
+    );
+    showStamp(
+      dial,
+      context.stamps.get(`dial:${now.tiltDeg}`, () => tiltDial(now.tiltDeg)),
+      ...dialPlace(),
+    );
+    if (plate.visible)
+      showStamp(
+        plate,
+        context.stamps.get(`scale:${now.readout}`, () => scalePlate(now.readout)),
+        ...place(),
+      );
   };
   const drawHose = (): void => {
     hose.clear();
@@ -73,7 +93,12 @@ export function canNode(context: SceneContext, print: string): CanNode {
     chain.dispose();
     paintHose(hose, points, { ink: 'chg', widthMm: HOSE_WIDTH_MM, liftMm: 30 }, context.palette());
     const [bx, by] = points[Math.round(points.length * 0.62)];
-    showStamp(bead, context.stamps.get('bead:charging', () => badge('charging', 0, 0, 17)), bx, by);
+    showStamp(
+      bead,
+      context.stamps.get('bead:charging', () => badge('charging', 0, 0, 17)),
+      bx,
+      by,
+    );
     const rest = context.layout.mat.rest.charging;
     if (end.visible) showStamp(end, context.stamps.get('charging-end', chargingEnd), rest[0], rest[1]);
   };

@@ -3,10 +3,10 @@ import { Container, Sprite } from 'pixi.js';
 import { courseOf, nearestStation } from '../../layout/course';
 import type { Layout, Part } from '../../layout/layout';
 import type { BayFrame } from '../bayFrame';
-import { frostedLine, frostedPot, sweatingLine, sweatingPot, type Pot } from '../drawing/gear/crystals';
+import { frostedLine, frostedPot, type Pot, sweatingLine, sweatingPot } from '../drawing/gear/crystals';
 import { sizeOf } from '../drawing/parts/partSize';
 import type { Drawing } from '../drawing/record';
-import { runsOf, type Run } from '../drawing/run';
+import { type Run, runsOf } from '../drawing/run';
 import { showStamp } from '../stamps';
 import type { SceneContext, SceneNode } from './sceneNode';
 
@@ -29,7 +29,8 @@ export function coverNode(context: SceneContext): SceneNode {
   return {
     view,
     show(frame) {
-      for (const run of runs) showCover(context, spriteOf(run.line.id), run.line.id, frame, lineCover(context.layout, run));
+      for (const run of runs)
+        showCover(context, spriteOf(run.line.id), run.line.id, frame, lineCover(context.layout, run));
       for (const pot of pots) showCover(context, spriteOf(pot.id), pot.id, frame, potCover(pot));
     },
   };
@@ -37,11 +38,21 @@ export function coverNode(context: SceneContext): SceneNode {
 
 type CoverDrawing = (frost: number, sweat: number) => Drawing;
 
-function showCover(context: SceneContext, sprite: Sprite, id: string, frame: BayFrame, draw: CoverDrawing): void {
+function showCover(
+  context: SceneContext,
+  sprite: Sprite,
+  id: string,
+  frame: BayFrame,
+  draw: CoverDrawing,
+): void {
   const frost = Math.round((frame.frost[id] ?? 0) * STEPS);
   const sweat = Math.round((frame.sweat[id] ?? 0) * STEPS);
   sprite.visible = frost > 0 || sweat > 0;
-  if (sprite.visible) showStamp(sprite, context.stamps.get(`cover:${id}:${frost}:${sweat}`, () => draw(frost / STEPS, sweat / STEPS)));
+  if (sprite.visible)
+    showStamp(
+      sprite,
+      context.stamps.get(`cover:${id}:${frost}:${sweat}`, () => draw(frost / STEPS, sweat / STEPS)),
+    );
 }
 
 /** A line is coated from its cold end: where it leaves a metering device inside it, else its start. */
@@ -54,7 +65,12 @@ function lineCover(layout: Layout, run: Run): CoverDrawing {
   ];
 }
 
-const potCover = (pot: Pot): CoverDrawing => (frost, sweat) => [...(sweat > 0 ? sweatingPot(pot, sweat) : []), ...(frost > 0 ? frostedPot(pot, frost) : [])];
+const potCover =
+  (pot: Pot): CoverDrawing =>
+  (frost, sweat) => [
+    ...(sweat > 0 ? sweatingPot(pot, sweat) : []),
+    ...(frost > 0 ? frostedPot(pot, frost) : []),
+  ];
 
 function coldStart(layout: Layout, run: Run): number {
   const [held] = run.line.holds ?? [];
@@ -64,4 +80,10 @@ function coldStart(layout: Layout, run: Run): number {
   return nearestStation(course, part.at).alongMm / course.lengthMm;
 }
 
-const potOf = (part: Part): Pot => ({ id: part.id, x: part.at[0], y: part.at[1], r: sizeOf(part, 'r'), lip: sizeOf(part, 'lip') });
+const potOf = (part: Part): Pot => ({
+  id: part.id,
+  x: part.at[0],
+  y: part.at[1],
+  r: sizeOf(part, 'r'),
+  lip: sizeOf(part, 'lip'),
+});

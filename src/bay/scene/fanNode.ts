@@ -30,9 +30,19 @@ export function fanNode(context: SceneContext, part: Part): SceneNode {
       squashed.visible = turning;
       hub.visible = turning;
       if (turning) {
-        showStamp(blur, context.stamps.get(`fan-blur:${r}`, () => fanTurning(r)));
-        showStamp(hub, context.stamps.get(`fan-hub:${part.id}`, () => fanHub(part)));
-      } else showStamp(standing, context.stamps.get(`fan:${part.id}`, () => fanStill(part)));
+        showStamp(
+          blur,
+          context.stamps.get(`fan-blur:${r}`, () => fanTurning(r)),
+        );
+        showStamp(
+          hub,
+          context.stamps.get(`fan-hub:${part.id}`, () => fanHub(part)),
+        );
+      } else
+        showStamp(
+          standing,
+          context.stamps.get(`fan:${part.id}`, () => fanStill(part)),
+        );
     },
     tick(seconds) {
       if (!turning || context.still) return false;

@@ -8,8 +8,8 @@ import { Container, Graphics, Sprite } from 'pixi.js';
 import type { PointMm } from '../../layout/layout';
 import type { HoseFrame } from '../bayFrame';
 import { badge, HOSE_INK } from '../drawing/badge';
-import { barbTip, BARB_MM, couplerSide, couplerTop, MOUTH_MM, type SideHose } from '../drawing/gear/coupler';
-import { createChain, LED_STEPS, type HoseChain } from '../hose/chain';
+import { BARB_MM, barbTip, couplerSide, couplerTop, MOUTH_MM, type SideHose } from '../drawing/gear/coupler';
+import { createChain, type HoseChain, LED_STEPS } from '../hose/chain';
 import { ledWay, REST_TURN_DEG, restWay } from '../hose/hoseWays';
 import { showStamp } from '../stamps';
 import { paintHose } from './hosePaint';
@@ -75,7 +75,12 @@ export function hoseNode(context: SceneContext, hose: SideHose, edgeX: () => num
     if (!view.visible || !chain) return;
     const points = chain.points();
     strokes.clear();
-    paintHose(strokes, points, { ink: HOSE_INK[hose], widthMm: WIDTH_MM, liftMm: place.kind === 'carried' ? 60 : 34 }, context.palette());
+    paintHose(
+      strokes,
+      points,
+      { ink: HOSE_INK[hose], widthMm: WIDTH_MM, liftMm: place.kind === 'carried' ? 60 : 34 },
+      context.palette(),
+    );
     placeBeads(points);
     placeCoupler(points);
   };
@@ -88,7 +93,12 @@ export function hoseNode(context: SceneContext, hose: SideHose, edgeX: () => num
       showStamp(beads[i], bead, x, y);
     });
     const at = points.find(([x]) => x < leftMost) ?? points[points.length - 1];
-    showStamp(beads[2], context.stamps.get(`edge:${hose}`, () => badge(hose, 0, 0, EDGE_BEAD_R)), Math.max(leftMost, at[0]), at[1]);
+    showStamp(
+      beads[2],
+      context.stamps.get(`edge:${hose}`, () => badge(hose, 0, 0, EDGE_BEAD_R)),
+      Math.max(leftMost, at[0]),
+      at[1],
+    );
   };
   const placeCoupler = (points: readonly PointMm[]): void => {
     if (place.kind === 'port') {
@@ -96,7 +106,12 @@ export function hoseNode(context: SceneContext, hose: SideHose, edgeX: () => num
       const degrees = (Math.atan2(away[1] - place.at[1], away[0] - place.at[0]) * 180) / Math.PI;
       const turn = Math.round(degrees / TURN_STEP_DEG) * TURN_STEP_DEG;
       const draw = () => couplerTop(hose, (turn * Math.PI) / 180, open);
-      showStamp(coupler, context.stamps.get(`coupler:${hose}:${turn}:${open}`, draw), place.at[0], place.at[1]);
+      showStamp(
+        coupler,
+        context.stamps.get(`coupler:${hose}:${turn}:${open}`, draw),
+        place.at[0],
+        place.at[1],
+      );
       return;
     }
     const lying = place.kind === 'resting';

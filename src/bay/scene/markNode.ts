@@ -2,8 +2,8 @@
 import { Container, Graphics, Sprite } from 'pixi.js';
 import { overBeam } from '../drawing/overBeam';
 import { pipe } from '../drawing/pipe';
-import { ROUND, stroke, type Drawing } from '../drawing/record';
-import { HOSE_FACTOR, pathOf, runsOf, type Run } from '../drawing/run';
+import { type Drawing, ROUND, stroke } from '../drawing/record';
+import { HOSE_FACTOR, pathOf, type Run, runsOf } from '../drawing/run';
 import { showStamp } from '../stamps';
 import type { SceneContext, SceneNode } from './sceneNode';
 
@@ -23,14 +23,19 @@ export function markNode(context: SceneContext): SceneNode {
         const sprite = sprites.get(id) ?? new Sprite();
         if (!sprites.has(id)) view.addChild(sprite);
         sprites.set(id, sprite);
-        showStamp(sprite, context.stamps.get(`mark:${id}`, () => marked(run, context)));
+        showStamp(
+          sprite,
+          context.stamps.get(`mark:${id}`, () => marked(run, context)),
+        );
       }
       boxes.clear();
       for (const part of context.layout.parts) {
         if (!part.hit || !frame.marked.includes(part.id)) continue;
         const [x, y, w, h] = part.hit;
         boxes.roundRect(x - 6, y - 6, w + 12, h + 12, 14).stroke({ color: context.palette().ink, width: 8 });
-        boxes.roundRect(x - 6, y - 6, w + 12, h + 12, 14).stroke({ color: context.palette().select, width: 4.5 });
+        boxes
+          .roundRect(x - 6, y - 6, w + 12, h + 12, 14)
+          .stroke({ color: context.palette().select, width: 4.5 });
       }
     },
   };

@@ -12,7 +12,12 @@ export function portNode(context: SceneContext, port: Port): SceneNode {
     show(frame) {
       const look = frame.ports[port.id] ?? { cap: 'blank', strap: false };
       const draw = () => portDrawing(port.boreMm, [0, 0], look);
-      showStamp(view, context.stamps.get(`port:${port.boreMm}:${look.cap}:${look.strap}`, draw), port.at[0], port.at[1]);
+      showStamp(
+        view,
+        context.stamps.get(`port:${port.boreMm}:${look.cap}:${look.strap}`, draw),
+        port.at[0],
+        port.at[1],
+      );
     },
   };
 }

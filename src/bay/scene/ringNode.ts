@@ -30,7 +30,8 @@ export function ringNode(context: SceneContext): RingNode {
           view.circle(at[0] + Math.cos(angle) * r, at[1] + Math.sin(angle) * r, strong ? 3.4 : 2.2);
         }
         view.fill({ color: context.palette().white, alpha: 0.95 });
-        if (strong) view.circle(at[0], at[1], r + 7).stroke({ color: context.palette().ink, width: 2.4, alpha: 0.9 });
+        if (strong)
+          view.circle(at[0], at[1], r + 7).stroke({ color: context.palette().ink, width: 2.4, alpha: 0.9 });
       }
     },
   };

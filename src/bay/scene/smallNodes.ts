@@ -17,7 +17,10 @@ export function dirtNode(context: SceneContext, part: Part): SceneNode {
     show(frame) {
       view.visible = frame.condenserDirt > 0.02;
       if (!view.visible) return;
-      showStamp(view, context.stamps.get(`dirt:${part.id}`, () => condenserDirt(part, top)));
+      showStamp(
+        view,
+        context.stamps.get(`dirt:${part.id}`, () => condenserDirt(part, top)),
+      );
       view.alpha = Math.min(1, frame.condenserDirt);
     },
   };
@@ -32,7 +35,13 @@ export function sightGlassNode(context: SceneContext, part: Part): SceneNode {
     show(frame) {
       const foam = Math.round(frame.bubbles * FOAM_STEPS);
       view.visible = foam > 0;
-      if (view.visible) showStamp(view, context.stamps.get(`glass:${foam}`, () => sightGlass(6, 0, foam / FOAM_STEPS)), part.at[0], part.at[1]);
+      if (view.visible)
+        showStamp(
+          view,
+          context.stamps.get(`glass:${foam}`, () => sightGlass(6, 0, foam / FOAM_STEPS)),
+          part.at[0],
+          part.at[1],
+        );
     },
   };
 }
@@ -50,7 +59,12 @@ export function keepClearNode(context: SceneContext): SceneNode & { setCarrying(
     hazards.forEach((zone, i) => {
       const [, , w, h] = zone.rect;
       const local: RectMm = [0, 0, w, h];
-      showStamp(sprites[i], context.stamps.get(`clear:${zone.id}`, () => keepClear(local)), zone.rect[0], zone.rect[1]);
+      showStamp(
+        sprites[i],
+        context.stamps.get(`clear:${zone.id}`, () => keepClear(local)),
+        zone.rect[0],
+        zone.rect[1],
+      );
     });
   };
   return {

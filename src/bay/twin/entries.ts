@@ -2,8 +2,9 @@
  * The twin as data: everything in the bay that can be focused, in Tab order, with its name and its place on screen. It
  * is made from the same layout and frame as the picture, so nothing is described by hand.
  */
-import { stopsOf as computeStops, type Stop } from '../../layout/order';
+
 import type { Layout, PointMm, RectMm } from '../../layout/layout';
+import { stopsOf as computeStops, type Stop } from '../../layout/order';
 import { routesOf } from '../../layout/zones';
 import { word } from '../../words/words';
 import type { BayFrame } from '../bayFrame';
@@ -23,7 +24,12 @@ export interface Entry {
   readonly takeable: boolean;
   /** Reached by Tab at this moment. */
   readonly tabbed: boolean;
-  readonly slider?: { readonly now: number; readonly max: number; readonly step: number; readonly text: string };
+  readonly slider?: {
+    readonly now: number;
+    readonly max: number;
+    readonly step: number;
+    readonly text: string;
+  };
   /** A coupler put here is led along this route. */
   readonly route?: readonly string[];
 }
@@ -52,8 +58,15 @@ const SMALL_HALF_MM = 34;
 export function entriesOf(layout: Layout, frame: BayFrame, places: GearPlaces, hand: Hand): Entry[] {
   if (hand.doing === 'carrying') return [...targetEntries(layout, frame, hand.item, hand.valid, places)];
   const stops = stopsOf(layout).map((stop) => stopEntry(layout, frame, stop));
-  const lastPort = stops.reduce((last, entry, i) => (layout.ports.some((port) => port.id === entry.id) ? i : last), 0);
-  return [...stops.slice(0, lastPort + 1), ...gearEntries(layout, frame, places), ...stops.slice(lastPort + 1)];
+  const lastPort = stops.reduce(
+    (last, entry, i) => (layout.ports.some((port) => port.id === entry.id) ? i : last),
+    0,
+  );
+  return [
+    ...stops.slice(0, lastPort + 1),
+    ...gearEntries(layout, frame, places),
+    ...stops.slice(lastPort + 1),
+  ];
 }
 
 function stopEntry(layout: Layout, frame: BayFrame, stop: Stop): Entry {
@@ -72,7 +85,16 @@ function gearEntries(layout: Layout, frame: BayFrame, places: GearPlaces): Entry
     const at = hose.id === 'charging' ? layout.mat.rest.charging : places.coupler(hose.id);
     if (!at || hose.id === 'charging') return [];
     const id = couplerId(hose.id);
-    return [{ id, key: id, label: couplerState(layout, hose), hit: around(at, COUPLER_HALF_MM), takeable: true, tabbed: true }];
+    return [
+      {
+        id,
+        key: id,
+        label: couplerState(layout, hose),
+        hit: around(at, COUPLER_HALF_MM),
+        takeable: true,
+        tabbed: true,
+      },
+    ];
   });
   return [...couplers, ...canEntries(frame, places)];
 }
@@ -81,7 +103,14 @@ function canEntries({ can }: BayFrame, places: GearPlaces): Entry[] {
   if (!can || !places.can || !places.dial || !places.valve) return [];
   const open = word('bay.can.sixteenths', { sixteenths: String(can.valveSixteenths) });
   return [
-    { id: CAN, key: CAN, label: canState(can), hit: around(places.can, CAN_HALF_MM), takeable: true, tabbed: true },
+    {
+      id: CAN,
+      key: CAN,
+      label: canState(can),
+      hit: around(places.can, CAN_HALF_MM),
+      takeable: true,
+      tabbed: true,
+    },
     {
       id: CAN_TILT,
       key: CAN_TILT,
@@ -104,7 +133,13 @@ function canEntries({ can }: BayFrame, places: GearPlaces): Entry[] {
 }
 
 /** While something is in the hand only places where it fits are met; a port once for each way to lead the hose. */
-function targetEntries(layout: Layout, frame: BayFrame, item: string, valid: readonly string[], places: GearPlaces): Entry[] {
+function targetEntries(
+  layout: Layout,
+  frame: BayFrame,
+  item: string,
+  valid: readonly string[],
+  places: GearPlaces,
+): Entry[] {
   const hose = hoseOfCoupler(item);
   const name = hose ? couplerName(hose) : word('bay.can.name');
   return valid.flatMap((id): Entry[] => {
@@ -113,17 +148,28 @@ function targetEntries(layout: Layout, frame: BayFrame, item: string, valid: rea
     const place = placeName(layout, frame, id);
     const routes = hose && layout.ports.some((port) => port.id === id) ? routesOf(layout, id) : [];
     if (routes.length === 0) {
-      return [{ id, key: id, label: word('bay.put', { item: name, place }), hit: target, takeable: false, tabbed: true }];
+      return [
+        {
+          id,
+          key: id,
+          label: word('bay.put', { item: name, place }),
+          hit: target,
+          takeable: false,
+          tabbed: true,
+        },
+      ];
     }
-    return routes.map((route, i): Entry => ({
-      id,
-      key: i === 0 ? id : `${id}/${route.id}`,
-      label: word('bay.put', { item: name, place: `${place}, ${routeName(route.id)}` }),
-      hit: target,
-      takeable: false,
-      tabbed: true,
-      route: route.through,
-    }));
+    return routes.map(
+      (route, i): Entry => ({
+        id,
+        key: i === 0 ? id : `${id}/${route.id}`,
+        label: word('bay.put', { item: name, place: `${place}, ${routeName(route.id)}` }),
+        hit: target,
+        takeable: false,
+        tabbed: true,
+        route: route.through,
+      }),
+    );
   });
 }
 

@@ -59,13 +59,20 @@ function canAct({ key, shift }: KeyPress, id: string, can: CanState): KeyAct | n
   const onValve = id === CAN_VALVE;
   if (id !== CAN && !onTilt && !onValve) return null;
   const tilt = (degrees: number): KeyAct => ({ act: 'tilt', degrees: Math.max(0, Math.min(180, degrees)) });
-  const valve = (sixteenths: number): KeyAct => ({ act: 'valve', sixteenths: Math.max(0, Math.min(16, sixteenths)) });
+  const valve = (sixteenths: number): KeyAct => ({
+    act: 'valve',
+    sixteenths: Math.max(0, Math.min(16, sixteenths)),
+  });
   const degrees = shift ? 15 : 5;
   const turn = shift ? 2 : 1;
-  if (key === '[' || key === '{' || (onTilt && (key === 'ArrowLeft' || key === 'ArrowDown'))) return tilt(can.tiltDeg - degrees);
-  if (key === ']' || key === '}' || (onTilt && (key === 'ArrowRight' || key === 'ArrowUp'))) return tilt(can.tiltDeg + degrees);
-  if (key === '+' || key === '=' || (onValve && (key === 'ArrowRight' || key === 'ArrowUp'))) return valve(can.valveSixteenths + turn);
-  if (key === '-' || key === '_' || (onValve && (key === 'ArrowLeft' || key === 'ArrowDown'))) return valve(can.valveSixteenths - turn);
+  if (key === '[' || key === '{' || (onTilt && (key === 'ArrowLeft' || key === 'ArrowDown')))
+    return tilt(can.tiltDeg - degrees);
+  if (key === ']' || key === '}' || (onTilt && (key === 'ArrowRight' || key === 'ArrowUp')))
+    return tilt(can.tiltDeg + degrees);
+  if (key === '+' || key === '=' || (onValve && (key === 'ArrowRight' || key === 'ArrowUp')))
+    return valve(can.valveSixteenths + turn);
+  if (key === '-' || key === '_' || (onValve && (key === 'ArrowLeft' || key === 'ArrowDown')))
+    return valve(can.valveSixteenths - turn);
   if (key === 'Home') return onValve ? valve(0) : tilt(0);
   if (key === 'End') return onValve ? valve(16) : tilt(180);
   return null;

@@ -1,7 +1,7 @@
 /** Words over the picture: the name of what is pointed at or focused, and what the hatched zones are. */
 import type { Hazard, Layout } from '../../layout/layout';
-import { word, type WordId } from '../../words/words';
-import { toScreen, type Camera } from '../camera';
+import { type WordId, word } from '../../words/words';
+import { type Camera, toScreen } from '../camera';
 import type { Entry } from './entries';
 
 export interface Labels {
@@ -20,7 +20,9 @@ export function createLabels(layout: Layout): Labels {
   const tag = div('bay-tag');
   tag.hidden = true;
   tag.setAttribute('aria-hidden', 'true');
-  const notes = layout.zones.flatMap((zone) => (zone.hazard ? [{ zone, element: div('bay-note'), text: word(KEEP_CLEAR[zone.hazard]) }] : []));
+  const notes = layout.zones.flatMap((zone) =>
+    zone.hazard ? [{ zone, element: div('bay-note'), text: word(KEEP_CLEAR[zone.hazard]) }] : [],
+  );
   for (const { element, text } of notes) {
     element.hidden = true;
     element.textContent = text;

@@ -2,8 +2,9 @@
  * What the twin calls things. In an assessed session lines and parts of the loop have no names of their own and a port
  * is told by its bore and its place; otherwise names come from the words by the layout's keys.
  */
-import { lineFacts, placeOf, type LineFacts } from '../../layout/place';
+
 import type { HoseId, Layout, PointMm, Port } from '../../layout/layout';
+import { type LineFacts, lineFacts, placeOf } from '../../layout/place';
 import { lineOf, partOf, portOf } from '../../layout/trace';
 import { isWordId, say, word } from '../../words/words';
 import type { BayFrame, CanFrame, HoseFrame } from '../bayFrame';
@@ -25,7 +26,11 @@ const millimetres = (mm: number): string => `${mm.toFixed(1)} mm`;
 
 export function lineName(layout: Layout, id: string, at: PointMm, assessed: boolean): string {
   const line = lineOf(layout, id);
-  if (assessed) return word('bay.line.unnamed', { diameter: millimetres(line.diameterMm), place: placeWords(layout, at) });
+  if (assessed)
+    return word('bay.line.unnamed', {
+      diameter: millimetres(line.diameterMm),
+      place: placeWords(layout, at),
+    });
   const facts: LineFacts = lineFacts(line);
   return word('bay.line.facts', {
     name: named('line', id),
@@ -63,7 +68,10 @@ export function couplerState(layout: Layout, hose: HoseFrame): string {
   const coupler = couplerName(hose.id);
   if (hose.caught) return word('bay.coupler.caught', { coupler });
   if (hose.port === null) return word('bay.coupler.loose', { coupler });
-  return word(hose.open ? 'bay.coupler.open' : 'bay.coupler.shut', { coupler, port: portName(layout, portOf(layout, hose.port)) });
+  return word(hose.open ? 'bay.coupler.open' : 'bay.coupler.shut', {
+    coupler,
+    port: portName(layout, portOf(layout, hose.port)),
+  });
 }
 
 export function canState(can: CanFrame): string {

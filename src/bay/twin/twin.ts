@@ -24,7 +24,8 @@ export function createTwin(label: string): Twin {
   return {
     root,
     show(list, camera) {
-      const focused = document.activeElement instanceof HTMLElement ? entries.get(document.activeElement)?.key : undefined;
+      const focused =
+        document.activeElement instanceof HTMLElement ? entries.get(document.activeElement)?.key : undefined;
       const kept = new Set(list.map((entry) => entry.key));
       for (const [key, element] of elements) {
         if (kept.has(key)) continue;
@@ -42,7 +43,8 @@ export function createTwin(label: string): Twin {
         if (element !== before) root.insertBefore(element, before);
         else before = before.nextElementSibling;
       }
-      if (focused !== undefined && kept.has(focused) && elements.get(focused) !== document.activeElement) elements.get(focused)?.focus();
+      if (focused !== undefined && kept.has(focused) && elements.get(focused) !== document.activeElement)
+        elements.get(focused)?.focus();
     },
     focus(key) {
       elements.get(key)?.focus();
@@ -90,5 +92,6 @@ function position(element: HTMLElement, entry: Entry, camera: Camera): void {
   element.style.top = `${top.toFixed(1)}px`;
   element.style.width = `${width.toFixed(1)}px`;
   element.style.height = `${height.toFixed(1)}px`;
-  element.style.zIndex = entry.takeable || entry.slider ? '3' : entry.hit[2] * entry.hit[3] < 4000 ? '2' : '1';
+  element.style.zIndex =
+    entry.takeable || entry.slider ? '3' : entry.hit[2] * entry.hit[3] < 4000 ? '2' : '1';
 }

@@ -1,10 +1,10 @@
 /** Shows the bay by itself while somebody draws it: `?vehicle=sedan&theme=dark&renderer=canvas&state=work`. */
-import { createBay, stillFrame, type BayFrame, type BayTheme } from '../../../src/bay/bayView';
+import { type BayFrame, type BayTheme, createBay, stillFrame } from '../../../src/bay/bayView';
 import { couplerId, hoseOfCoupler } from '../../../src/bay/itemIds';
 import type { HoseId } from '../../../src/layout/layout';
 import { layoutOf } from '../../../src/layout/layouts';
-import { defaultRoute } from '../../../src/layout/zones';
 import { tracePort } from '../../../src/layout/trace';
+import { defaultRoute } from '../../../src/layout/zones';
 
 const query = new URLSearchParams(location.search);
 const layout = layoutOf(query.get('vehicle') ?? 'hatchback');
@@ -23,7 +23,15 @@ const states: Record<string, Partial<BayFrame>> = {
       { id: 'high', port: null, open: false, route: [], caught: false },
       { id: 'charging', port: null, open: false, route: [], caught: false },
     ],
-    can: { id: 'can-1', tiltDeg: 0, valveSixteenths: 0, mounted: false, frostLevel: null, onScale: true, readout: '340 g' },
+    can: {
+      id: 'can-1',
+      tiltDeg: 0,
+      valveSixteenths: 0,
+      mounted: false,
+      frostLevel: null,
+      onScale: true,
+      readout: '340 g',
+    },
     ports: { [lowPort]: { cap: 'missing', strap: false }, [highPort]: { cap: 'missing', strap: true } },
   },
   work: {
@@ -32,7 +40,15 @@ const states: Record<string, Partial<BayFrame>> = {
       { id: 'high', port: highPort, open: false, route: defaultRoute(layout, highPort), caught: false },
       { id: 'charging', port: null, open: false, route: [], caught: false },
     ],
-    can: { id: 'can-1', tiltDeg: Number(query.get('tilt') ?? 0), valveSixteenths: 6, mounted: true, frostLevel: 0.4, onScale: true, readout: '182 g' },
+    can: {
+      id: 'can-1',
+      tiltDeg: Number(query.get('tilt') ?? 0),
+      valveSixteenths: 6,
+      mounted: true,
+      frostLevel: 0.4,
+      onScale: true,
+      readout: '182 g',
+    },
     ports: { [lowPort]: { cap: 'missing', strap: false }, [highPort]: { cap: 'missing', strap: true } },
     engineRpm: 1500,
     clutchEngaged: true,
@@ -52,7 +68,10 @@ const state = states[query.get('state') ?? 'rest'] ?? {};
 frame = { ...frame, ...state };
 
 const setHose = (id: HoseId, port: string | null, route: readonly string[]): void => {
-  frame = { ...frame, hoses: frame.hoses.map((hose) => (hose.id === id ? { ...hose, port, route, open: false } : hose)) };
+  frame = {
+    ...frame,
+    hoses: frame.hoses.map((hose) => (hose.id === id ? { ...hose, port, route, open: false } : hose)),
+  };
   bay.update(frame);
 };
 const bay = await createBay(
@@ -63,10 +82,17 @@ const bay = await createBay(
     onPick: (id) => {
       console.log('pick', id);
       const hose = frame.hoses.find((h) => couplerId(h.id) === id);
-      if (hose) frame = { ...frame, hoses: frame.hoses.map((h) => (h === hose ? { ...h, open: !h.open } : h)) };
+      if (hose)
+        frame = { ...frame, hoses: frame.hoses.map((h) => (h === hose ? { ...h, open: !h.open } : h)) };
       if (id.startsWith('cap:')) {
         const port = id.slice(4);
-        frame = { ...frame, ports: { ...frame.ports, [port]: { strap: false, cap: frame.ports[port].cap === 'missing' ? 'blank' : 'missing' } } };
+        frame = {
+          ...frame,
+          ports: {
+            ...frame.ports,
+            [port]: { strap: false, cap: frame.ports[port].cap === 'missing' ? 'blank' : 'missing' },
+          },
+        };
       }
       bay.update(frame);
     },

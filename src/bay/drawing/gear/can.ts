@@ -2,11 +2,12 @@
  * A small can with its tap, in side view, because its tilt is the can's tilt. The frost on its wall ends where the
  * liquid inside does. A dial beside it shows the tilt as a picture and its degrees as a number.
  */
-import { chain, move, scale, turn } from '../matrix';
-import { CAN_WALL, across, down, gearAcross } from '../paints';
-import { circle, roundRect } from '../paths';
+
 import { grain } from '../grain';
-import { bar, fill, mm, placed, ROUND, shape, stroke, text, type Drawing } from '../record';
+import { chain, move, scale, turn } from '../matrix';
+import { across, CAN_WALL, down, gearAcross } from '../paints';
+import { circle, roundRect } from '../paths';
+import { bar, type Drawing, fill, mm, placed, ROUND, shape, stroke, text } from '../record';
 import { frostSpike } from './crystals';
 
 export const CAN_SCALE = 0.82;
@@ -17,8 +18,22 @@ const H = 128;
 const OUTLET = [38, -93] as const;
 
 /** The can about its own middle. */
-export function canDrawing(label: string, tiltDeg: number, valveSixteenths: number, frostLevel: number | null): Drawing {
-  return placed([...shadowOf(tiltDeg), ...wall(), ...(frostLevel === null ? [] : frost(frostLevel, tiltDeg)), ...print(label), ...tap(valveSixteenths)], chain(turn(tiltDeg), scale(CAN_SCALE)));
+export function canDrawing(
+  label: string,
+  tiltDeg: number,
+  valveSixteenths: number,
+  frostLevel: number | null,
+): Drawing {
+  return placed(
+    [
+      ...shadowOf(tiltDeg),
+      ...wall(),
+      ...(frostLevel === null ? [] : frost(frostLevel, tiltDeg)),
+      ...print(label),
+      ...tap(valveSixteenths),
+    ],
+    chain(turn(tiltDeg), scale(CAN_SCALE)),
+  );
 }
 
 /** Outlet of the tap from the can's middle, once tilted and scaled. */
@@ -31,7 +46,12 @@ export function canOutlet(tiltDeg: number): readonly [number, number] {
 function shadowOf(tiltDeg: number): Drawing {
   const angle = (tiltDeg * Math.PI) / 180;
   const [c, s] = [Math.cos(angle), Math.sin(angle)];
-  return [{ ...fill(roundRect(-W / 2, -H / 2, W, H, 14), 'shadow', 0.3), matrix: move(mm(12 * (c + s)), mm(12 * (c - s))) }];
+  return [
+    {
+      ...fill(roundRect(-W / 2, -H / 2, W, H, 14), 'shadow', 0.3),
+      matrix: move(mm(12 * (c + s)), mm(12 * (c - s))),
+    },
+  ];
 }
 
 const wall = (): Drawing => [
@@ -40,10 +60,18 @@ const wall = (): Drawing => [
   fill(roundRect(-W / 2, -H / 2 + 20, W * 0.3, H - 40, 0), 'white', 0.45),
   fill(roundRect(W * 0.22, -H / 2 + 20, W * 0.28, H - 40, 0), 'shadow', 0.16),
   stroke(roundRect(-W / 2, -H / 2 + 20, W, H - 40, 0), 'mill-d', 1.4, 0.6),
-  shape(`M${-W / 2 + 10} ${-H / 2}Q${-W / 2 + 14} ${-H / 2 - 14} -16 ${-H / 2 - 16}H16Q${W / 2 - 14} ${-H / 2 - 14} ${W / 2 - 10} ${-H / 2}Z`, CAN_WALL, 'mill-d', 2),
+  shape(
+    `M${-W / 2 + 10} ${-H / 2}Q${-W / 2 + 14} ${-H / 2 - 14} -16 ${-H / 2 - 16}H16Q${W / 2 - 14} ${-H / 2 - 14} ${W / 2 - 10} ${-H / 2}Z`,
+    CAN_WALL,
+    'mill-d',
+    2,
+  ),
 ];
 
-const print = (label: string): Drawing => [fill(roundRect(-W / 2, -H / 2 + 20, W, 15, 0), 'paper-head'), text(label, 0, 4, 21, 'paper-ink')];
+const print = (label: string): Drawing => [
+  fill(roundRect(-W / 2, -H / 2 + 20, W, 15, 0), 'paper-head'),
+  text(label, 0, 4, 21, 'paper-ink'),
+];
 
 /** Tap and its handle; the handle narrows as it is turned, a quarter turn away at eight sixteenths. */
 function tap(valveSixteenths: number): Drawing {
@@ -62,7 +90,14 @@ function frost(level: number, tiltDeg: number): Drawing {
   const { x, y, w, h, up } = wetted(Math.max(0, Math.min(1, level)), tiltDeg);
   const random = grain(9);
   let crystals = '';
-  for (let i = 0; i < 90; i++) crystals += frostSpike(x + 4 + random() * (w - 8), y + random() * h, random() * 6.28, 4 + random() * 6, 2);
+  for (let i = 0; i < 90; i++)
+    crystals += frostSpike(
+      x + 4 + random() * (w - 8),
+      y + random() * h,
+      random() * 6.28,
+      4 + random() * 6,
+      2,
+    );
   const lying = w < W;
   let rim = '';
   for (let i = 0; i < 22; i++) {
@@ -80,7 +115,10 @@ function frost(level: number, tiltDeg: number): Drawing {
 }
 
 /** The wetted part of the wall in the can's own frame; `up` is where its surface lies: -1 above, 1 below (inverted). */
-function wetted(level: number, tiltDeg: number): { readonly x: number; readonly y: number; readonly w: number; readonly h: number; readonly up: 1 | -1 } {
+function wetted(
+  level: number,
+  tiltDeg: number,
+): { readonly x: number; readonly y: number; readonly w: number; readonly h: number; readonly up: 1 | -1 } {
   if (tiltDeg > 60 && tiltDeg < 120) return { x: W / 2 - W * level, y: -H / 2, w: W * level, h: H, up: -1 };
   if (tiltDeg <= 60) return { x: -W / 2, y: H / 2 - H * level, w: W, h: H * level, up: -1 };
   return { x: -W / 2, y: -H / 2, w: W, h: H * level, up: 1 };
@@ -88,7 +126,10 @@ function wetted(level: number, tiltDeg: number): { readonly x: number; readonly 
 
 /** Tilt dial at the origin: the can as a small sign, its degrees below. */
 export function tiltDial(tiltDeg: number): Drawing {
-  const sign: Drawing = [shape(roundRect(-11, -20, 22, 34, 4), 'can-b', 'ink', 2), shape(roundRect(-5, -29, 10, 9, 2), 'ink', 'ink', 1)];
+  const sign: Drawing = [
+    shape(roundRect(-11, -20, 22, 34, 4), 'can-b', 'ink', 2),
+    shape(roundRect(-5, -29, 10, 9, 2), 'ink', 'ink', 1),
+  ];
   return [
     shape(circle(0, 0, 34), 'card', 'ink', 2),
     bar(-34, 0, -28, 0, 'ink', 2),

@@ -8,7 +8,7 @@ import { letter } from '../badge';
 import { turn } from '../matrix';
 import { across, dome } from '../paints';
 import { circle, roundRect, roundSquare } from '../paths';
-import { bar, fill, mm, placed, repeat, ROUND, shape, stroke, type Drawing } from '../record';
+import { bar, type Drawing, fill, mm, placed, ROUND, repeat, shape, stroke } from '../record';
 import { canister, lineShadow, shadow } from '../solids';
 
 const LIP = 20;
@@ -50,7 +50,11 @@ function roundCap(x: number, y: number, r: number, lip: number): Drawing {
     const wall = Math.sqrt(Math.max(0, r * r - dx * dx));
     return bar(x + dx, y + wall + 3, x + dx, y + lip - 2 + wall, 'plas-h', 1.2, 0.42);
   };
-  return [...canister(x, y, r, lip, 'plas', { elevation: 22 }), ...repeat(9, rib), stroke(circle(x, y, r - 3), 'plas-h', 2, 0.9)];
+  return [
+    ...canister(x, y, r, lip, 'plas', { elevation: 22 }),
+    ...repeat(9, rib),
+    stroke(circle(x, y, r - 3), 'plas-h', 2, 0.9),
+  ];
 }
 
 function squareCap(x: number, y: number, r: number, lip: number): Drawing {

@@ -8,7 +8,7 @@ import { badge, HOSE_INK, HOSE_LETTER, letter } from '../badge';
 import { chain, move, scale, turn } from '../matrix';
 import { across, down, gearAcross, gearDome } from '../paints';
 import { circle, polygon, roundRect } from '../paths';
-import { bar, fill, mm, placed, repeat, shape, stroke, type Drawing } from '../record';
+import { bar, type Drawing, fill, mm, placed, repeat, shape, stroke } from '../record';
 import { canister, lineShadow, shadow } from '../solids';
 import { tube } from '../tubes';
 
@@ -49,7 +49,9 @@ function knob(hose: SideHose, r: number): Drawing {
       return [Math.cos((i * Math.PI) / 18) * q, Math.sin((i * Math.PI) / 18) * q] as const;
     });
     return [
-      shape(polygon(flutes.map(([x, y]) => [x, y + height] as const)), 'low-d', 'low-d', 4, { join: 'round' }),
+      shape(polygon(flutes.map(([x, y]) => [x, y + height] as const)), 'low-d', 'low-d', 4, {
+        join: 'round',
+      }),
       shape(polygon(flutes), gearDome('low'), 'low-d', 2.4, { join: 'round' }),
       stroke(circle(0, 0, r * 0.74), 'low-a', 1.8, 0.7),
       ...letter(HOSE_LETTER.low, 0, 0, r * 1.06),
@@ -58,7 +60,9 @@ function knob(hose: SideHose, r: number): Drawing {
   const half = r * 0.98;
   return [
     shape(roundRect(-half, -half, half * 2, half * 2 + height, half * 0.36), 'high-d', 'high-d', 3),
-    ...[-0.72, -0.36, 0, 0.36, 0.72].map((k) => bar(half * k, half + 2, half * k, half + height - 3, 'high', 2, 0.75)),
+    ...[-0.72, -0.36, 0, 0.36, 0.72].map((k) =>
+      bar(half * k, half + 2, half * k, half + height - 3, 'high', 2, 0.75),
+    ),
     shape(roundRect(-half, -half, half * 2, half * 2, half * 0.36), gearDome('high'), 'high-d', 2.4),
     stroke(roundRect(-half * 0.76, -half * 0.76, half * 1.52, half * 1.52, half * 0.24), 'high-a', 1.8, 0.7),
     ...letter(HOSE_LETTER.high, 0, 0, r * 1.06),
@@ -78,7 +82,9 @@ export function couplerSide(hose: SideHose, turnDeg: number, barbLeft = false): 
     shape(roundRect(-7, -84, 14, 30, 3), across('mill'), 'mill-d', 1.6),
     ...sideKnob(hose, w),
     shape(roundRect(barbLeft ? -w * 0.2 - 60 : w * 0.2, -34, 60, 24, 6), down('mill'), 'mill-d', 2),
-    ...[30, 40, 50, 60].map((k) => (w * 0.2 + k - 6) * (barbLeft ? -1 : 1)).map((x) => bar(x, -33, x, -11, 'mill-d', 2, 0.6)),
+    ...[30, 40, 50, 60]
+      .map((k) => (w * 0.2 + k - 6) * (barbLeft ? -1 : 1))
+      .map((x) => bar(x, -33, x, -11, 'mill-d', 2, 0.6)),
     shape(roundRect(-w * 0.42, -58, w * 0.84, 66, 7), across('mill'), 'mill-d', 2),
     shape(roundRect(-w / 2 - 3, 2, w + 6, 48, 7), across('mill'), 'mill-d', 2),
     ...[0.2, 0.4, 0.6, 0.8].map((k) => bar(-w / 2, 2 + 48 * k, w / 2, 2 + 48 * k, 'mill-d', 2, 0.5)),
@@ -119,7 +125,9 @@ function sideKnob(hose: SideHose, w: number): Drawing {
     `V${top + 24}Q${e} ${top + 29} 0 ${top + 29}Q${-e} ${top + 29} ${-e} ${top + 24}Z`;
   return [
     shape(outline, gearAcross('low'), 'low-d', 2),
-    ...[-0.46, -0.3, -0.1, 0.1, 0.3, 0.46].map((k) => bar(w * k, top + 4, w * k, top + 24, 'low-d', 2.2, 0.6)),
+    ...[-0.46, -0.3, -0.1, 0.1, 0.3, 0.46].map((k) =>
+      bar(w * k, top + 4, w * k, top + 24, 'low-d', 2.2, 0.6),
+    ),
   ];
 }
 

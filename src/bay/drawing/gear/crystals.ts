@@ -5,10 +5,10 @@
  */
 import { stationAt } from '../../../layout/course';
 import { grain, seedOf } from '../grain';
+import { move } from '../matrix';
 import { FROST_COAT } from '../paints';
 import { circle, ellipse } from '../paths';
-import { move } from '../matrix';
-import { fill, mm, ROUND, shape, stroke, type DrawRecord, type Drawing } from '../record';
+import { type Drawing, type DrawRecord, fill, mm, ROUND, shape, stroke } from '../record';
 import { pathOf, type Run } from '../run';
 
 /** One crystal: a stroke and pairs of side branches. */
@@ -19,13 +19,22 @@ export function frostSpike(x: number, y: number, angle: number, length: number, 
     const share = 0.4 + i * 0.26;
     const [bx, by] = [x + c * length * share, y + s * length * share];
     const branch = length * (0.42 - i * 0.1);
-    for (const side of [1, -1]) d += `M${mm(bx)} ${mm(by)}L${mm(bx + Math.cos(angle + side * 0.95) * branch)} ${mm(by + Math.sin(angle + side * 0.95) * branch)}`;
+    for (const side of [1, -1])
+      d += `M${mm(bx)} ${mm(by)}L${mm(bx + Math.cos(angle + side * 0.95) * branch)} ${mm(by + Math.sin(angle + side * 0.95) * branch)}`;
   }
   return d;
 }
 
-const COATS = [[0, 0.34, 1.11], [0.03, 0.4, 1], [0.07, 0.5, 0.9]] as const;
-const SHADES = [[0.2, 0.5], [0.27, 0.34], [0.32, 0.18]] as const;
+const COATS = [
+  [0, 0.34, 1.11],
+  [0.03, 0.4, 1],
+  [0.07, 0.5, 0.9],
+] as const;
+const SHADES = [
+  [0.2, 0.5],
+  [0.27, 0.34],
+  [0.32, 0.18],
+] as const;
 
 /** Frost on a line from `from` to `to` (shares of its length). */
 export function frostedLine(run: Run, from: number, to: number): Drawing {
@@ -33,7 +42,9 @@ export function frostedLine(run: Run, from: number, to: number): Drawing {
   const length = b - a;
   if (length < 6) return [];
   const w = run.width * 1.12;
-  const coat = COATS.map(([inset, alpha, k]) => stroke(pathOf(run, a + length * inset, b - length * inset), 'frost', mm(w * k), alpha, ROUND));
+  const coat = COATS.map(([inset, alpha, k]) =>
+    stroke(pathOf(run, a + length * inset, b - length * inset), 'frost', mm(w * k), alpha, ROUND),
+  );
   const shade = SHADES.map(([shift, k]) => ({
     ...stroke(pathOf(run, a + length * 0.05, b - length * 0.05), 'frost-d', mm(w * k), 0.16, ROUND),
     matrix: move(mm(w * shift), mm(w * shift)),
@@ -47,13 +58,31 @@ function lineCrystals(run: Run, a: number, b: number, w: number): (DrawRecord & 
   for (let q = 0; q < run.course.lengthMm; q += 3.1) {
     const t = stationAt(run.course, q);
     const [nx, ny] = [-t.ty, t.tx];
-    const draws = [random(), random(), random(), random(), random(), random(), random(), random(), random(), random(), random()];
+    const draws = [
+      random(),
+      random(),
+      random(),
+      random(),
+      random(),
+      random(),
+      random(),
+      random(),
+      random(),
+      random(),
+      random(),
+    ];
     if (q < a || q > b) continue;
     const fade = Math.min(1, Math.min(q - a, b - q) / 60 + 0.35);
     for (const [i, side] of [1, -1].entries()) {
       const angle = Math.atan2(ny * side, nx * side) + (draws[i * 3] - 0.5) * 1.1;
       const length = (5 + draws[i * 3 + 1] * 8.5) * fade;
-      const spike = frostSpike(t.x + nx * side * w * 0.44, t.y + ny * side * w * 0.44, angle, length, draws[i * 3 + 2] < 0.5 ? 2 : 1);
+      const spike = frostSpike(
+        t.x + nx * side * w * 0.44,
+        t.y + ny * side * w * 0.44,
+        angle,
+        length,
+        draws[i * 3 + 2] < 0.5 ? 2 : 1,
+      );
       if (draws[i * 3 + 2] < 0.5) edge += spike;
       else fine += spike;
     }
@@ -63,7 +92,12 @@ function lineCrystals(run: Run, a: number, b: number, w: number): (DrawRecord & 
     if (nx * off + ny * off < 0 || draws[10] < 0.5) skin += spike;
     else dark += spike;
   }
-  return [stroke(dark, 'frost-d', 1, 0.9, ROUND), stroke(skin, 'alu-h', 1.05, 1, ROUND), stroke(fine, 'frost', 1, 0.85, ROUND), stroke(edge, 'frost', 1.35, 1, ROUND)];
+  return [
+    stroke(dark, 'frost-d', 1, 0.9, ROUND),
+    stroke(skin, 'alu-h', 1.05, 1, ROUND),
+    stroke(fine, 'frost', 1, 0.85, ROUND),
+    stroke(edge, 'frost', 1.35, 1, ROUND),
+  ];
 }
 
 /** Dew on a line from `from` to `to`. */
@@ -112,7 +146,8 @@ export interface Pot {
   readonly lip: number;
 }
 
-const potOutline = ({ x, y, r, lip }: Pot): string => `M${mm(x - r)} ${mm(y)}A${r} ${r} 0 0 1 ${mm(x + r)} ${mm(y)}V${mm(y + lip)}A${r} ${r} 0 0 1 ${mm(x - r)} ${mm(y + lip)}Z`;
+const potOutline = ({ x, y, r, lip }: Pot): string =>
+  `M${mm(x - r)} ${mm(y)}A${r} ${r} 0 0 1 ${mm(x + r)} ${mm(y)}V${mm(y + lip)}A${r} ${r} 0 0 1 ${mm(x - r)} ${mm(y + lip)}Z`;
 
 /** Frost on a pot; cover thickens the coat and adds crystals. */
 export function frostedPot(pot: Pot, cover: number): Drawing {
@@ -133,7 +168,13 @@ export function frostedPot(pot: Pot, cover: number): Drawing {
   const grow = (count: number, at: () => readonly [number, number, number], longest: number): void => {
     for (let i = 0; i < count; i++) {
       const [px, py, angle] = at();
-      const spike = frostSpike(px, py, angle + (random() - 0.5) * 1.1, 3 + random() * longest, random() < 0.5 ? 2 : 1);
+      const spike = frostSpike(
+        px,
+        py,
+        angle + (random() - 0.5) * 1.1,
+        3 + random() * longest,
+        random() < 0.5 ? 2 : 1,
+      );
       if (i < count * cover) edge += spike;
     }
   };
@@ -143,15 +184,29 @@ export function frostedPot(pot: Pot, cover: number): Drawing {
   };
   grow(96, onRim(-1, 0), 10);
   grow(64, onRim(1, lip), 7);
-  grow(44, () => {
-    const left = random() < 0.5;
-    return [x + (left ? -1 : 1) * (r - 2), y + random() * lip, left ? Math.PI : 0];
-  }, 6);
+  grow(
+    44,
+    () => {
+      const left = random() < 0.5;
+      return [x + (left ? -1 : 1) * (r - 2), y + random() * lip, left ? Math.PI : 0];
+    },
+    6,
+  );
   return [
     fill(potOutline(pot), FROST_COAT, Math.min(1, 0.25 + cover)),
     fill(circle(x, y, r - 2), 'frost', 0.5 * cover),
-    stroke(`M${mm(x - r + 2)} ${mm(y + 3)}A${r - 2} ${r - 2} 0 0 0 ${mm(x + r - 2)} ${mm(y + 3)}`, 'frost-d', 7, 0.18),
-    stroke(`M${mm(x - r + 2)} ${mm(y + 2)}A${r - 2} ${r - 2} 0 0 0 ${mm(x + r - 2)} ${mm(y + 2)}`, 'frost-d', 3, 0.3),
+    stroke(
+      `M${mm(x - r + 2)} ${mm(y + 3)}A${r - 2} ${r - 2} 0 0 0 ${mm(x + r - 2)} ${mm(y + 3)}`,
+      'frost-d',
+      7,
+      0.18,
+    ),
+    stroke(
+      `M${mm(x - r + 2)} ${mm(y + 2)}A${r - 2} ${r - 2} 0 0 0 ${mm(x + r - 2)} ${mm(y + 2)}`,
+      'frost-d',
+      3,
+      0.3,
+    ),
     stroke(dark, 'frost-d', 1.15, 0.95, ROUND),
     stroke(fine, 'frost-d', 1, 0.6, ROUND),
     stroke(skin, 'alu-h', 1.2, 1, ROUND),
@@ -164,7 +219,11 @@ export function sweatingPot(pot: Pot, cover: number): Drawing {
   const random = grain(seedOf(pot.id) + 1);
   const drops: DrawRecord[] = [];
   for (let i = 0; i < 60; i++) {
-    const here = drop(x + (random() - 0.5) * 2 * r * 0.86, y + r * 0.5 + random() * (lip * 0.9), 1.8 + random() * 2.6);
+    const here = drop(
+      x + (random() - 0.5) * 2 * r * 0.86,
+      y + r * 0.5 + random() * (lip * 0.9),
+      1.8 + random() * 2.6,
+    );
     if (i < 60 * cover) drops.push(...here);
   }
   for (let i = 0; i < 22; i++) {
@@ -173,6 +232,7 @@ export function sweatingPot(pot: Pot, cover: number): Drawing {
     const here = drop(x + Math.cos(angle) * q, y + Math.sin(angle) * q, 1.6 + random() * 1.8);
     if (i < 22 * cover) drops.push(...here);
   }
-  for (let i = 0; i < Math.round(5 * cover); i++) drops.push(...drip(x - r * 0.7 + i * r * 0.34, y + lip + r * 0.62 + random() * 20, 5.5));
+  for (let i = 0; i < Math.round(5 * cover); i++)
+    drops.push(...drip(x - r * 0.7 + i * r * 0.34, y + lip + r * 0.62 + random() * 20, 5.5));
   return [fill(potOutline(pot), 'dew', 0.22 * cover), ...drops];
 }

@@ -4,7 +4,7 @@
  */
 import type { RectMm } from '../../../layout/layout';
 import { polygon, roundRect } from '../paths';
-import { fill, mm, ROUND_JOIN, shape, stroke, text, type Drawing } from '../record';
+import { type Drawing, fill, mm, ROUND_JOIN, shape, stroke, text } from '../record';
 
 const HATCH_MM = 34;
 
@@ -28,6 +28,16 @@ export function keepClear([x, y, w, h]: RectMm): Drawing {
 }
 
 export const warningSign = (x: number, y: number, r: number): Drawing => [
-  shape(polygon([[x, y - r], [x + r * 1.08, y + r * 0.84], [x - r * 1.08, y + r * 0.84]]), 'danger', 'white', 3, ROUND_JOIN),
+  shape(
+    polygon([
+      [x, y - r],
+      [x + r * 1.08, y + r * 0.84],
+      [x - r * 1.08, y + r * 0.84],
+    ]),
+    'danger',
+    'white',
+    3,
+    ROUND_JOIN,
+  ),
   text('!', x, mm(y + r * 0.64), mm(r * 1.25), 'white', 800),
 ];

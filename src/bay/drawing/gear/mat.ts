@@ -3,7 +3,7 @@ import type { RectMm } from '../../../layout/layout';
 import { move } from '../matrix';
 import { across } from '../paints';
 import { roundRect } from '../paths';
-import { fill, stroke, type Drawing } from '../record';
+import { type Drawing, fill, stroke } from '../record';
 
 export function mat([x, y, w, h]: RectMm): Drawing {
   const outline = roundRect(x, y, w, h, 16);

@@ -2,7 +2,7 @@
 import type { Part } from '../../../layout/layout';
 import { across } from '../paints';
 import { circle, roundRect } from '../paths';
-import { mm, shape, stroke, type Drawing } from '../record';
+import { type Drawing, mm, shape, stroke } from '../record';
 import { bolt, canister } from '../solids';
 import { sizeOf } from './partSize';
 

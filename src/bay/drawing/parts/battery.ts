@@ -2,7 +2,7 @@
 import type { Part } from '../../../layout/layout';
 import { lit } from '../paints';
 import { circle, roundRect } from '../paths';
-import { bar, mm, repeat, shape, text, type Drawing } from '../record';
+import { bar, type Drawing, mm, repeat, shape, text } from '../record';
 import { bolt, canister, slab } from '../solids';
 import { sizeOf } from './partSize';
 

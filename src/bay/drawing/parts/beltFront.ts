@@ -3,10 +3,10 @@
  * between them and the arcs round them, drawn as its outer surface with a front edge.
  */
 import type { Part, PointMm } from '../../../layout/layout';
+import { move } from '../matrix';
 import { dome, front, lit } from '../paints';
 import { ellipse, polygon } from '../paths';
-import { fill, mm, ROUND, ROUND_JOIN, shape, stroke, type DrawRecord, type Drawing } from '../record';
-import { move } from '../matrix';
+import { type Drawing, type DrawRecord, fill, mm, ROUND, ROUND_JOIN, shape, stroke } from '../record';
 import { drum, K } from '../solids';
 
 interface Pulley {
@@ -54,17 +54,26 @@ function beltLoop(pulleys: readonly Pulley[]): PointMm[] {
     const dz = b.z - a.z;
     return Math.atan2(dz, dx) + Math.PI / 2 - Math.asin((a.r - b.r) / Math.hypot(dx, dz));
   });
-  const on = (p: Pulley, angle: number): PointMm => [p.x + Math.cos(angle) * (p.r + BELT_THICK), p.z + Math.sin(angle) * (p.r + BELT_THICK)];
+  const on = (p: Pulley, angle: number): PointMm => [
+    p.x + Math.cos(angle) * (p.r + BELT_THICK),
+    p.z + Math.sin(angle) * (p.r + BELT_THICK),
+  ];
   return pulleys.flatMap((a, i) => {
     const b = next(i);
     let to = normals[(i + 1) % normals.length];
     while (to > normals[i]) to -= 2 * Math.PI;
-    const round = Array.from({ length: ARC_STEPS - 1 }, (_, k) => on(b, normals[i] + ((to - normals[i]) * (k + 1)) / ARC_STEPS));
+    const round = Array.from({ length: ARC_STEPS - 1 }, (_, k) =>
+      on(b, normals[i] + ((to - normals[i]) * (k + 1)) / ARC_STEPS),
+    );
     return [on(a, normals[i]), on(b, normals[i]), ...round];
   });
 }
 
-function surfaces(edge: readonly PointMm[]): { readonly outer: DrawRecord[]; readonly ribs: DrawRecord[]; readonly under: DrawRecord[] } {
+function surfaces(edge: readonly PointMm[]): {
+  readonly outer: DrawRecord[];
+  readonly ribs: DrawRecord[];
+  readonly under: DrawRecord[];
+} {
   const outer: DrawRecord[] = [];
   const under: DrawRecord[] = [];
   const ribs = new Map<number, string>();
@@ -76,14 +85,21 @@ function surfaces(edge: readonly PointMm[]): { readonly outer: DrawRecord[]; rea
       return;
     }
     outer.push(shape(quad, 'rub-b', 'rub-b', 1));
-    for (const k of [5, 10, 15, 20]) ribs.set(k, `${ribs.get(k) ?? ''}M${mm(a[0])} ${mm(a[1] - k)}L${mm(b[0])} ${mm(b[1] - k)}`);
+    for (const k of [5, 10, 15, 20])
+      ribs.set(k, `${ribs.get(k) ?? ''}M${mm(a[0])} ${mm(a[1] - k)}L${mm(b[0])} ${mm(b[1] - k)}`);
   });
   return { outer, under, ribs: [...ribs.values()].map((d) => stroke(d, 'rub-h', 1.3, 0.42)) };
 }
 
 const face = (x: number, y: number, r: number): Drawing => [
   shape(ellipse(x, y, r, r * K), lit('iron'), 'iron-d', 1.6),
-  stroke(`M${mm(x - r + 2)} ${mm(y)}A${r - 2} ${mm((r - 2) * K)} 0 0 1 ${mm(x + r * 0.5)} ${mm(y - r * K * 0.83)}`, 'iron-h', 1.8, 0.8, ROUND),
+  stroke(
+    `M${mm(x - r + 2)} ${mm(y)}A${r - 2} ${mm((r - 2) * K)} 0 0 1 ${mm(x + r * 0.5)} ${mm(y - r * K * 0.83)}`,
+    'iron-h',
+    1.8,
+    0.8,
+    ROUND,
+  ),
   shape(ellipse(x, y + 1, r * 0.7, r * 0.7 * K), front('iron'), 'iron-d', 1.4),
   shape(ellipse(x, y - 1, r * 0.27, r * 0.27 * K), dome('mill'), 'mill-d', 1.4),
 ];

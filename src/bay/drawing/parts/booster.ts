@@ -2,7 +2,7 @@
 import type { Part } from '../../../layout/layout';
 import { across } from '../paints';
 import { ellipse } from '../paths';
-import { bar, fill, mm, repeat, shape, stroke, type Drawing } from '../record';
+import { bar, type Drawing, fill, mm, repeat, shape, stroke } from '../record';
 import { canister, drum, K, slab } from '../solids';
 import { sizeOf } from './partSize';
 

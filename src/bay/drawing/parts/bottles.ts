@@ -1,7 +1,7 @@
 /** Reservoirs of pale plastic: coolant tank with its level, washer bottle. */
 import type { Part } from '../../../layout/layout';
 import { circle, roundRect } from '../paths';
-import { bar, fill, mm, ROUND, stroke, type Drawing } from '../record';
+import { bar, type Drawing, fill, mm, ROUND, stroke } from '../record';
 import { canister, slab } from '../solids';
 import { sizeOf } from './partSize';
 
@@ -32,6 +32,12 @@ export function washer(part: Part): Drawing {
     ...slab(x, y, w, h, { r: 20, lip: 24, m: 'resv', elevation: 30 }),
     fill(roundRect(x + 10, y + h * 0.45, w - 20, h * 0.5, 14), 'washer', 0.28),
     ...canister(cx, y + 44, 30, 12, 'plas'),
-    stroke(`M${cx - 15} ${y + 50}q15 -22 30 0M${cx} ${y + 50}v-14M${cx - 9} ${y + 45}l-4 -6M${cx + 9} ${y + 45}l4 -6`, 'plas-h', 2.6, 0.9, ROUND),
+    stroke(
+      `M${cx - 15} ${y + 50}q15 -22 30 0M${cx} ${y + 50}v-14M${cx - 9} ${y + 45}l-4 -6M${cx + 9} ${y + 45}l4 -6`,
+      'plas-h',
+      2.6,
+      0.9,
+      ROUND,
+    ),
   ];
 }

@@ -6,7 +6,7 @@
 import type { Part, PointMm } from '../../../layout/layout';
 import { across, dome, front, lit } from '../paints';
 import { arc, ellipse, polygon } from '../paths';
-import { bar, fill, mm, repeat, ROUND, shape, stroke, type Drawing } from '../record';
+import { bar, type Drawing, fill, mm, ROUND, repeat, shape, stroke } from '../record';
 import { bolt, K, slab } from '../solids';
 
 export function compressorFront(part: Part): Drawing {
@@ -68,7 +68,10 @@ const smear = (x: number, y: number, q: number, spin: number): Drawing =>
 function arms(x: number, y: number, q: number, spin: number): Drawing {
   return repeat(3, (i) => {
     const angle = spin + i * ARM_TURN + 0.5;
-    const at = (share: number, aside: number): PointMm => [x + Math.cos(angle + aside) * q * share, y + Math.sin(angle + aside) * q * share * K];
+    const at = (share: number, aside: number): PointMm => [
+      x + Math.cos(angle + aside) * q * share,
+      y + Math.sin(angle + aside) * q * share * K,
+    ];
     const rivet = at(0.72, 0);
     return [
       shape(polygon([at(0.3, -0.4), at(0.86, -0.24), at(0.86, 0.24), at(0.3, 0.4)]), 'cast-c', 'mill-d', 1.4),

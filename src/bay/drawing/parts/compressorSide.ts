@@ -6,7 +6,7 @@
 import type { Part } from '../../../layout/layout';
 import { down } from '../paints';
 import { roundRect } from '../paths';
-import { bar, fill, repeat, shape, type Drawing } from '../record';
+import { bar, type Drawing, fill, repeat, shape } from '../record';
 import { bolt, slab } from '../solids';
 
 export function compressorSide(part: Part): Drawing {

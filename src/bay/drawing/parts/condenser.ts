@@ -3,7 +3,7 @@ import type { Part } from '../../../layout/layout';
 import { grain, seedOf } from '../grain';
 import { across, down } from '../paints';
 import { ellipse, roundRect } from '../paths';
-import { bar, fill, mm, repeat, shape, stroke, type Drawing } from '../record';
+import { bar, type Drawing, fill, mm, repeat, shape, stroke } from '../record';
 import { sizeOf } from './partSize';
 
 const ROW_MM = 14.5;
@@ -20,7 +20,10 @@ export function condenser(part: Part): Drawing {
   return [
     fill(roundRect(x, y, w, h, 4), 'floor-d'),
     ...repeat(rows, (i) => [
-      fill(`M${x + 20} ${mm(y + i * pitch + 2)}H${x + w - 20}V${mm(y + (i + 1) * pitch - 5)}H${x + 20}Z`, 'mill-c'),
+      fill(
+        `M${x + 20} ${mm(y + i * pitch + 2)}H${x + w - 20}V${mm(y + (i + 1) * pitch - 5)}H${x + 20}Z`,
+        'mill-c',
+      ),
       fill(roundRect(x + 18, y + (i + 1) * pitch - 5, w - 36, 5.4, 2), down('alu')),
     ]),
     stroke(fins, 'mill-d', 1.5, 0.55),
@@ -47,7 +50,15 @@ export function condenserDirt(part: Part, top: number): Drawing {
     const cx = x + 30 + random() * (w - 60);
     const cy = y + 10 + random() * (h - 18);
     const angle = random() * 3;
-    return bar(cx, cy, cx + Math.cos(angle) * 16, cy + Math.sin(angle) * 7, i % 3 ? 'zinc-a' : 'iron-d', 2, 0.8);
+    return bar(
+      cx,
+      cy,
+      cx + Math.cos(angle) * 16,
+      cy + Math.sin(angle) * 7,
+      i % 3 ? 'zinc-a' : 'iron-d',
+      2,
+      0.8,
+    );
   };
   const leaf = (i: number) => {
     const cx = mm(x + 80 + random() * (w - 160));

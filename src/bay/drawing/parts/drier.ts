@@ -2,7 +2,7 @@
 import type { Part } from '../../../layout/layout';
 import { across, dome, lit } from '../paints';
 import { circle, roundRect } from '../paths';
-import { fill, shape, type Drawing } from '../record';
+import { type Drawing, fill, shape } from '../record';
 import { canister } from '../solids';
 import { strapBand } from './accumulator';
 import { sizeOf } from './partSize';
@@ -21,7 +21,13 @@ export function drier(part: Part): Drawing {
 
 /** Sight glass from above; `bubbles` is the share of foam behind it. */
 export function sightGlass(x: number, y: number, bubbles: number): Drawing {
-  const foam = [[-2.4, -1], [1.6, -2.6], [2.2, 1.8], [-1.2, 2.6], [0, 0]] as const;
+  const foam = [
+    [-2.4, -1],
+    [1.6, -2.6],
+    [2.2, 1.8],
+    [-1.2, 2.6],
+    [0, 0],
+  ] as const;
   const shown = foam.slice(0, Math.round(bubbles * foam.length));
   return [
     shape(circle(x, y, 9), dome('zinc'), 'mill-d', 1.6),

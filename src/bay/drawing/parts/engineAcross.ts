@@ -3,7 +3,7 @@ import type { Part } from '../../../layout/layout';
 import { move } from '../matrix';
 import { down } from '../paints';
 import { roundRect } from '../paths';
-import { bar, fill, repeat, shape, stroke, type Drawing } from '../record';
+import { bar, type Drawing, fill, repeat, shape, stroke } from '../record';
 import { bolt, canister, slab } from '../solids';
 import { tube } from '../tubes';
 import { sizeOf } from './partSize';
@@ -47,7 +47,9 @@ const intake = (x: number, y: number, w: number): Drawing => [
 const cover = (x: number, y: number, w: number): Drawing => [
   ...slab(x + 16, y + 22, w - 32, 124, { r: 30, lip: 20, m: 'plas', elevation: 22 }),
   { ...shape(roundRect(x + 46, y + 66, w - 150, 34, 17), 'plas-c', 'plas-d', 1.6), fillAlpha: 0.8 },
-  ...repeat(4, (i) => bar(x + 40, y + 38 + i * 6.5, x + w - 60, y + 38 + i * 6.5, i % 2 ? 'plas-h' : 'plas-d', 1.6, 0.5)),
+  ...repeat(4, (i) =>
+    bar(x + 40, y + 38 + i * 6.5, x + w - 60, y + 38 + i * 6.5, i % 2 ? 'plas-h' : 'plas-d', 1.6, 0.5),
+  ),
   ...repeat(4, (i) => {
     const at = x + 82 + i * 98;
     return [

@@ -3,7 +3,7 @@ import type { Part } from '../../../layout/layout';
 import { move } from '../matrix';
 import { across } from '../paints';
 import { circle, roundRect } from '../paths';
-import { bar, fill, repeat, ROUND, shape, stroke, type Drawing } from '../record';
+import { bar, type Drawing, fill, ROUND, repeat, shape, stroke } from '../record';
 import { bolt, canister, slab } from '../solids';
 import { tube } from '../tubes';
 import { oilCap } from './engineAcross';
@@ -20,14 +20,22 @@ export function engineAlong(part: Part): Drawing {
     ...exhaustShield(x, y, h),
     ...intake(x, y, h, cylinders),
     ...cover(x, y, h, cylinders),
-    ...repeat(sideBolts, (i) => [...bolt(x - 90, y + 28 + i * 108, 6, 'cast'), ...bolt(x + 90, y + 28 + i * 108, 6, 'cast')]),
+    ...repeat(sideBolts, (i) => [
+      ...bolt(x - 90, y + 28 + i * 108, 6, 'cast'),
+      ...bolt(x + 90, y + 28 + i * 108, 6, 'cast'),
+    ]),
     ...timingCover(x, y + h),
   ];
 }
 
 function exhaustShield(x: number, y: number, h: number): Drawing {
   const ribs = Math.max(3, Math.floor((h - 98) / 62));
-  const corners = [[x - 176, y + 50], [x - 116, y + 50], [x - 176, y + h - 80], [x - 116, y + h - 80]] as const;
+  const corners = [
+    [x - 176, y + 50],
+    [x - 116, y + 50],
+    [x - 176, y + h - 80],
+    [x - 116, y + h - 80],
+  ] as const;
   return [
     ...slab(x - 184, y + 34, 80, h - 90, { r: 26, lip: 24, m: 'shld', elevation: 34 }),
     ...repeat(ribs, (i) => [

@@ -2,7 +2,7 @@
 import type { Part } from '../../../layout/layout';
 import { dome } from '../paints';
 import { circle, roundRect } from '../paths';
-import { bar, fill, repeat, shape, stroke, type Drawing } from '../record';
+import { bar, type Drawing, fill, repeat, shape, stroke } from '../record';
 import { bolt, canister, slab } from '../solids';
 import { sizeOf } from './partSize';
 
@@ -11,7 +11,13 @@ export function evaporatorCase(part: Part): Drawing {
   const w = sizeOf(part, 'w');
   const h = sizeOf(part, 'h');
   const vanes = x + w * sizeOf(part, 'vane', 0.42);
-  const screws = [[14, 14], [w - 14, 14], [14, h - 12], [w - 14, h - 12], [w * 0.4, h - 10]] as const;
+  const screws = [
+    [14, 14],
+    [w - 14, 14],
+    [14, h - 12],
+    [w - 14, h - 12],
+    [w * 0.4, h - 10],
+  ] as const;
   return [
     ...slab(x, y, w, h, { r: 18, lip: 46, m: 'plas', elevation: 52 }),
     stroke(roundRect(x + 14, y + 14, w - 28, h - 28, 10), 'plas-d', 2.4, 0.8),

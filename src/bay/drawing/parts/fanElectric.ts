@@ -6,7 +6,7 @@ import type { Part, PointMm } from '../../../layout/layout';
 import { move } from '../matrix';
 import { across, lit } from '../paints';
 import { arc, ellipse, polygon } from '../paths';
-import { fill, mm, ROUND, shape, stroke, type Drawing } from '../record';
+import { type Drawing, fill, mm, ROUND, shape, stroke } from '../record';
 import { drum, K, slab } from '../solids';
 import { sizeOf } from './partSize';
 
@@ -32,7 +32,13 @@ export function fanShroud(part: Part): Drawing {
   return [
     ...slab(x - w / 2, part.at[1], w, sizeOf(part, 'h', 96), { r: 16, lip: 10, m: 'plas', elevation: 30 }),
     shape(ellipse(x, y - 2, r + 7, (r + 7) * MOUTH_K + 3), lit('plas'), 'plas-d', 1.8),
-    stroke(`M${mm(x - r - 4)} ${mm(y - 3)}A${r + 4} ${mm((r + 4) * MOUTH_K)} 0 0 1 ${mm(x + r * 0.6)} ${mm(y - 3 - r * MOUTH_K * 0.82)}`, 'plas-h', 2.8, 0.9, ROUND),
+    stroke(
+      `M${mm(x - r - 4)} ${mm(y - 3)}A${r + 4} ${mm((r + 4) * MOUTH_K)} 0 0 1 ${mm(x + r * 0.6)} ${mm(y - 3 - r * MOUTH_K * 0.82)}`,
+      'plas-h',
+      2.8,
+      0.9,
+      ROUND,
+    ),
     shape(ellipse(x, y, r, r * MOUTH_K), 'floor-d', 'plas-d', 3),
   ];
 }
@@ -40,8 +46,18 @@ export function fanShroud(part: Part): Drawing {
 export function fanMotor(part: Part): Drawing {
   const { x, y, r } = fanPlace(part);
   const arm = (angle: number): Drawing => {
-    const at = (aside: number, share: number): PointMm => [x + Math.cos(angle + aside) * r * share, y + 4 + Math.sin(angle + aside) * r * MOUTH_K * share];
-    return [shape(polygon([at(-0.5, 0.17), at(-0.055, 1), at(0.055, 1), at(0.5, 0.17)]), across('plas'), 'plas-d', 1.6)];
+    const at = (aside: number, share: number): PointMm => [
+      x + Math.cos(angle + aside) * r * share,
+      y + 4 + Math.sin(angle + aside) * r * MOUTH_K * share,
+    ];
+    return [
+      shape(
+        polygon([at(-0.5, 0.17), at(-0.055, 1), at(0.055, 1), at(0.5, 0.17)]),
+        across('plas'),
+        'plas-d',
+        1.6,
+      ),
+    ];
   };
   return [
     ...[0.52, 1.57, 2.62].flatMap(arm),
@@ -55,7 +71,9 @@ export function fanStill(part: Part): Drawing {
   const { x, y, r: mouth } = fanPlace(part);
   const r = mouth * 0.96;
   const phase = sizeOf(part, 'phase', 0.2);
-  const turns = Array.from({ length: BLADES }, (_, i) => phase + (i * 2 * Math.PI) / BLADES).sort((a, b) => Math.sin(a) - Math.sin(b));
+  const turns = Array.from({ length: BLADES }, (_, i) => phase + (i * 2 * Math.PI) / BLADES).sort(
+    (a, b) => Math.sin(a) - Math.sin(b),
+  );
   return [...turns.flatMap((angle) => blade(x, y, r, angle)), ...hub(x, y, r)];
 }
 
@@ -71,7 +89,13 @@ function blade(x: number, y: number, r: number, angle: number): Drawing {
     fill(outline(5), 'fanb-d'),
     shape(outline(0), lit('fanb'), 'fanb-d', 1.8, { join: 'round' }),
     fill(trailing, 'fanb-c', 0.62),
-    stroke(`M${p(0.22, -wide * 0.33)}Q${p(0.62, -wide * 0.58)} ${p(0.92, -wide * 0.31)}`, 'fanb-h', 3, 1, ROUND),
+    stroke(
+      `M${p(0.22, -wide * 0.33)}Q${p(0.62, -wide * 0.58)} ${p(0.92, -wide * 0.31)}`,
+      'fanb-h',
+      3,
+      1,
+      ROUND,
+    ),
   ];
 }
 
@@ -97,11 +121,16 @@ export function fanTurning(mouth: number): Drawing {
   const wide = ((2 * Math.PI) / BLADES) * BLADE_SHARE;
   const ghosts = Array.from({ length: BLADES }, (_, i) => {
     const angle = (i * 2 * Math.PI) / BLADES;
-    const at = (share: number, aside: number): string => `${mm(Math.cos(angle + aside) * share * r)} ${mm(Math.sin(angle + aside) * share * r)}`;
+    const at = (share: number, aside: number): string =>
+      `${mm(Math.cos(angle + aside) * share * r)} ${mm(Math.sin(angle + aside) * share * r)}`;
     return fill(paddle(at, wide), 'fanb-a', 0.2);
   });
   const arcs = [0.92, 0.78, 0.62, 0.46].flatMap((share, i) =>
-    [[0.2, 1.5], [2.2, 3.4], [3.9, 5.6]].map(([from, to]) =>
+    [
+      [0.2, 1.5],
+      [2.2, 3.4],
+      [3.9, 5.6],
+    ].map(([from, to]) =>
       stroke(arc(0, 0, r * share, r * share, from + i * 0.5, to + i * 0.5), 'fanb-h', i ? 4 : 6, 0.5, ROUND),
     ),
   );

@@ -3,7 +3,7 @@ import type { Part } from '../../../layout/layout';
 import { chain, move, turn } from '../matrix';
 import { down } from '../paints';
 import { ellipse, roundRect } from '../paths';
-import { bar, fill, mm, placed, shape, stroke, type Drawing } from '../record';
+import { bar, type Drawing, fill, mm, placed, shape, stroke } from '../record';
 import { bolt, shadow, slab } from '../solids';
 import { tube } from '../tubes';
 import { sizeOf } from './partSize';
@@ -30,7 +30,10 @@ export function orifice(part: Part): Drawing {
     stroke(`M${mm(-half - 5)} ${k}q4 4 0 8M${mm(half + 5)} ${k}q-4 4 0 8`, 'alu-d', 3.2),
     bar(-half - 1, k + 4, half + 1, k + 4, 'alu-c', 3, 0.9),
   ];
-  return placed([...tube('M0 -34V34', ORIFICE_LINE + 7, 'alu'), ...[-16, -2, 12].flatMap(dimple)], move(...part.at));
+  return placed(
+    [...tube('M0 -34V34', ORIFICE_LINE + 7, 'alu'), ...[-16, -2, 12].flatMap(dimple)],
+    move(...part.at),
+  );
 }
 
 export function flange(part: Part): Drawing {

@@ -2,7 +2,7 @@
 import type { Part } from '../../../layout/layout';
 import { dome, down } from '../paints';
 import { circle, roundRect } from '../paths';
-import { bar, repeat, shape, type Drawing } from '../record';
+import { bar, type Drawing, repeat, shape } from '../record';
 import { canister, slab } from '../solids';
 import { sizeOf } from './partSize';
 

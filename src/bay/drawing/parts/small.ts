@@ -3,7 +3,7 @@ import type { Part } from '../../../layout/layout';
 import { move } from '../matrix';
 import { across, dome, down } from '../paints';
 import { circle, roundRect } from '../paths';
-import { bar, fill, repeat, ROUND, shape, stroke, type Drawing } from '../record';
+import { bar, type Drawing, fill, ROUND, repeat, shape, stroke } from '../record';
 import { bolt, canister, slab } from '../solids';
 import { tube } from '../tubes';
 

@@ -2,7 +2,7 @@
 import type { Part } from '../../../layout/layout';
 import { across, dome } from '../paints';
 import { circle } from '../paths';
-import { fill, repeat, shape, stroke, type Drawing } from '../record';
+import { type Drawing, fill, repeat, shape, stroke } from '../record';
 import { bolt } from '../solids';
 import { sizeOf } from './partSize';
 
@@ -15,6 +15,8 @@ export function strut(part: Part): Drawing {
     stroke(circle(x, y, r * 0.76), 'apron-d', 2, 0.6),
     shape(circle(x, y, r * 0.5), dome('plas'), 'plas-d', 2),
     fill(circle(x, y, r * 0.2), across('iron')),
-    ...repeat(3, (i) => bolt(x + Math.cos(i * 2.094 + 0.6) * r * 0.64, y + Math.sin(i * 2.094 + 0.6) * r * 0.64, 7)),
+    ...repeat(3, (i) =>
+      bolt(x + Math.cos(i * 2.094 + 0.6) * r * 0.64, y + Math.sin(i * 2.094 + 0.6) * r * 0.64, 7),
+    ),
   ];
 }

@@ -1,7 +1,7 @@
 /** Expansion valve at the firewall: a milled block with its plated power head and two line seats. */
 import type { Part } from '../../../layout/layout';
 import { circle } from '../paths';
-import { fill, type Drawing } from '../record';
+import { type Drawing, fill } from '../record';
 import { bolt, canister, slab } from '../solids';
 
 export function txv(part: Part): Drawing {

@@ -1,7 +1,7 @@
 /** The printed label on the beam. Paper keeps its colours in both themes; what it says comes from the car. */
 import type { Part } from '../../../layout/layout';
 import { roundRect } from '../paths';
-import { bar, fill, mm, shape, text, type Drawing } from '../record';
+import { bar, type Drawing, fill, mm, shape, text } from '../record';
 import { sizeOf } from './partSize';
 
 export function underHoodLabel(part: Part, [heading, line]: readonly [string, string]): Drawing {

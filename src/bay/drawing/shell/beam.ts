@@ -2,7 +2,7 @@
 import type { Shell } from '../../../layout/layout';
 import { PANEL } from '../paints';
 import { roundRect } from '../paths';
-import { fill, mm, repeat, ROUND, stroke, type Drawing } from '../record';
+import { type Drawing, fill, mm, ROUND, repeat, stroke } from '../record';
 import { bolt, slab } from '../solids';
 
 export const BEAM_HEIGHT = 46;
@@ -10,7 +10,13 @@ export const BEAM_HEIGHT = 46;
 export function beam({ left, right, beam: y }: Shell): Drawing {
   const middle = (left + right) / 2;
   return [
-    ...slab(left + 6, y, right - left - 12, BEAM_HEIGHT, { r: 8, lip: 14, m: 'paint', elevation: 30, top: PANEL }),
+    ...slab(left + 6, y, right - left - 12, BEAM_HEIGHT, {
+      r: 8,
+      lip: 14,
+      m: 'paint',
+      elevation: 30,
+      top: PANEL,
+    }),
     ...repeat(9, (i) => {
       const x = left + 60 + (i * (right - left - 120)) / 8;
       if (i === 4) return [];

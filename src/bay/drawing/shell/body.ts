@@ -2,7 +2,7 @@
 import type { Shell } from '../../../layout/layout';
 import { move } from '../matrix';
 import { FENDER_LEFT, FENDER_RIGHT, PANEL } from '../paints';
-import { fill, mm, repeat, stroke, type Drawing } from '../record';
+import { type Drawing, fill, mm, repeat, stroke } from '../record';
 import { bolt } from '../solids';
 
 /** How far the world is drawn past the frame, so that another shape of window shows more car and never a bar. */
@@ -19,7 +19,11 @@ export function body(shell: Shell): Drawing {
   const fenderLeft = `M${-PAST / 2} ${-PAST}H${left - 6}V${lower + 40}Q${left - 40} ${lower + 90} ${-PAST / 2} ${lower + 120}Z`;
   const fenderRight = `M${width + PAST / 2} ${-PAST}H${right + 6}V${lower + 40}Q${right + 40} ${lower + 90} ${width + PAST / 2} ${lower + 120}Z`;
   return [
-    fill(`M${left - 2} ${firewall}V${mm(nose - round * 0.9)}L${left + 30} ${mm(nose - round * 0.9 - 40)}V${firewall + 6}Z`, 'shadow', 0.2),
+    fill(
+      `M${left - 2} ${firewall}V${mm(nose - round * 0.9)}L${left + 30} ${mm(nose - round * 0.9 - 40)}V${firewall + 6}Z`,
+      'shadow',
+      0.2,
+    ),
     { ...fill(frame, PANEL), evenOdd: true },
     fill(fenderLeft, FENDER_LEFT),
     fill(fenderRight, FENDER_RIGHT),

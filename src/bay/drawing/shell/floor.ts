@@ -2,13 +2,21 @@
 import type { Shell } from '../../../layout/layout';
 import { across, front, lit } from '../paints';
 import { circle, polygon, roundRect } from '../paths';
-import { bar, fill, mm, repeat, shape, stroke, type Drawing } from '../record';
+import { bar, type Drawing, fill, mm, repeat, shape, stroke } from '../record';
 
 export function floor({ left, right, firewall, nose }: Shell): Drawing {
   const room = roundRect(left + 130, firewall + 60, right - left - 260, nose - firewall - 90, 60);
   const well = roundRect(left + 190, firewall + 100, right - left - 380, nose - firewall - 160, 60);
   return [
-    fill(polygon([[left - 20, firewall - 60], [right + 20, firewall - 60], [right + 20, nose + 130], [left - 20, nose + 130]]), lit('floor')),
+    fill(
+      polygon([
+        [left - 20, firewall - 60],
+        [right + 20, firewall - 60],
+        [right + 20, nose + 130],
+        [left - 20, nose + 130],
+      ]),
+      lit('floor'),
+    ),
     fill(room, 'shadow', 0.34),
     fill(well, 'shadow', 0.3),
     ...rail(left + 104, firewall, nose),
@@ -35,7 +43,11 @@ function aprons(left: number, right: number, firewall: number, nose: number): Dr
       stroke(roundRect(right - 72, y, 44, 70, 14), 'apron-c', 3, 0.8),
     ];
   });
-  return [shape(side(left, 1), across('apron'), 'apron-d', 2), shape(side(right, -1), across('apron'), 'apron-d', 2), ...windows];
+  return [
+    shape(side(left, 1), across('apron'), 'apron-d', 2),
+    shape(side(right, -1), across('apron'), 'apron-d', 2),
+    ...windows,
+  ];
 }
 
 function firewallPad(left: number, right: number, firewall: number): Drawing {

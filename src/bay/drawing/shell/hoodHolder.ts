@@ -2,7 +2,7 @@
 import type { Shell } from '../../../layout/layout';
 import { across } from '../paints';
 import { circle, roundRect } from '../paths';
-import { fill, mm, ROUND, shape, stroke, type Drawing } from '../record';
+import { type Drawing, fill, mm, ROUND, shape, stroke } from '../record';
 import { bolt, lineShadow } from '../solids';
 import { tube } from '../tubes';
 

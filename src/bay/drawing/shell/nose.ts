@@ -3,7 +3,7 @@ import type { Shell } from '../../../layout/layout';
 import { move } from '../matrix';
 import { dome, down, lit } from '../paints';
 import { circle } from '../paths';
-import { fill, mm, ROUND, ROUND_JOIN, shape, stroke, type Drawing } from '../record';
+import { type Drawing, fill, mm, ROUND, ROUND_JOIN, shape, stroke } from '../record';
 import { PAST } from './body';
 
 export function nose(shell: Shell): Drawing {
@@ -45,7 +45,13 @@ function lampUnit(x: number, s: 1 | -1, y: number): Drawing {
     fill(circle(x - s * 62, y - 2, 14), dome('cast')),
     shape(circle(x + s * 8, y + 6, 21), dome('mill'), 'mill-d', 2.2),
     fill(circle(x + s * 8, y + 6, 11), dome('cast')),
-    stroke(`M${at(-106, 2)}Q${at(-108, -18)} ${at(-76, -28)}Q${at(-10, -24)} ${at(50, 0)}`, 'mill-h', 3, 0.75, ROUND),
+    stroke(
+      `M${at(-106, 2)}Q${at(-108, -18)} ${at(-76, -28)}Q${at(-10, -24)} ${at(50, 0)}`,
+      'mill-h',
+      3,
+      0.75,
+      ROUND,
+    ),
   ];
 }
 
