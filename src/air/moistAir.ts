@@ -26,7 +26,10 @@ export function humidityRatioFromVapourPressure(vapourPressurePa: number, pressu
 
 /** kg/kg from relative humidity (share of one; over ice below 0.01 °C). */
 export function humidityRatio(temperatureK: number, relativeHumidity: number, pressurePa: number): number {
-  return humidityRatioFromVapourPressure(relativeHumidity * waterSaturationPressurePa(temperatureK), pressurePa);
+  return humidityRatioFromVapourPressure(
+    relativeHumidity * waterSaturationPressurePa(temperatureK),
+    pressurePa,
+  );
 }
 
 /** kg/kg of saturated air. */
@@ -38,7 +41,11 @@ export function vapourPressurePa(humidityRatioKgPerKg: number, pressurePa: numbe
   return (pressurePa * humidityRatioKgPerKg) / (WATER_TO_AIR_MASS + humidityRatioKgPerKg);
 }
 
-export function relativeHumidity(temperatureK: number, humidityRatioKgPerKg: number, pressurePa: number): number {
+export function relativeHumidity(
+  temperatureK: number,
+  humidityRatioKgPerKg: number,
+  pressurePa: number,
+): number {
   return vapourPressurePa(humidityRatioKgPerKg, pressurePa) / waterSaturationPressurePa(temperatureK);
 }
 
@@ -55,12 +62,20 @@ export function temperatureFromEnthalpyK(enthalpyJPerKg: number, humidityRatioKg
 }
 
 /** m3 of mixture per kg of dry air. */
-export function moistAirVolumeM3PerKg(temperatureK: number, humidityRatioKgPerKg: number, pressurePa: number): number {
+export function moistAirVolumeM3PerKg(
+  temperatureK: number,
+  humidityRatioKgPerKg: number,
+  pressurePa: number,
+): number {
   return (DRY_AIR_GAS_CONSTANT * temperatureK * (1 + VOLUME_BY_HUMIDITY * humidityRatioKgPerKg)) / pressurePa;
 }
 
 /** kg of mixture per m3. */
-export function moistAirDensityKgPerM3(temperatureK: number, humidityRatioKgPerKg: number, pressurePa: number): number {
+export function moistAirDensityKgPerM3(
+  temperatureK: number,
+  humidityRatioKgPerKg: number,
+  pressurePa: number,
+): number {
   return (1 + humidityRatioKgPerKg) / moistAirVolumeM3PerKg(temperatureK, humidityRatioKgPerKg, pressurePa);
 }
 
@@ -89,10 +104,18 @@ export function dewPointK(humidityRatioKgPerKg: number, pressurePa: number): num
 /** Thermodynamic wet bulb, K: the air and water leaving at that temperature carry the enthalpy that came in. */
 export function wetBulbK(temperatureK: number, humidityRatioKgPerKg: number, pressurePa: number): number {
   const enthalpy = moistAirEnthalpyJPerKg(temperatureK, humidityRatioKgPerKg);
-  return bisectRising((t) => {
-    const saturated = saturationHumidityRatio(t, pressurePa);
-    return moistAirEnthalpyJPerKg(t, saturated) - enthalpy - (saturated - humidityRatioKgPerKg) * waterEnthalpyJPerKg(t);
-  }, 173.15, temperatureK);
+  return bisectRising(
+    (t) => {
+      const saturated = saturationHumidityRatio(t, pressurePa);
+      return (
+        moistAirEnthalpyJPerKg(t, saturated) -
+        enthalpy -
+        (saturated - humidityRatioKgPerKg) * waterEnthalpyJPerKg(t)
+      );
+    },
+    173.15,
+    temperatureK,
+  );
 }
 
 /** Root of a rising function, to 1e-9 K; the nearer end if there is none inside. */

@@ -1,16 +1,18 @@
 /**
- * Fast saturation pressure of water for the coil's hot path: cubic Hermite over even steps of 2 K, within 1e-5 of the full
+ * Fast saturation pressure of water for the coil's hot path: cubic Hermite over even steps of 1.5 K, within 1e-5 of the full
  * formula from 200 to 400 K, held at the ends outside. No transcendental function, no allocation.
  */
 import { splineSlopes } from '../numerics/cubicSpline';
 import { humidityRatioFromVapourPressure } from './moistAir';
 import { ICE_POINT_K, waterSaturationPressurePa } from './saturatedAir';
 
-const STEP_K = 2;
+const STEP_K = 1.5;
+const ICE_CELLS = 50;
+const LIQUID_CELLS = 86;
 
 /** Ice and liquid apart, since the slope jumps between them: [lowest, highest] temperature of each part. */
-const ICE = makePart(ICE_POINT_K - 1e-9 - 38 * STEP_K, 38);
-const LIQUID = makePart(ICE_POINT_K, 64);
+const ICE = makePart(ICE_POINT_K - 1e-9 - ICE_CELLS * STEP_K, ICE_CELLS);
+const LIQUID = makePart(ICE_POINT_K, LIQUID_CELLS);
 
 interface Part {
   readonly start: number;

@@ -17,7 +17,8 @@ export function splineSlopes(xs: ArrayLike<number>, ys: ArrayLike<number>): Floa
   const firstSpan = width[0] + width[1];
   diagonal[0] = width[1];
   upper[0] = firstSpan;
-  slope[0] = ((width[0] + 2 * firstSpan) * width[1] * secant[0] + width[0] * width[0] * secant[1]) / firstSpan;
+  slope[0] =
+    ((width[0] + 2 * firstSpan) * width[1] * secant[0] + width[0] * width[0] * secant[1]) / firstSpan;
   for (let i = 1; i < n - 1; i++) {
     const factor = -width[i] / diagonal[i - 1];
     slope[i] = factor * slope[i - 1] + 3 * (width[i] * secant[i - 1] + width[i - 1] * secant[i]);
@@ -26,7 +27,9 @@ export function splineSlopes(xs: ArrayLike<number>, ys: ArrayLike<number>): Floa
   }
   const lastSpan = width[n - 2] + width[n - 3];
   const rightSide =
-    (width[n - 2] * width[n - 2] * secant[n - 3] + (2 * lastSpan + width[n - 2]) * width[n - 3] * secant[n - 2]) / lastSpan;
+    (width[n - 2] * width[n - 2] * secant[n - 3] +
+      (2 * lastSpan + width[n - 2]) * width[n - 3] * secant[n - 2]) /
+    lastSpan;
   const factor = -lastSpan / diagonal[n - 2];
   slope[n - 1] = (factor * slope[n - 2] + rightSide) / (factor * upper[n - 2] + width[n - 3]);
   for (let i = n - 2; i >= 0; i--) slope[i] = (slope[i] - upper[i] * slope[i + 1]) / diagonal[i];

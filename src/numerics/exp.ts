@@ -5,20 +5,20 @@
  */
 import { powerOfTwo } from './bits';
 
-const LN2_HIGH = 6.93147180369123816490e-1;
+const LN2_HIGH = 6.9314718036912381649e-1;
 const LN2_LOW = 1.90821492927058770002e-10;
-const INVERSE_LN2 = 1.44269504088896338700;
+const INVERSE_LN2 = 1.442695040888963387;
 const P1 = 1.66666666666666019037e-1;
 const P2 = -2.77777777770155933842e-3;
 const P3 = 6.61375632143793436117e-5;
-const P4 = -1.65339022054652515390e-6;
+const P4 = -1.6533902205465251539e-6;
 const P5 = 4.13813679705723846039e-8;
 const OVERFLOW = 7.09782712893383973096e2;
-const UNDERFLOW = -7.45133219101941108420e2;
+const UNDERFLOW = -7.4513321910194110842e2;
 
 /** e to the power `x`. */
 export function exp(x: number): number {
-  if (x !== x) return x;
+  if (Number.isNaN(x)) return x;
   if (x > OVERFLOW) return Number.POSITIVE_INFINITY;
   if (x < UNDERFLOW) return 0;
   const k = Math.floor(INVERSE_LN2 * x + 0.5);

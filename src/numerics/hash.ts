@@ -12,7 +12,7 @@ export function hashFloats(values: Float64Array, length: number = values.length)
   let a = SEED_A;
   let b = SEED_B;
   for (let i = 0; i < length; i++) {
-    const isNumber = values[i] === values[i];
+    const isNumber = !Number.isNaN(values[i]);
     const low = isNumber ? words[2 * i] : 0;
     const high = isNumber ? words[2 * i + 1] : 0x7ff80000;
     a = mixWord(mixWord(a, low), high);

@@ -7,7 +7,15 @@ import { createHelmholtz, type HelmholtzState } from './eos/helmholtz';
 import { createSaturationLine, type SaturationLine } from './eos/saturationLine';
 import { solvePressureEnthalpy, solvePressureTemperature } from './eos/singlePhase';
 import type { PatchData, SaturationData, TableData } from './tableData';
-import { COLUMN_NODES, COLUMN_UNIT_J_PER_KG, ROW_NODES, SATURATION_NODES, TOP_REDUCED, TOP_ROW, TOP_SHARE_OF_CRITICAL } from './tableGrid';
+import {
+  COLUMN_NODES,
+  COLUMN_UNIT_J_PER_KG,
+  ROW_NODES,
+  SATURATION_NODES,
+  TOP_REDUCED,
+  TOP_ROW,
+  TOP_SHARE_OF_CRITICAL,
+} from './tableGrid';
 
 /** Colder liquid than this is not asked of the equation but continued in a straight line. */
 const COLDEST_LIQUID_K = 130;
@@ -50,7 +58,11 @@ function buildSaturation(line: SaturationLine, topPressurePa: number): Saturatio
 function buildPatch(data: FluidData, line: SaturationLine, topPressurePa: number, side: -1 | 1): PatchData {
   const columns = COLUMN_NODES.length;
   const size = ROW_NODES.length * columns;
-  const out = { temperature: new Float32Array(size), volume: new Float32Array(size), entropy: new Float32Array(size) };
+  const out = {
+    temperature: new Float32Array(size),
+    volume: new Float32Array(size),
+    entropy: new Float32Array(size),
+  };
   const state = createHelmholtz(data);
   const row = new Float64Array(3 * columns);
   let topTemperature = 0;
@@ -81,7 +93,13 @@ function buildPatch(data: FluidData, line: SaturationLine, topPressurePa: number
 }
 
 /** T, volume and entropy along one row, from the state given outwards. */
-function marchRow(state: HelmholtzState, pressurePa: number, edge: HelmholtzState, side: -1 | 1, row: Float64Array): void {
+function marchRow(
+  state: HelmholtzState,
+  pressurePa: number,
+  edge: HelmholtzState,
+  side: -1 | 1,
+  row: Float64Array,
+): void {
   const edgeEnthalpy = edge.enthalpyJPerKg;
   const last = new Float64Array(3);
   let bend: Float64Array | null = null;

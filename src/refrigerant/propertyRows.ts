@@ -4,8 +4,8 @@
  */
 import { createEosStates } from './eos/eosStates';
 import { FLUID_DATA } from './eos/fluidData';
-import { refrigerant } from './fluids';
 import type { FluidState, PropertyPair, StateFinder } from './fluidState';
+import { refrigerant } from './fluids';
 import type { RefrigerantId } from './refrigerant';
 import { createTableStates } from './tableStates';
 

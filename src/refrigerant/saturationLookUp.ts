@@ -29,13 +29,17 @@ export function createSaturationLookUp(
   const topTemperatureK = cursor.saturationTemperatureK;
   cursor.setPressurePa(minPressurePa);
   const minTemperatureK = Math.max(cursor.saturationTemperatureK, stored.minTemperatureK);
-  const lowestPressurePa = Math.max(minPressurePa, newton(cursor, minTemperatureK, minPressurePa, topPressurePa));
+  const lowestPressurePa = Math.max(
+    minPressurePa,
+    newton(cursor, minTemperatureK, minPressurePa, topPressurePa),
+  );
   const logSlope = ln(criticalPressurePa / topPressurePa) / (criticalTemperatureK - topTemperatureK);
   return {
     minTemperatureK,
     pressurePa(temperatureK) {
       checkRange(id, 'saturation temperature', temperatureK, minTemperatureK, criticalTemperatureK, 'K');
-      if (temperatureK > topTemperatureK) return topPressurePa * exp(logSlope * (temperatureK - topTemperatureK));
+      if (temperatureK > topTemperatureK)
+        return topPressurePa * exp(logSlope * (temperatureK - topTemperatureK));
       return newton(cursor, temperatureK, minPressurePa, topPressurePa);
     },
     temperatureK(pressurePa) {

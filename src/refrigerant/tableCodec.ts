@@ -21,7 +21,14 @@ export interface StoredTable {
 
 const SATURATION_VALUES = SATURATION_NODES.length;
 const PATCH_VALUES = ROW_NODES.length * COLUMN_NODES.length;
-const SATURATION_KEYS = ['temperatureK', 'liquidEnthalpy', 'vapourEnthalpy', 'liquidVolume', 'vapourProduct', 'liquidEntropy'] as const;
+const SATURATION_KEYS = [
+  'temperatureK',
+  'liquidEnthalpy',
+  'vapourEnthalpy',
+  'liquidVolume',
+  'vapourProduct',
+  'liquidEntropy',
+] as const;
 const PATCH_KEYS = ['temperature', 'volume', 'entropy'] as const;
 const BYTES = SATURATION_KEYS.length * SATURATION_VALUES * 8 + 2 * PATCH_KEYS.length * PATCH_VALUES * 4;
 
@@ -42,7 +49,8 @@ export function encodeTable(data: TableData): string {
 /** Throws a plain Error when the text is not of this layout: then the tables want building anew. */
 export function decodeTable(stored: StoredTable): TableData {
   const binary = atob(stored.base64);
-  if (binary.length !== BYTES) throw new Error(`${stored.fluid}: stored table has ${binary.length} bytes, this layout has ${BYTES}`);
+  if (binary.length !== BYTES)
+    throw new Error(`${stored.fluid}: stored table has ${binary.length} bytes, this layout has ${BYTES}`);
   const bytes = Uint8Array.from(binary, (character) => character.charCodeAt(0));
   let at = 0;
   const take = (size: number): ArrayBuffer => {

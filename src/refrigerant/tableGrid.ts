@@ -66,7 +66,8 @@ function cellMap(parts: readonly number[], gapAt: number): Uint16Array {
   let cell = 0;
   parts.forEach((count, octave) => {
     if (octave === gapAt) cell += 1;
-    for (let i = 0; i < FINEST_PARTS; i++) map[octave * FINEST_PARTS + i] = cell + Math.floor((i * count) / FINEST_PARTS);
+    for (let i = 0; i < FINEST_PARTS; i++)
+      map[octave * FINEST_PARTS + i] = cell + Math.floor((i * count) / FINEST_PARTS);
     cell += count;
   });
   return map;

@@ -9,15 +9,15 @@
  * The tables reach from 15 Pa to 3.9 times the critical pressure. Over 0.985 of it the dome's edges stay where they are
  * there, and T, v and s run straight between them (a stand-in for the critical region); outside the edges the states are
  * those of the equation. Beyond the tables' ends everything goes on smoothly: to lower pressure as an ideal gas, to
- * higher with p v of vapour kept and liquid compressed on, hotter or colder than the grid in a straight line.
+ * higher with the compressibility of the last row, hotter or colder than the grid in a straight line.
  */
 import * as bits from '../numerics/bits';
 import { ln } from '../numerics/ln';
 import { OutOfRangeError } from './outOfRangeError';
 import type { Isobar } from './refrigerant';
 import * as grid from './tableGrid';
-import * as set from './tableSet';
 import type { TableSet } from './tableSet';
+import * as set from './tableSet';
 
 // Held in this module: an imported binding costs a property read per use where modules are run unbundled.
 const { floatView, wordView, HIGH } = bits;
@@ -71,8 +71,9 @@ export class TableIsobar implements Isobar {
   private pressureInverse = 0;
   /** T of liquid on its edge above T of vapour on its own; 0 up to the top row. */
   private edgeGapK = 0;
-  /** 1 - end/p beyond the last row, else 0. */
+  /** Beyond the last row: how far, in reduced pressure, and 1 - end/p; else 0. */
   private beyondLast = 0;
+  private beyondShare = 0;
   private rowStart = 0;
   private x00 = 0;
   private x10 = 0;
@@ -94,7 +95,14 @@ export class TableIsobar implements Isobar {
   setPressurePa(pressurePa: number): void {
     const { limits } = this;
     if (limits !== null && !(pressurePa >= limits.minPressurePa && pressurePa <= limits.maxPressurePa)) {
-      throw new OutOfRangeError(limits.fluid, 'pressure', pressurePa, limits.minPressurePa, limits.maxPressurePa, 'Pa');
+      throw new OutOfRangeError(
+        limits.fluid,
+        'pressure',
+        pressurePa,
+        limits.minPressurePa,
+        limits.maxPressurePa,
+        'Pa',
+      );
     }
     this.pressurePa = pressurePa;
     this.pressureInverse = 1 / pressurePa;
@@ -136,7 +144,7 @@ export class TableIsobar implements Isobar {
   volumeM3PerKg(enthalpyJPerKg: number): number {
     if (enthalpyJPerKg > this.vapourEnthalpyJPerKg) {
       this.findColumn(enthalpyJPerKg - this.vapourEnthalpyJPerKg);
-      return (this.edgeProduct + this.patchValue(this.vapour, VOLUME)) * this.pressureInverse;
+      return this.vapourProduct() * this.pressureInverse;
     }
     if (enthalpyJPerKg < this.liquidEnthalpyJPerKg) {
       this.findColumn(this.liquidEnthalpyJPerKg - enthalpyJPerKg);
@@ -173,8 +181,10 @@ export class TableIsobar implements Isobar {
 
   enthalpyFromTemperatureJPerKg(temperatureK: number): number {
     const liquidEdge = this.saturationTemperatureK + this.edgeGapK;
-    if (temperatureK <= liquidEdge) return this.invertTemperature(temperatureK, this.liquidEnthalpyJPerKg, -1);
-    if (temperatureK > this.saturationTemperatureK) return this.invertTemperature(temperatureK, this.vapourEnthalpyJPerKg, 1);
+    if (temperatureK <= liquidEdge)
+      return this.invertTemperature(temperatureK, this.liquidEnthalpyJPerKg, -1);
+    if (temperatureK > this.saturationTemperatureK)
+      return this.invertTemperature(temperatureK, this.vapourEnthalpyJPerKg, 1);
     return this.liquidEnthalpyJPerKg;
   }
 
@@ -254,18 +264,22 @@ export class TableIsobar implements Isobar {
     }
     const inside = reduced < LAST_REDUCED ? reduced : LAST_REDUCED;
     floatView[0] = inside;
-    const cell = inside < LAST_REDUCED ? ROW_MAP[(wordView[HIGH] >>> PART_SHIFT) - ROW_MAP_OFFSET] : LAST_ROW - 1;
+    const cell =
+      inside < LAST_REDUCED ? ROW_MAP[(wordView[HIGH] >>> PART_SHIFT) - ROW_MAP_OFFSET] : LAST_ROW - 1;
     const width = ROW_NODES[cell + 1] - ROW_NODES[cell];
     this.setSaturation(SATURATION_CELLS - 1, 1);
     this.setRow(cell, (inside - ROW_NODES[cell]) / width, width);
-    if (inside < reduced) this.beyondLast = 1 - LAST_REDUCED / reduced;
+    if (inside < reduced) {
+      this.beyondLast = reduced - LAST_REDUCED;
+      this.beyondShare = 1 - LAST_REDUCED / reduced;
+    }
     this.findColumn(0);
     const liquidRise = this.patchValue(this.liquid, TEMPERATURE);
     const vapourRise = this.patchValue(this.vapour, TEMPERATURE);
     this.edgeGapK = liquidRise - vapourRise;
     this.saturationTemperatureK += vapourRise;
     this.liquidVolumeM3PerKg = this.liquidVolume();
-    this.vapourVolumeM3PerKg = (this.edgeProduct + this.patchValue(this.vapour, VOLUME)) * this.pressureInverse;
+    this.vapourVolumeM3PerKg = this.vapourProduct() * this.pressureInverse;
     this.liquidEntropyJPerKgK += this.patchValue(this.liquid, ENTROPY);
     this.vapourEntropyJPerKgK += this.patchValue(this.vapour, ENTROPY);
   }
@@ -301,7 +315,9 @@ export class TableIsobar implements Isobar {
     const value1 = x00 * f[c] + x10 * f[c + 1] + x01 * f[d] + x11 * f[d + 1];
     const slope1 = x00 * f[c + 2] + x10 * f[c + 3] + x01 * f[d + 2] + x11 * f[d + 3];
     const u = 1 - t;
-    const inside = u * u * ((1 + 2 * t) * value0 + t * width * slope0) + t * t * ((3 - 2 * t) * value1 - u * width * slope1);
+    const inside =
+      u * u * ((1 + 2 * t) * value0 + t * width * slope0) +
+      t * t * ((3 - 2 * t) * value1 - u * width * slope1);
     return this.excess === 0 ? inside : inside + this.excess * slope1;
   }
 
@@ -323,8 +339,18 @@ export class TableIsobar implements Isobar {
   private liquidVolume(): number {
     const inside = this.edgeLiquidVolume + this.patchValue(this.liquid, VOLUME);
     if (this.beyondLast === 0) return inside;
-    // Beyond the last row: compressed on with the compressibility of that row.
-    const byRow = this.liquid[this.columnStart + ROW_STRIDE + VOLUME + 1];
-    return inside + byRow * LAST_REDUCED * this.beyondLast;
+    return inside + this.lastRowSlope(this.liquid) * LAST_REDUCED * this.beyondShare;
+  }
+
+  private vapourProduct(): number {
+    const inside = this.edgeProduct + this.patchValue(this.vapour, VOLUME);
+    if (this.beyondLast === 0) return inside;
+    return inside + Math.max(this.lastRowSlope(this.vapour), 0) * this.beyondLast;
+  }
+
+  /** d/dx of the volume field on the last row, straight between columns. */
+  private lastRowSlope(f: Float64Array): number {
+    const at = this.columnStart + ROW_STRIDE + VOLUME + 1;
+    return f[at] + this.t * (f[at + PATCH_STRIDE] - f[at]);
   }
 }

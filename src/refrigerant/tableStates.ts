@@ -18,7 +18,14 @@ export function createTableStates(fluid: Refrigerant): StateFinder {
     isobar.setPressurePa(first);
     if (pair === 'p,q') return fromQuality(fluid, isobar, second);
     if (pair === 'p,h') return stateAt(fluid, isobar, second);
-    checkRange(fluid.id, 'temperature', second, fluid.range.minTemperatureK, fluid.range.maxTemperatureK, 'K');
+    checkRange(
+      fluid.id,
+      'temperature',
+      second,
+      fluid.range.minTemperatureK,
+      fluid.range.maxTemperatureK,
+      'K',
+    );
     return stateAt(fluid, isobar, isobar.enthalpyFromTemperatureJPerKg(second));
   };
 }
@@ -38,7 +45,8 @@ function fromDensityEnergy(fluid: Refrigerant, isobar: Isobar, density: number, 
     return isobar.volumeM3PerKg(energy + isobar.pressurePa * volume) / volume - 1;
   };
   if (!(gap(ln(low)) >= 0)) throw new OutOfRangeError(fluid.id, 'pressure', 0, low, high, 'Pa');
-  if (!(gap(ln(high)) <= 0)) throw new OutOfRangeError(fluid.id, 'pressure', Number.POSITIVE_INFINITY, low, high, 'Pa');
+  if (!(gap(ln(high)) <= 0))
+    throw new OutOfRangeError(fluid.id, 'pressure', Number.POSITIVE_INFINITY, low, high, 'Pa');
   gap(findRoot(gap, ln(low), ln(high), 1e-13));
   return stateAt(fluid, isobar, energy + isobar.pressurePa * volume);
 }

@@ -48,7 +48,12 @@ export function valueInUnit(valueSi: number, unit: DisplayUnit): number {
 }
 
 /** "46 psi", "−1 °C": value, space, unit, rounded to `resolution` (in that unit). */
-export function formatQuantity(valueSi: number, unit: DisplayUnit, resolution: number, marks: NumberMarks = ENGLISH_MARKS): string {
+export function formatQuantity(
+  valueSi: number,
+  unit: DisplayUnit,
+  resolution: number,
+  marks: NumberMarks = ENGLISH_MARKS,
+): string {
   return `${formatNumber(valueInUnit(valueSi, unit), resolution, marks)} ${DISPLAY_UNITS[unit].symbol}`;
 }
 

@@ -15,11 +15,17 @@ export const PA_PER_INCH_OF_MERCURY = 3386.389;
 /** Micron, a thousandth of a torr, which is 1/760 atmosphere. */
 export const PA_PER_MICRON = 101325 / 760000;
 
-export function gaugePressurePaFromAbsolute(pressurePa: number, atmospherePa: number = STANDARD_ATMOSPHERE_PA): number {
+export function gaugePressurePaFromAbsolute(
+  pressurePa: number,
+  atmospherePa: number = STANDARD_ATMOSPHERE_PA,
+): number {
   return pressurePa - atmospherePa;
 }
 
-export function pressurePaFromGauge(gaugePressurePa: number, atmospherePa: number = STANDARD_ATMOSPHERE_PA): number {
+export function pressurePaFromGauge(
+  gaugePressurePa: number,
+  atmospherePa: number = STANDARD_ATMOSPHERE_PA,
+): number {
   return gaugePressurePa + atmospherePa;
 }
 

@@ -26,7 +26,8 @@ describe.each(REFRIGERANT_IDS)('equation of state of %s', (id) => {
     const rows = readCsv(`saturation-${file}.csv`);
     expect(rows.length).toBeGreaterThan(140);
     const line = createSaturationLine(data);
-    const at = (row: CsvRow): ReturnType<typeof line.solveTemperature> => line.solveTemperature(Number(row.T));
+    const at = (row: CsvRow): ReturnType<typeof line.solveTemperature> =>
+      line.solveTemperature(Number(row.T));
     expectRelative(rows, 'p', (row) => at(row).pressurePa);
     expectRelative(rows, 'rho_l', (row) => at(row).liquid.densityKgPerM3);
     expectRelative(rows, 'rho_v', (row) => at(row).vapour.densityKgPerM3);
@@ -42,7 +43,11 @@ describe.each(REFRIGERANT_IDS)('equation of state of %s', (id) => {
 
   it('finds the saturation temperature of a pressure', () => {
     const line = createSaturationLine(data);
-    expectRelative(readCsv(`saturation-${file}.csv`), 'T', (row) => line.solvePressure(Number(row.p)).temperatureK);
+    expectRelative(
+      readCsv(`saturation-${file}.csv`),
+      'T',
+      (row) => line.solvePressure(Number(row.p)).temperatureK,
+    );
   });
 
   it.each(['superheat', 'subcooled'])('gives %s states from p, T and from p, h', (kind) => {
@@ -88,7 +93,12 @@ describe.each(REFRIGERANT_IDS)('equation of state of %s', (id) => {
     expectRelative(rows, 'h', (row) => found.get(row)?.enthalpyJPerKg ?? Number.NaN);
     const dome = rows.filter((row) => row.region === 'two-phase');
     expectRelative(dome, 'quality', (row) => found.get(row)?.quality ?? Number.NaN);
-    const phases = { 'two-phase': 'twoPhase', liquid: 'liquid', vapour: 'vapour', supercritical: 'supercritical' };
+    const phases = {
+      'two-phase': 'twoPhase',
+      liquid: 'liquid',
+      vapour: 'vapour',
+      supercritical: 'supercritical',
+    };
     for (const row of rows) {
       const expected = Object.entries(phases).find(([name]) => row.region.startsWith(name))?.[1];
       const state = found.get(row);

@@ -86,7 +86,9 @@ describe('R-134a static pressure with the engine off, printed in bar gauge', () 
   ];
 
   it.each(rows)('at %d °C', (celsius, printedBar) => {
-    expect(Math.abs(gaugePa('R-134a', kelvinFromCelsius(celsius)) / PA_PER_BAR - printedBar)).toBeLessThan(0.1);
+    expect(Math.abs(gaugePa('R-134a', kelvinFromCelsius(celsius)) / PA_PER_BAR - printedBar)).toBeLessThan(
+      0.1,
+    );
   });
 });
 

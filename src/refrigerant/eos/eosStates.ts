@@ -122,7 +122,9 @@ function solveDensity(context: Context, pressurePa: number, temperatureK: number
   if (temperatureK <= lastSaturationK) {
     const { liquid, vapour, pressurePa: saturationPa } = line.solveTemperature(temperatureK);
     const start =
-      pressurePa >= saturationPa ? liquid.densityKgPerM3 : (vapour.densityKgPerM3 * pressurePa) / saturationPa;
+      pressurePa >= saturationPa
+        ? liquid.densityKgPerM3
+        : (vapour.densityKgPerM3 * pressurePa) / saturationPa;
     solvePressureTemperature(state, pressurePa, temperatureK, start);
     return;
   }

@@ -78,11 +78,14 @@ export function createHelmholtz(data: FluidData): HelmholtzState {
     },
     heatCapacityPressureJPerKgK() {
       const { densityKgPerM3: density, pressureByTemperature: byTemperature } = state;
-      const extra = (state.temperatureK * byTemperature * byTemperature) / (density * density * state.pressureByDensity);
+      const extra =
+        (state.temperatureK * byTemperature * byTemperature) / (density * density * state.pressureByDensity);
       return state.heatCapacityVolumeJPerKgK + extra;
     },
     soundSpeedMPerS() {
-      return Math.sqrt((state.pressureByDensity * state.heatCapacityPressureJPerKgK()) / state.heatCapacityVolumeJPerKgK);
+      return Math.sqrt(
+        (state.pressureByDensity * state.heatCapacityPressureJPerKgK()) / state.heatCapacityVolumeJPerKgK,
+      );
     },
   };
   return state;

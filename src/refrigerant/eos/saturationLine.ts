@@ -60,7 +60,8 @@ function solveAtTemperature(data: FluidData, point: SaturationPoint, temperature
     const vapourStep = (pressureStep - pressureGap) / vapour.pressureByDensity;
     const error = Math.abs(liquidStep) / liquidDensity + Math.abs(vapourStep) / vapourDensity;
     if (error < RELATIVE_TOLERANCE || (error < 1e-9 && error >= best)) break;
-    if (round === MOST_ROUNDS - 1) throw new NoConvergenceError(`${data.id}: no phase equilibrium found at ${temperatureK} K`);
+    if (round === MOST_ROUNDS - 1)
+      throw new NoConvergenceError(`${data.id}: no phase equilibrium found at ${temperatureK} K`);
     best = error;
     const share = error > 0.5 ? 0.5 / error : 1;
     liquidDensity += share * liquidStep;

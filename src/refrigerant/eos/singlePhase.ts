@@ -10,7 +10,12 @@ const TOLERANCE = 1e-13;
 const MOST_ROUNDS = 100;
 
 /** Leaves `state` at (p, T), on the branch of `startDensity`. */
-export function solvePressureTemperature(state: HelmholtzState, pressurePa: number, temperatureK: number, startDensity: number): void {
+export function solvePressureTemperature(
+  state: HelmholtzState,
+  pressurePa: number,
+  temperatureK: number,
+  startDensity: number,
+): void {
   state.setTemperatureK(temperatureK);
   let density = startDensity;
   let best = Number.POSITIVE_INFINITY;
@@ -46,7 +51,8 @@ export function solvePressureEnthalpy(
     const pressureGap = pressurePa - state.pressurePa;
     const enthalpyGap = enthalpyJPerKg - state.enthalpyJPerKg;
     const determinant = pressureByDensity * enthalpyByTemperature - pressureByTemperature * enthalpyByDensity;
-    const densityStep = (pressureGap * enthalpyByTemperature - pressureByTemperature * enthalpyGap) / determinant;
+    const densityStep =
+      (pressureGap * enthalpyByTemperature - pressureByTemperature * enthalpyGap) / determinant;
     const temperatureStep = (pressureByDensity * enthalpyGap - enthalpyByDensity * pressureGap) / determinant;
     const size = Math.max(Math.abs(densityStep) / density, Math.abs(temperatureStep) / temperature);
     if (size < TOLERANCE || (size < 1e-10 && size >= best)) return;
@@ -55,5 +61,7 @@ export function solvePressureEnthalpy(
     density += share * densityStep;
     temperature += share * temperatureStep;
   }
-  throw new NoConvergenceError(`${state.data.id}: no state found at ${pressurePa} Pa, ${enthalpyJPerKg} J/kg`);
+  throw new NoConvergenceError(
+    `${state.data.id}: no state found at ${pressurePa} Pa, ${enthalpyJPerKg} J/kg`,
+  );
 }
