@@ -14,8 +14,8 @@ import { makePanel, type Panel } from './panel';
 import type { RigCan, RigHose, RigPort } from './rig';
 import { TALLY_COUNT } from './tally';
 
-/** What a vacuum pump leaves in a loop: traces, at some ten pascals. */
-const EVACUATED_KG = 4e-6;
+/** What a vacuum pump leaves in a loop: traces, at about 500 micron (67 Pa). */
+const EVACUATED_KG = 1.5e-5;
 
 export interface PlantParts {
   readonly options: PlantOptions;

@@ -1,0 +1,80 @@
+/**
+ * Random hands on a plant: every command there is, with arguments drawn from what the plant offers, and time between
+ * them. What must never happen is looked for after every stretch: a number that is none, a negative mass, books that do
+ * not balance. The draws are keyed, so a seed that fails is a case to keep.
+ */
+import { keyedUniform } from '../numerics/keyedRandom';
+import { type ArgSpec, type Command, type CommandId, type CommandSpec, commandSpecs } from './commandSpecs';
+import { buildPlant, type PlantOptions } from './buildPlant';
+import type { Plant } from './plantPort';
+
+export interface FuzzReport {
+  readonly steps: number;
+  readonly commandsDone: number;
+  readonly commandsRefused: number;
+  /** What went wrong first, with the step; null when nothing did. */
+  readonly finding: string | null;
+  readonly commandCounts: Readonly<Partial<Record<CommandId, number>>>;
+}
+
+const MOST_BETWEEN = 120;
+const MASS_TOLERANCE = 1e-11;
+
+/** Runs `steps` steps with random commands between them. */
+export function fuzzPlant(options: PlantOptions, steps: number, seed: number): FuzzReport {
+  const plant = buildPlant(options);
+  const counts: Partial<Record<CommandId, number>> = {};
+  const ids = Object.keys(commandSpecs) as CommandId[];
+  let done = 0;
+  let refused = 0;
+  let draw = 0;
+  const next = (): number => keyedUniform(seed, 'fuzz', options.vehicleId, draw++);
+  while (plant.step < steps) {
+    const command = drawCommand(plant, ids[Math.floor(next() * ids.length)], next);
+    if (plant.apply(command).ok) {
+      done++;
+      counts[command.do] = (counts[command.do] ?? 0) + 1;
+    } else refused++;
+    const stretch = next() < 0.5 ? 1 : Math.ceil(next() * MOST_BETWEEN);
+    for (let i = 0; i < stretch && plant.step < steps; i++) plant.advance();
+    const finding = fault(plant);
+    if (finding) {
+      const where = `step ${plant.step}, after ${JSON.stringify(command)}: ${finding}`;
+      return { steps: plant.step, commandsDone: done, commandsRefused: refused, finding: where, commandCounts: counts };
+    }
+  }
+  return { steps: plant.step, commandsDone: done, commandsRefused: refused, finding: null, commandCounts: counts };
+}
+
+function drawCommand(plant: Plant, id: CommandId, next: () => number): Command {
+  const spec: CommandSpec = commandSpecs[id];
+  const args = Object.entries(spec.args).map(([name, arg]) => [name, drawArgument(plant, name, arg, next)]);
+  return { do: id, ...Object.fromEntries(args) };
+}
+
+function drawArgument(plant: Plant, name: string, arg: ArgSpec, next: () => number): string | number {
+  if (arg.kind === 'whole') {
+    const count = Math.floor((arg.max - arg.min) / arg.step) + 1;
+    // an engine that stands half the time, a valve that is often shut
+    const low = next() < 0.3 && (name === 'rpm' || name === 'turn') ? 0 : next();
+    return arg.min + arg.step * Math.floor(low * count);
+  }
+  const of = arg.kind === 'choice' ? arg.of : plant.choices(arg.of);
+  const pick = (): string => of[Math.floor(next() * of.length)] ?? '';
+  return arg.kind === 'ids' ? [pick(), pick()].join(',') : pick();
+}
+
+function fault(plant: Plant): string | null {
+  for (const [id, kg] of Object.entries(plant.books().massByVesselKg)) {
+    if (!(kg >= 0)) return `${id} holds ${kg} kg`;
+  }
+  const { massErrorRelative, energyErrorRelative } = plant.books();
+  if (!(massErrorRelative < MASS_TOLERANCE)) return `mass error ${massErrorRelative}`;
+  if (!(energyErrorRelative < 1e-6)) return `energy error ${energyErrorRelative}`;
+  for (let i = 0; i < plant.signals.length; i++) {
+    const { id, kind } = plant.signals[i];
+    const value = plant.value(i);
+    if (kind !== 'reading' && !(value > -1e12 && value < 1e12)) return `${id} is ${value}`;
+  }
+  return null;
+}
