@@ -14,6 +14,8 @@ const STILL_TWO_PHASE = 0.3;
 const MOST_FLOW_FACTOR = 3;
 /** Quality over which a wetted wall begins to dry out. */
 const DRY_OUT = 0.86;
+/** The same, as enthalpy over the latent heat, for a wall on which vapour condenses. */
+const DRY_SUPERHEAT = 1.12;
 const WET_IN = 0.02;
 /** Flow under which the phases part. */
 const PARTING_KG_PER_S = 0.007;
@@ -25,6 +27,7 @@ export function prepareCells(core: NetworkCore, vessel: number, dtS: number): vo
   const iso = plan.isobars[vessel];
   const hl = iso.liquidEnthalpyJPerKg;
   const latent = iso.vapourEnthalpyJPerKg - hl;
+  const saturationK = iso.saturationTemperatureK;
   const zivi = nearCubeRoot(iso.vapourVolumeM3PerKg / iso.liquidVolumeM3PerKg);
   const airShare = n.airPressure[vessel] > 0 ? n.airPressure[vessel] / (n.airPressure[vessel] + n.pressure[vessel]) : 0;
   const wetting = (dtS * (1 + SHAKEN_WETTING * n.shaking[vessel])) / (1 + AIR_BLANKET * airShare);
@@ -44,7 +47,10 @@ export function prepareCells(core: NetworkCore, vessel: number, dtS: number): vo
     const root8 = Math.sqrt(root4);
     const single = Math.max(STILL_SINGLE, root2 * root4 * Math.sqrt(root8));
     const x = (n.enthalpy[c] - hl) / latent;
-    if (x >= 1) {
+    // a wall colder than saturation is wetted even by vapour that is still a little superheated
+    const dryFrom = n.wall[c] < saturationK ? 1 : DRY_OUT;
+    const dryAt = n.wall[c] < saturationK ? DRY_SUPERHEAT : 1;
+    if (x >= dryAt) {
       scratch.wallGain[c] = dtS * single * plan.vapourSide[c];
       continue;
     }
@@ -54,9 +60,9 @@ export function prepareCells(core: NetworkCore, vessel: number, dtS: number): vo
     }
     const two = Math.max(STILL_TWO_PHASE, root4 * root8) * plan.boiling[c] * wetting;
     const xIn = x > 0 ? x : 0;
-    const y = plan.isPot[c] === 1 ? xIn : (slip * xIn) / (1 - xIn + slip * xIn);
-    if (y > DRY_OUT) {
-      const dry = (y - DRY_OUT) / (1 - DRY_OUT);
+    const y = plan.isPot[c] === 1 || x >= 1 ? xIn : (slip * xIn) / (1 - xIn + slip * xIn);
+    if (y > dryFrom) {
+      const dry = (y - dryFrom) / (dryAt - dryFrom);
       scratch.wallGain[c] = two + dry * (dtS * single * plan.vapourSide[c] - two);
     } else if (x < WET_IN) {
       const wet = (x + WET_IN) / (2 * WET_IN);

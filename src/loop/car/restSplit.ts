@@ -76,7 +76,7 @@ function dry(
 /** Share of the liquid that stands on the high side: by the volume of cells that hold liquid. */
 function restingShare(vehicle: VehicleData): number {
   const wet = (side: VehicleData['highSide']): number =>
-    side.parts.reduce((sum, part) => sum + (part.atRest === 'dry' ? 0 : part.volume * (part.atRest === 'reservoir' ? 2 : 1)), 0);
+    side.parts.reduce((sum, part) => sum + (part.atRest === 'dry' ? 0 : part.volume * (part.atRest === 'reservoir' ? 6 : 1)), 0);
   return wet(vehicle.highSide) / (wet(vehicle.highSide) + wet(vehicle.lowSide));
 }
 
