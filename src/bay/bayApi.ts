@@ -32,6 +32,8 @@ export interface BayView {
   resize(): void;
   setTheme(theme: BayTheme): void;
   zoom(step: ZoomStep): void;
+  /** The look-closer picture of a port, part or line in CSS pixels; null for an id that is nothing here. */
+  closeUp(targetId: string, width: number, height: number): HTMLCanvasElement | null;
   /** Moves keyboard focus to an id (a port, part, coupler…), if it is there. */
   focus(targetId: string): void;
   dispose(): void;

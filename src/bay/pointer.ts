@@ -18,7 +18,8 @@ export interface PointerHost {
   frame(): BayFrame;
   camera(): Camera;
   dialAt(): PointMm | null;
-  tag(entry: Entry | null): void;
+  /** What the pointer is over, for its name. */
+  point(entry: Entry | null): void;
   entries(): readonly Entry[];
   canPan(): boolean;
   pan(dx: number, dy: number, done: boolean): void;
@@ -70,11 +71,11 @@ export function createPointer(host: PointerHost): { dispose(): void } {
   };
   const move = (event: PointerEvent): void => {
     const at = point(event);
-    if (doing?.kind === 'tilt') return tilt(at);
-    if (doing?.kind === 'valve') return valve(event, doing);
-    if (doing?.kind === 'pan') return pan(event, doing, false);
-    if (doing !== null || hands.hand().doing === 'carrying') hands.move(at);
-    if (doing === null) host.tag(entryAt(at));
+    if (doing?.kind === 'tilt') tilt(at);
+    if (doing?.kind === 'valve') valve(event, doing);
+    if (doing?.kind === 'pan') pan(event, doing, false);
+    if (doing?.kind === 'hand' || hands.hand().doing === 'carrying') hands.move(at);
+    if (doing === null) host.point(entryAt(at));
   };
   const up = (event: PointerEvent): void => {
     const was = doing;
@@ -82,11 +83,10 @@ export function createPointer(host: PointerHost): { dispose(): void } {
     if (was?.kind === 'valve' && !was.turned) callbacks.onPick(CAN_VALVE);
     if (was?.kind === 'pan' && was.far) {
       hands.cancel();
-      return pan(event, was, true);
-    }
-    if (was?.kind === 'hand' || was?.kind === 'pan') hands.up(point(event));
+      pan(event, was, true);
+    } else if (was?.kind === 'hand' || was?.kind === 'pan') hands.up(point(event));
   };
-  const leave = (): void => host.tag(null);
+  const leave = (): void => host.point(null);
   const abort = (): void => {
     doing = null;
     hands.cancel();

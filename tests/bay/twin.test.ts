@@ -6,7 +6,12 @@ import { keyAct } from '../../src/bay/twin/keys';
 import { layoutIds, layoutOf } from '../../src/layout/layouts';
 
 const layout = layoutOf('hatchback');
-const places: GearPlaces = { coupler: () => [100, 500], can: [96, 690], valve: [96, 590], dial: [-10, 640] };
+const places: GearPlaces = {
+  coupler: () => [100, 500],
+  can: () => [96, 690],
+  valve: () => [96, 590],
+  dial: () => [-10, 640],
+};
 const frame: BayFrame = {
   ...stillFrame(['port-a', 'port-b']),
   hoses: [

@@ -92,17 +92,23 @@ function draw(pen: Pen, command: string, n: readonly number[]): void {
       pen.startY = pen.y;
       return;
     case 'l':
-      return goTo(pen, ox + n[0], oy + n[1]);
+      goTo(pen, ox + n[0], oy + n[1]);
+      return;
     case 'h':
-      return goTo(pen, ox + n[0], pen.y);
+      goTo(pen, ox + n[0], pen.y);
+      return;
     case 'v':
-      return goTo(pen, pen.x, oy + n[0]);
+      goTo(pen, pen.x, oy + n[0]);
+      return;
     case 'q':
-      return curve(pen, [ox + n[0], oy + n[1]], [ox + n[0], oy + n[1]], [ox + n[2], oy + n[3]], true);
+      curve(pen, [ox + n[0], oy + n[1]], [ox + n[0], oy + n[1]], [ox + n[2], oy + n[3]], true);
+      return;
     case 'c':
-      return curve(pen, [ox + n[0], oy + n[1]], [ox + n[2], oy + n[3]], [ox + n[4], oy + n[5]], false);
+      curve(pen, [ox + n[0], oy + n[1]], [ox + n[2], oy + n[3]], [ox + n[4], oy + n[5]], false);
+      return;
     case 'a':
-      return arc(pen, n[0], n[1], n[3] === 1, n[4] === 1, ox + n[5], oy + n[6]);
+      arc(pen, n[0], n[1], n[3] === 1, n[4] === 1, ox + n[5], oy + n[6]);
+      return;
     default:
       pen.x = pen.startX;
       pen.y = pen.startY;

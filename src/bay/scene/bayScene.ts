@@ -30,7 +30,7 @@ export interface BayScene {
   readonly rings: RingNode;
   show(frame: BayFrame): void;
   /** Paints everything for a camera, a size and a theme. */
-  fit(camera: Camera, size: HostSize, resolution: number, dark: boolean): void;
+  refit(camera: Camera, size: HostSize, resolution: number, dark: boolean): void;
   setCarryingHose(carrying: boolean): void;
   /** Time goes on; true where the picture changed. */
   tick(seconds: number): boolean;
@@ -73,7 +73,7 @@ export function createScene(layout: Layout, still: boolean): BayScene {
 
   let label = '';
   let last: BayFrame | null = null;
-  let fitted: Parameters<BayScene['fit']> | null = null;
+  let fitted: Parameters<BayScene['refit']> | null = null;
   const paintStill = (frame: BayFrame): void => {
     if (!fitted) return;
     const [camera, size, resolution, dark] = fitted;
@@ -97,7 +97,7 @@ export function createScene(layout: Layout, still: boolean): BayScene {
     can,
     rings,
     show: (frame) => show(frame),
-    fit(camera, size, resolution, dark) {
+    refit(camera, size, resolution, dark) {
       fitted = [camera, size, resolution, dark];
       palette = paletteOf(dark, layout.paint);
       edgeX = camera.x;

@@ -37,9 +37,9 @@ export interface Entry {
 /** Where gear lies at the moment, from the scene. */
 export interface GearPlaces {
   coupler(hose: 'low' | 'high'): PointMm | null;
-  readonly can: PointMm | null;
-  readonly valve: PointMm | null;
-  readonly dial: PointMm | null;
+  can(): PointMm | null;
+  valve(): PointMm | null;
+  dial(): PointMm | null;
 }
 
 const known = new WeakMap<Layout, readonly Stop[]>();
@@ -100,14 +100,15 @@ function gearEntries(layout: Layout, frame: BayFrame, places: GearPlaces): Entry
 }
 
 function canEntries({ can }: BayFrame, places: GearPlaces): Entry[] {
-  if (!can || !places.can || !places.dial || !places.valve) return [];
+  const [at, dial, valve] = [places.can(), places.dial(), places.valve()];
+  if (!can || !at || !dial || !valve) return [];
   const open = word('bay.can.sixteenths', { sixteenths: String(can.valveSixteenths) });
   return [
     {
       id: CAN,
       key: CAN,
       label: canState(can),
-      hit: around(places.can, CAN_HALF_MM),
+      hit: around(at, CAN_HALF_MM),
       takeable: true,
       tabbed: true,
     },
@@ -115,7 +116,7 @@ function canEntries({ can }: BayFrame, places: GearPlaces): Entry[] {
       id: CAN_TILT,
       key: CAN_TILT,
       label: word('bay.can.tilt'),
-      hit: around(places.dial, SMALL_HALF_MM),
+      hit: around(dial, SMALL_HALF_MM),
       takeable: false,
       tabbed: true,
       slider: { now: can.tiltDeg, max: 180, step: 5, text: `${can.tiltDeg}°` },
@@ -124,7 +125,7 @@ function canEntries({ can }: BayFrame, places: GearPlaces): Entry[] {
       id: CAN_VALVE,
       key: CAN_VALVE,
       label: word('bay.can.valve'),
-      hit: around(places.valve, SMALL_HALF_MM),
+      hit: around(valve, SMALL_HALF_MM),
       takeable: false,
       tabbed: true,
       slider: { now: can.valveSixteenths, max: 16, step: 1, text: open },
@@ -182,7 +183,7 @@ function placeName(layout: Layout, frame: BayFrame, id: string): string {
 
 function targetHit(layout: Layout, id: string, places: GearPlaces): RectMm | null {
   if (id === MAT) return layout.mat.rect;
-  if (id === SCALE) return around(places.can ?? layout.mat.canAt, CAN_HALF_MM);
+  if (id === SCALE) return around(places.can() ?? layout.mat.canAt, CAN_HALF_MM);
   return stopsOf(layout).find((stop) => stop.id === id)?.hit ?? null;
 }
 

@@ -7,6 +7,8 @@ import type { Entry } from './entries';
 export interface Labels {
   readonly elements: readonly HTMLElement[];
   tag(entry: Entry | null, camera: Camera): void;
+  /** Says the tag anew after a frame or a move of the camera; it goes with what it named. */
+  refresh(entries: readonly Entry[], camera: Camera): void;
   keepClear(camera: Camera, shown: boolean): void;
 }
 
@@ -27,20 +29,19 @@ export function createLabels(layout: Layout): Labels {
     element.hidden = true;
     element.textContent = text;
   }
+  let tagged: string | null = null;
+  const say = (entry: Entry | null, camera: Camera): void => {
+    tagged = entry?.key ?? null;
+    tag.hidden = entry === null;
+    if (!entry) return;
+    tag.textContent = entry.slider ? `${entry.label}: ${entry.slider.text}` : entry.label;
+    placeTag(tag, entry, camera);
+  };
   return {
-    elements: [tag, ...notes.map((note) => note.element)],
-    tag(entry, camera) {
-      tag.hidden = entry === null;
-      if (!entry) return;
-      tag.textContent = entry.slider ? `${entry.label}: ${entry.slider.text}` : entry.label;
-      const [x, y, w, h] = entry.hit;
-      const [left, top] = toScreen(camera, [x + w / 2, y]);
-      const host = tag.parentElement;
-      const half = Math.min(130, (host?.clientWidth ?? 400) * 0.3);
-      const below = top < 60;
-      const [, bottom] = toScreen(camera, [x, y + h]);
-      tag.style.left = `${Math.max(half + 8, Math.min((host?.clientWidth ?? 1e4) - half - 8, left)).toFixed(0)}px`;
-      tag.style.top = `${(below ? bottom + 46 : top - 8).toFixed(0)}px`;
+    elements: [...notes.map((note) => note.element), tag],
+    tag: say,
+    refresh(entries, camera) {
+      if (tagged !== null) say(entries.find((entry) => entry.key === tagged) ?? null, camera);
     },
     keepClear(camera, shown) {
       for (const { zone, element } of notes) {
@@ -53,6 +54,17 @@ export function createLabels(layout: Layout): Labels {
       }
     },
   };
+}
+
+/** Above what it names, or below it at the top of the picture; never over the sides. */
+function placeTag(tag: HTMLElement, entry: Entry, camera: Camera): void {
+  const [x, y, w, h] = entry.hit;
+  const [left, top] = toScreen(camera, [x + w / 2, y]);
+  const [, bottom] = toScreen(camera, [x, y + h]);
+  const width = tag.parentElement?.clientWidth ?? 400;
+  const half = Math.min(130, width * 0.3);
+  tag.style.left = `${Math.max(half + 8, Math.min(width - half - 8, left)).toFixed(0)}px`;
+  tag.style.top = `${(top < 60 ? bottom + 50 : top - 10).toFixed(0)}px`;
 }
 
 function div(className: string): HTMLElement {

@@ -38,7 +38,7 @@ export function createTwin(label: string): Twin {
         const element = elements.get(entry.key) ?? make(entry);
         elements.set(entry.key, element);
         entries.set(element, entry);
-        describe(element, entry);
+        relabel(element, entry);
         position(element, entry, camera);
         if (element !== before) root.insertBefore(element, before);
         else before = before.nextElementSibling;
@@ -67,7 +67,7 @@ function make(entry: Entry): HTMLElement {
   return slider;
 }
 
-function describe(element: HTMLElement, entry: Entry): void {
+function relabel(element: HTMLElement, entry: Entry): void {
   set(element, 'aria-label', entry.label);
   set(element, 'data-target', entry.id);
   set(element, 'data-takeable', String(entry.takeable));

@@ -65,17 +65,14 @@ export interface BayWords {
   'bay.mat': never;
   'bay.scale': never;
   'bay.put': 'item' | 'place';
-  'bay.route.name': 'coupler' | 'route';
   'bay.route.over-fender': never;
   'bay.route.by-firewall': never;
   'bay.route.by-nose': never;
   'bay.route.over-fans': never;
   'bay.route.over-belt': never;
-  'bay.route.menu': never;
   'bay.keepClear.fan': never;
   'bay.keepClear.belt': never;
   'bay.keepClear.heat': never;
-  'bay.refused.size': 'coupler';
   'bay.marked': 'name';
   'bay.drawing': never;
 }

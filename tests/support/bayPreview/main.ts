@@ -103,12 +103,25 @@ const bay = await createBay(
       if (hose && (hose === 'low' ? lowPort : highPort) === target) setHose(hose, target, route);
     },
     onTilt: (tiltDeg) => {
-      if (frame.can) bay.update((frame = { ...frame, can: { ...frame.can, tiltDeg } }));
+      if (!frame.can) return;
+      frame = { ...frame, can: { ...frame.can, tiltDeg } };
+      bay.update(frame);
     },
     onValve: (valveSixteenths) => {
-      if (frame.can) bay.update((frame = { ...frame, can: { ...frame.can, valveSixteenths } }));
+      if (!frame.can) return;
+      frame = { ...frame, can: { ...frame.can, valveSixteenths } };
+      bay.update(frame);
     },
-    onLook: (id) => console.log('look', id),
+    onLook: (id) => {
+      console.log('look', id);
+      document.getElementById('close')?.remove();
+      const picture = bay.closeUp(id, 400, 340);
+      if (!picture) return;
+      picture.id = 'close';
+      picture.style.cssText =
+        'position:absolute;right:20px;top:80px;width:400px;height:340px;border:2px solid #111';
+      document.body.append(picture);
+    },
     validTargets: (item) => {
       const hose = hoseOfCoupler(item);
       if (hose === 'low') return [lowPort, 'mat'];

@@ -1,0 +1,105 @@
+/**
+ * The look-closer picture of one thing, on a canvas of its own: a port's fitting from the side, a clutch face-on, or the
+ * bay's own drawing brought near. It shows the frame's state and says nothing that the eye could not see.
+ */
+import type { Layout, Port, RectMm } from '../layout/layout';
+import { lineOf, partOf } from '../layout/trace';
+import type { BayFrame } from './bayFrame';
+import { frostedLine } from './drawing/gear/crystals';
+import { fittingSide } from './drawing/gear/fittingSide';
+import { paint } from './drawing/painter';
+import { lit } from './drawing/paints';
+import { lampStrength, paletteOf } from './drawing/palette';
+import { clutchFace } from './drawing/parts/clutchFace';
+import { condenserDirt } from './drawing/parts/condenser';
+import { fanStill } from './drawing/parts/fanElectric';
+import { roundRect } from './drawing/paths';
+import { bayPicture } from './drawing/picture';
+import { type Drawing, fill } from './drawing/record';
+import { runsOf } from './drawing/run';
+
+interface View {
+  readonly drawing: Drawing;
+  readonly box: RectMm;
+}
+
+const CLUTCHES: ReadonlySet<string> = new Set(['compressor-front', 'compressor-side', 'clutch-front']);
+/** Room round a part that is brought near, as a share of its size. */
+const ROOM = 0.22;
+const LEAST_MM = 190;
+
+/** Null for an id that is nothing in this bay. */
+export function closeUp(
+  layout: Layout,
+  frame: BayFrame,
+  targetId: string,
+  width: number,
+  height: number,
+  resolution: number,
+  dark: boolean,
+): HTMLCanvasElement | null {
+  const view = viewOf(layout, frame, targetId, dark);
+  const canvas = document.createElement('canvas');
+  const context = canvas.getContext('2d');
+  if (!view || !context) return null;
+  canvas.width = Math.round(width * resolution);
+  canvas.height = Math.round(height * resolution);
+  const [x, y, w, h] = view.box;
+  const k = Math.min(canvas.width / w, canvas.height / h);
+  const [left, top] = [x + w / 2 - canvas.width / 2 / k, y + h / 2 - canvas.height / 2 / k];
+  context.setTransform(k, 0, 0, k, -left * k, -top * k);
+  paint(context, view.drawing, paletteOf(dark, layout.paint));
+  return canvas;
+}
+
+function viewOf(layout: Layout, frame: BayFrame, id: string, dark: boolean): View | null {
+  const port = layout.ports.find((p) => p.id === id);
+  if (port) return portView(layout, frame, port);
+  const part = layout.parts.find((p) => p.id === id);
+  if (part && CLUTCHES.has(part.kind)) return clutchView(frame);
+  const box = part?.hit ?? lineBox(layout, id);
+  return box && { drawing: wholeBay(layout, frame, dark), box: roomy(box) };
+}
+
+const BACKDROP: RectMm = [-700, -600, 1400, 1200];
+const backdrop = (): Drawing => [fill(roundRect(...BACKDROP, 0), lit('floor'))];
+
+function portView(layout: Layout, frame: BayFrame, port: Port): View {
+  const tubeMm = 'line' in port.on ? lineOf(layout, port.on.line).diameterMm : PART_TUBE_MM;
+  const look = frame.ports[port.id]?.cap ?? 'blank';
+  return { drawing: [...backdrop(), ...fittingSide(port.boreMm, look, tubeMm)], box: [-200, -90, 400, 340] };
+}
+
+/** A port on a pot stands on its lid, drawn as a broad band. */
+const PART_TUBE_MM = 20;
+
+const clutchView = (frame: BayFrame): View => ({
+  drawing: [...backdrop(), ...clutchFace(100, frame.clutchEngaged)],
+  box: [-140, -130, 290, 260],
+});
+
+function lineBox(layout: Layout, id: string): RectMm | null {
+  if (!layout.lines.some((line) => line.id === id)) return null;
+  const { way } = lineOf(layout, id);
+  const [xs, ys] = [way.map((p) => p[0]), way.map((p) => p[1])];
+  const [x, y] = [Math.min(...xs), Math.min(...ys)];
+  return [x, y, Math.max(...xs) - x, Math.max(...ys) - y];
+}
+
+function roomy([x, y, w, h]: RectMm): RectMm {
+  const [wide, high] = [Math.max(w * (1 + 2 * ROOM), LEAST_MM), Math.max(h * (1 + 2 * ROOM), LEAST_MM)];
+  return [x + w / 2 - wide / 2, y + h / 2 - high / 2, wide, high];
+}
+
+function wholeBay(layout: Layout, frame: BayFrame, dark: boolean): Drawing {
+  const still = bayPicture(layout, frame.label, lampStrength(dark)).flatMap((layer) =>
+    'still' in layer ? layer.still : fanStill(layer.fan),
+  );
+  const dirty = layout.parts.filter((part) => part.kind === 'condenser' && frame.condenserDirt > 0.3);
+  const frosted = runsOf(layout).filter((run) => (frame.frost[run.line.id] ?? 0) > 0);
+  return [
+    ...still,
+    ...dirty.flatMap((part) => condenserDirt(partOf(layout, part.id), layout.shell.beam + 60)),
+    ...frosted.flatMap((run) => frostedLine(run, 0, frame.frost[run.line.id] ?? 0)),
+  ];
+}
