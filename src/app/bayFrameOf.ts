@@ -86,6 +86,6 @@ export function bayFrameOf({ model, painted }: RunningSession, ui: WorkUi): BayF
     keepClearShown: tool === 'charging' || tool === 'gauge-set',
     held: heldOf(tool),
     assessed: model.mode === 'assessed',
-    label: model.facts.bayLabel,
+    label: model.bayLabel,
   };
 }

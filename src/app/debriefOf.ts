@@ -6,7 +6,6 @@ import { recordOf } from '../session/openSession';
 import { wordsOf } from '../session/plan/planWords';
 import { type SessionRecord, valueAt } from '../session/record/record';
 import { scenarioById } from '../session/scenario/library';
-import { sayFinding } from '../scoring/sayFinding';
 import { type Finding, PASS_MARK, type Score, score } from '../scoring/score';
 import type { DebriefData, DebriefFinding, Trace } from '../panels/debriefModel';
 import { pointsOf, traceOf } from './traces';
@@ -20,15 +19,7 @@ function kindOf(finding: Finding): DebriefFinding['kind'] {
 function findingsOf(scored: Score): DebriefFinding[] {
   return scored.findings
     .filter((finding) => finding.status !== 'idle')
-    .map((finding) => ({
-      rule: finding.rule,
-      domain: finding.domain,
-      kind: kindOf(finding),
-      earned: finding.earned,
-      possible: finding.possible,
-      step: finding.step,
-      sentence: sayFinding(finding),
-    }));
+    .map((finding) => ({ ...finding, kind: kindOf(finding) }));
 }
 
 function tracesOf(record: SessionRecord): Trace[] {

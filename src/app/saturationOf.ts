@@ -1,26 +1,37 @@
 /** Samples of the saturation line for gauges and diagram, from the property tables: one every kelvin. */
 import type { SaturationLine } from '../instruments/saturation';
 import { refrigerant } from '../refrigerant/fluids';
-import type { RefrigerantId } from '../refrigerant/refrigerant';
+import { OutOfRangeError } from '../refrigerant/outOfRangeError';
+import type { Refrigerant, RefrigerantId } from '../refrigerant/refrigerant';
 
 const FROM_K = 233.15;
 const STEP_K = 1;
-/** How close to the critical point the dome is sampled. */
-const SHORT_OF_CRITICAL_K = 0.4;
+
+/** Saturation pressure where the tables answer; null beyond them. */
+function pressureAt(fluid: Refrigerant, temperatureK: number): number | null {
+  try {
+    return fluid.saturationPressurePa(temperatureK);
+  } catch (error) {
+    if (error instanceof OutOfRangeError) return null;
+    throw error;
+  }
+}
 
 export function saturationOf(id: RefrigerantId): SaturationLine {
   const fluid = refrigerant(id);
   const isobar = fluid.isobar();
-  const line = { fluid: id, temperatureK: [] as number[], pressurePa: [] as number[], liquidEnthalpyJPerKg: [] as number[], vapourEnthalpyJPerKg: [] as number[] };
-  const end = Math.min(fluid.range.maxTemperatureK, fluid.criticalTemperatureK - SHORT_OF_CRITICAL_K);
-  for (let i = 0; FROM_K + i * STEP_K <= end; i++) {
-    const pressurePa = fluid.saturationPressurePa(FROM_K + i * STEP_K);
-    if (!(pressurePa > fluid.range.minPressurePa && pressurePa < fluid.range.maxPressurePa)) continue;
-    isobar.setPressurePa(pressurePa);
-    line.temperatureK.push(FROM_K + i * STEP_K);
-    line.pressurePa.push(pressurePa);
-    line.liquidEnthalpyJPerKg.push(isobar.liquidEnthalpyJPerKg);
-    line.vapourEnthalpyJPerKg.push(isobar.vapourEnthalpyJPerKg);
+  const temperatureK: number[] = [];
+  const pressurePa: number[] = [];
+  const liquidEnthalpyJPerKg: number[] = [];
+  const vapourEnthalpyJPerKg: number[] = [];
+  for (let i = 0; FROM_K + i * STEP_K < fluid.criticalTemperatureK; i++) {
+    const pressure = pressureAt(fluid, FROM_K + i * STEP_K);
+    if (pressure === null || pressure < fluid.range.minPressurePa || pressure > fluid.range.maxPressurePa) continue;
+    isobar.setPressurePa(pressure);
+    temperatureK.push(FROM_K + i * STEP_K);
+    pressurePa.push(pressure);
+    liquidEnthalpyJPerKg.push(isobar.liquidEnthalpyJPerKg);
+    vapourEnthalpyJPerKg.push(isobar.vapourEnthalpyJPerKg);
   }
-  return line;
+  return { fluid: id, temperatureK, pressurePa, liquidEnthalpyJPerKg, vapourEnthalpyJPerKg };
 }

@@ -3,9 +3,9 @@
  * for it, so the shelf never waits for the bay.
  */
 import type { ScenarioData } from '../../shared/schema/scenario';
-import type { ScenarioFacts, Sheet } from '../panels/sessionModel';
+import type { ScenarioFacts } from '../panels/sessionModel';
 import { parseQuantity } from '../units/quantity';
-import { isWordId, say, word } from '../words/words';
+import { isWordId, say } from '../words/words';
 
 const scenarioFiles = import.meta.glob<ScenarioData>('../../scenarios/*.yaml', { eager: true, import: 'default' });
 
@@ -20,10 +20,6 @@ function vehicleWord(kind: 'vehicle' | 'loop', vehicleId: string): string {
 
 const PERCENT = 100;
 
-function sheetsOf(data: ScenarioData): Sheet[] {
-  return data.papers.map((paper) => ({ id: paper.id, title: paper.title, paragraphs: paper.lines, rows: [] }));
-}
-
 export function factsOf(data: ScenarioData): ScenarioFacts {
   return {
     id: data.id,
@@ -37,9 +33,7 @@ export function factsOf(data: ScenarioData): ScenarioFacts {
     minutes: data.minutes,
     airTemperatureK: parseQuantity(data.weather.temperature, 'temperature'),
     humidityPercent: parseQuantity(data.weather.humidity, 'ratio') * PERCENT,
-    sheets: sheetsOf(data),
     vehicleId: data.vehicle,
-    bayLabel: [word('name.labelHeading'), data.contents.refrigerant],
     hints: data.hints,
   };
 }

@@ -14,6 +14,7 @@ import { happeningWords, refusalWords, watchWords } from './notices';
 import type { FromWorker, Opened, OpenRequest, Seen } from './protocol';
 import { factsOf, scenarioData } from './scenarioFacts';
 import { settings } from './settings';
+import { bayLabelOf, sheetsOf } from './sheets';
 
 export interface RunningSession {
   readonly model: SessionModel;
@@ -67,9 +68,10 @@ export function openRunningSession(request: OpenRequest, hooks: SessionHooks): P
     else if (message.type === 'failed') setFailure(message.reason);
     else if (message.type === 'clockFell') tell('clock', watchWords(message.to, message.notable, message.step));
   };
+  const facts = factsOf(data);
   const model = (): SessionModel => ({
-    facts: factsOf(data),
-    layout: layoutOf(data.vehicle),
+    facts,
+    layout: layoutOf(facts.vehicleId),
     mode: request.mode,
     seed: request.seed,
     readOnly: hooks.readOnly,
@@ -83,6 +85,8 @@ export function openRunningSession(request: OpenRequest, hooks: SessionHooks): P
     units: () => settings().units,
     saturation: () => saturation,
     notice,
+    sheets: () => sheetsOf(data, settings().units),
+    bayLabel: bayLabelOf(data),
     choices: (set) => seen().choices[set],
     probeAt(instrument) {
       const at = instrument === 'air' ? seen().probes.air : seen().probes.line;

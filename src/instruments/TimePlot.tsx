@@ -31,7 +31,6 @@ export interface TimePlotProps {
   readonly endS: number;
   /** Moment looked at, if any. */
   readonly cursorS: number | null;
-  readonly onPick: (seconds: number) => void;
   readonly width?: number;
   readonly height?: number;
 }

@@ -101,7 +101,7 @@ export function Debrief(props: DebriefProps): JSX.Element {
       <main class="debrief" id="main">
         <div class="dl">
           <ScorePanel debrief={props.debrief} />
-          <Finds data={data} onShow={show} />
+          <Finds data={data} units={props.debrief.units} onShow={show} />
         </div>
         <div class="dright">
           <section class="panel dr" aria-label={word('debrief.happened')} data-region tabIndex={-1}>
@@ -126,12 +126,12 @@ export function Debrief(props: DebriefProps): JSX.Element {
               <Switch>
                 <Match when={shown() === 'plot'}>
                   <div class="wide-only">
-                    <TimePlot lanes={lanesOf(props.debrief)} pins={pins()} endS={data.lastStep / STEPS_PER_SECOND} cursorS={cursorS()} onPick={show} />
+                    <TimePlot lanes={lanesOf(props.debrief)} pins={pins()} endS={data.lastStep / STEPS_PER_SECOND} cursorS={cursorS()} />
                   </div>
                   <div class="plots">
                     <For each={lanesOf(props.debrief)}>
                       {(lane) => (
-                        <TimePlot lanes={[lane]} pins={[]} endS={data.lastStep / STEPS_PER_SECOND} cursorS={cursorS()} onPick={show} width={390} height={170} />
+                        <TimePlot lanes={[lane]} pins={[]} endS={data.lastStep / STEPS_PER_SECOND} cursorS={cursorS()} width={390} height={170} />
                       )}
                     </For>
                   </div>

@@ -1,9 +1,11 @@
 /** Score in parts: five bars of equal length, and the findings with their marks, points and evidence sentences. */
 import { createSignal, For, type JSX, Show } from 'solid-js';
-import { plainNumber, writeClock } from '../instruments/displayUnits';
+import { type DisplayUnits, plainNumber, writeClock } from '../instruments/displayUnits';
+import { sayFinding } from '../scoring/sayFinding';
 import { type WordId, isWordId, say, word } from '../words/words';
 import { Segmented } from './controls';
 import type { DebriefData, DebriefDomain, DebriefFinding } from './debriefModel';
+import { writerOf } from './evidenceUnits';
 
 const STEPS_PER_SECOND = 50;
 const BAR_WIDTH = 200;
@@ -64,7 +66,7 @@ export function FindingMark(props: { readonly kind: DebriefFinding['kind'] }): J
 
 const isLost = (finding: DebriefFinding): boolean => finding.kind !== 'all';
 
-function Row(props: { readonly finding: DebriefFinding; readonly scored: boolean; readonly onShow: (seconds: number) => void }): JSX.Element {
+function Row(props: { readonly finding: DebriefFinding; readonly units: DisplayUnits; readonly scored: boolean; readonly onShow: (seconds: number) => void }): JSX.Element {
   const seconds = (): number => props.finding.step / STEPS_PER_SECOND;
   const points = (): string => {
     const got = plainNumber(props.finding.earned, Number.isInteger(props.finding.earned) ? 0 : 1);
@@ -81,7 +83,7 @@ function Row(props: { readonly finding: DebriefFinding; readonly scored: boolean
             <span class="xs">{points()}</span>
           </Show>
         </div>
-        <p class="s">{props.finding.sentence}</p>
+        <p class="s">{sayFinding(props.finding, writerOf(props.units))}</p>
         <button type="button" class="linkb" onClick={() => props.onShow(seconds())}>
           {word('debrief.show', { time: writeClock(seconds()) })}
         </button>
@@ -90,7 +92,7 @@ function Row(props: { readonly finding: DebriefFinding; readonly scored: boolean
   );
 }
 
-export function Finds(props: { readonly data: DebriefData; readonly onShow: (seconds: number) => void }): JSX.Element {
+export function Finds(props: { readonly data: DebriefData; readonly units: DisplayUnits; readonly onShow: (seconds: number) => void }): JSX.Element {
   const anyLost = props.data.findings.some(isLost);
   const [which, setWhich] = createSignal<'lost' | 'all'>(anyLost ? 'lost' : 'all');
   const order = { critical: 0, none: 1, part: 2, all: 3 } as const;
@@ -113,7 +115,7 @@ export function Finds(props: { readonly data: DebriefData; readonly onShow: (sec
       </div>
       <ul class="finds" tabIndex={0} aria-label={word('debrief.why')}>
         <For each={shown()} fallback={<li class="s">{word('debrief.nothingLost')}</li>}>
-          {(finding) => <Row finding={finding} scored={props.data.scored} onShow={props.onShow} />}
+          {(finding) => <Row finding={finding} units={props.units} scored={props.data.scored} onShow={props.onShow} />}
         </For>
         <Show when={which() === 'all'}>
           <li class="s">

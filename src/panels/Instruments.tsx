@@ -1,6 +1,6 @@
 /** The instruments: gauges of whatever hose is on the bench, thermometers and scale as plates, the live strip chart. */
 import { createMemo, createSignal, For, type JSX, Show } from 'solid-js';
-import { inWords, writeMass, writeTemperature } from '../instruments/displayUnits';
+import { type Written, writeMass, writeTemperature } from '../instruments/displayUnits';
 import { word } from '../words/words';
 import { Segmented } from './controls';
 import { GaugePanel, type GaugeSource, LadderPanel } from './GaugePanel';
@@ -36,14 +36,16 @@ function useGroup(session: SessionModel) {
   return { group, groups, setChosen };
 }
 
-export function Meter(props: { readonly icon: IconName; readonly name: string; readonly reading: string | null; readonly note: string }): JSX.Element {
+export function Meter(props: { readonly icon: IconName; readonly name: string; readonly reading: Written | null; readonly note: string }): JSX.Element {
   return (
     <div class="meter" classList={{ 'is-off': props.reading === null }}>
       <div class="l">
         <Icon name={props.icon} size={16} />
         <span>{props.name}</span>
       </div>
-      <div class="v">{props.reading ?? word('instrument.nothing')}</div>
+      <div class="v">
+        {props.reading?.number ?? word('instrument.nothing')} <small>{props.reading?.unit}</small>
+      </div>
       <div class="xs mut">{props.note}</div>
     </div>
   );
@@ -52,13 +54,13 @@ export function Meter(props: { readonly icon: IconName; readonly name: string; r
 /** Whether this bench has an instrument: its channel exists only then. */
 export function Meters(props: { readonly session: SessionModel }): JSX.Element {
   const session = (): SessionModel => props.session;
-  const temperature = (channel: string): string | null => {
+  const temperature = (channel: string): Written | null => {
     const value = session().signal(channel);
-    return Number.isNaN(value) ? null : inWords(writeTemperature(value, session().units().temperature, 1));
+    return Number.isNaN(value) ? null : writeTemperature(value, session().units().temperature, 1);
   };
-  const mass = (): string | null => {
+  const mass = (): Written | null => {
     const value = session().signal('scale.massKg');
-    return Number.isNaN(value) ? null : inWords(writeMass(value, session().units().mass));
+    return Number.isNaN(value) ? null : writeMass(value, session().units().mass);
   };
   const placeOf = (instrument: string): string => session().probeAt(instrument) ?? word('work.meter.notPlaced');
   return (

@@ -12,14 +12,28 @@ function SheetBody(props: { readonly sheet: Sheet }): JSX.Element {
       <Show when={props.sheet.rows.length > 0}>
         <table>
           <caption>{props.sheet.title}</caption>
+          <Show when={props.sheet.head.length > 0}>
+            <thead>
+              <tr>
+                <For each={props.sheet.head}>
+                  {(name, column) => (
+                    <th scope="col" classList={{ n: column() > 0 }}>
+                      {name}
+                    </th>
+                  )}
+                </For>
+              </tr>
+            </thead>
+          </Show>
           <tbody>
             <For each={props.sheet.rows}>
-              {([name, value]) => (
+              {(row) => (
                 <tr>
-                  <td>{name}</td>
-                  <td class="n">
-                    <b>{value}</b>
-                  </td>
+                  <For each={row}>
+                    {(value, column) => (
+                      <td classList={{ n: column() > 0 }}>{column() > 0 ? <b>{value}</b> : value}</td>
+                    )}
+                  </For>
                 </tr>
               )}
             </For>
@@ -31,7 +45,7 @@ function SheetBody(props: { readonly sheet: Sheet }): JSX.Element {
 }
 
 export function SheetForm(props: { readonly session: SessionModel; readonly first?: string; readonly onClose: () => void }): JSX.Element {
-  const sheets = (): readonly Sheet[] => props.session.facts.sheets;
+  const sheets = (): readonly Sheet[] => props.session.sheets();
   const [open, setOpen] = createSignal(props.first ?? sheets()[0]?.id ?? '');
   const turnTo = (id: string): void => {
     setOpen(id);

@@ -19,7 +19,7 @@ export interface Saved {
   readonly seconds: number;
 }
 
-export type ShelfFacts = Omit<ScenarioFacts, 'sheets' | 'hints'>;
+export type ShelfFacts = Omit<ScenarioFacts, 'hints'>;
 
 export interface ShelfProps {
   readonly scenarios: readonly ShelfFacts[];

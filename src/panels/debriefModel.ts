@@ -1,16 +1,12 @@
 /** What the debrief is given: the scored session as plain data, and how this reader wants numbers. */
 import type { DisplayUnits } from '../instruments/displayUnits';
 import type { SaturationLine } from '../instruments/saturation';
+import type { Finding } from '../scoring/score';
 import type { Mode } from '../session/corePort';
 
-export interface DebriefFinding {
-  readonly rule: string;
-  readonly domain: string;
+/** A finding of the score, with the mark that stands for how many of its points were earned. */
+export interface DebriefFinding extends Finding {
   readonly kind: 'all' | 'part' | 'none' | 'critical';
-  readonly earned: number;
-  readonly possible: number;
-  readonly step: number;
-  readonly sentence: string;
 }
 
 export interface DebriefDomain {

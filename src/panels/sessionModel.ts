@@ -35,20 +35,19 @@ export interface ScenarioFacts {
   readonly minutes: number;
   readonly airTemperatureK: number;
   readonly humidityPercent: number;
-  readonly sheets: readonly Sheet[];
   readonly vehicleId: string;
-  /** Heading and text of the label under the bonnet, as drawn in the bay. */
-  readonly bayLabel: readonly [heading: string, text: string];
   /** Hints by level, opened one after another. */
   readonly hints: readonly string[];
 }
 
-/** One page of papers: a lead, rows of a table, paragraphs. */
+/** One page of papers: paragraphs, then a table whose first column names the row. */
 export interface Sheet {
   readonly id: string;
   readonly title: string;
   readonly paragraphs: readonly string[];
-  readonly rows: readonly (readonly [name: string, value: string])[];
+  /** Column heads; none where the rows speak for themselves. */
+  readonly head: readonly string[];
+  readonly rows: readonly (readonly string[])[];
 }
 
 /** A line for the status plate. */
@@ -74,6 +73,10 @@ export interface SessionModel {
   readonly saturation: () => SaturationLine | null;
   readonly notice: () => Notice | null;
   /** Ids an argument may take now. */
+  /** The papers, in the reader's units. */
+  readonly sheets: () => readonly Sheet[];
+  /** Heading and text of the label under the bonnet, as drawn in the bay. */
+  readonly bayLabel: readonly [heading: string, text: string];
   readonly choices: (set: IdSet) => readonly string[];
   /** Where a thermometer's probe is, by name; null while it lies on the bench. */
   readonly probeAt: (instrument: string) => string | null;

@@ -15,6 +15,7 @@ import type { RefusalWords } from './ids/refusal';
 import type { RulesWords } from './ids/rules';
 import type { SessionWords } from './ids/session';
 import type { ShelfWords } from './ids/shelf';
+import type { StatesWords } from './ids/states';
 import type { TwinWords } from './ids/twin';
 import type { VerbsWords } from './ids/verbs';
 import type { WordsWords } from './ids/words';
@@ -37,6 +38,7 @@ export interface WordParameters
     RulesWords,
     SessionWords,
     ShelfWords,
+    StatesWords,
     TwinWords,
     VerbsWords,
     WordsWords,

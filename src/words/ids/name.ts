@@ -83,5 +83,6 @@ export interface NameWords {
   'name.side.high': never;
   'name.can': 'number';
   'name.labelHeading': never;
+  'name.labelText': 'charge' | 'refrigerant';
   'name.cause.nothing-wrong': never;
 }

@@ -1,0 +1,71 @@
+/**
+ * The papers of a session: the label, whatever lies on the seat, the service information. Figures come from the car's own
+ * data, written in the reader's units.
+ */
+import type { ScenarioData } from '../../shared/schema/scenario';
+import { type DisplayUnits, inWords, plainNumber, writeMass, writePressure, writeTemperature } from '../instruments/displayUnits';
+import { type VehicleData, vehicleOf } from '../loop/car/vehicles';
+import type { Sheet } from '../panels/sessionModel';
+import { formatQuantity } from '../units/format';
+import { word } from '../words/words';
+
+const S_PER_MIN = 60;
+const RPM_PER_HZ = 60;
+
+function labelSheet({ label }: VehicleData, units: DisplayUnits): Sheet {
+  const mass = (kg: number): string => inWords(writeMass(kg, units.mass));
+  return {
+    id: 'label',
+    title: word('panels.sheet.label'),
+    paragraphs: [],
+    head: [],
+    rows: [
+      [word('panels.sheet.refrigerant'), label.refrigerant],
+      [word('panels.sheet.charge'), word('panels.sheet.give', { value: mass(label.charge), tolerance: mass(label.tolerance) })],
+      [word('panels.sheet.oil'), label.oil],
+    ],
+  };
+}
+
+function serviceSheet({ service, switches }: VehicleData, units: DisplayUnits): Sheet {
+  const temperature = (kelvin: number): string => inWords(writeTemperature(kelvin, units.temperature));
+  const span = (from: string, to: string): string => word('panels.sheet.span', { from, to });
+  const pressures = (from: number, to: number, face: 'low' | 'high'): string =>
+    span(writePressure(from, units.pressure, face).number, inWords(writePressure(to, units.pressure, face)));
+  const given = { rpm: plainNumber(service.engine * RPM_PER_HZ), minutes: plainNumber(service.minutes / S_PER_MIN), humidity: formatQuantity(service.humidity, 'percent', 1) };
+  return {
+    id: 'service',
+    title: word('panels.sheet.pressures'),
+    paragraphs: [
+      word('panels.sheet.notFull'),
+      word('panels.sheet.conditions', given),
+      word('panels.sheet.lowSwitch', {
+        opens: inWords(writePressure(switches.low.opens, units.pressure, 'low')),
+        closes: inWords(writePressure(switches.low.closes, units.pressure, 'low')),
+      }),
+      word('panels.sheet.highSwitch', {
+        opens: inWords(writePressure(switches.high.opens, units.pressure, 'high')),
+        closes: inWords(writePressure(switches.high.closes, units.pressure, 'high')),
+      }),
+    ],
+    head: [word('panels.sheet.airAt'), word('panels.sheet.lowSide'), word('panels.sheet.highSide'), word('panels.sheet.vent')],
+    rows: service.lines.map((line) => [
+      temperature(line.ambient),
+      pressures(line.lowFrom, line.lowTo, 'low'),
+      pressures(line.highFrom, line.highTo, 'high'),
+      span(writeTemperature(line.ventFrom, units.temperature).number, temperature(line.ventTo)),
+    ]),
+  };
+}
+
+export function sheetsOf(data: ScenarioData, units: DisplayUnits): Sheet[] {
+  const vehicle = vehicleOf(data.vehicle);
+  const papers = data.papers.map((paper): Sheet => ({ id: paper.id, title: paper.title, paragraphs: paper.lines, head: [], rows: [] }));
+  return [labelSheet(vehicle, units), ...papers, serviceSheet(vehicle, units)];
+}
+
+/** Heading and text of the label under the bonnet, as printed. */
+export function bayLabelOf(data: ScenarioData): readonly [heading: string, text: string] {
+  const { label } = vehicleOf(data.vehicle);
+  return [word('name.labelHeading'), word('name.labelText', { refrigerant: label.refrigerant, charge: formatQuantity(label.charge, 'kg', 0.01) })];
+}
