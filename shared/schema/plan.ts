@@ -1,7 +1,7 @@
 /**
  * A plan: what a person does, line by line. A line is a command in words (`couple charging port-b over,fender`), the same
  * with names (`couple: { hose: charging, port: port-b, route: [over, fender] }`), or a wait (`run-on: 1 min`, with
- * `times`). What the words mean is read by the session; here is only the form.
+ * `times`). `repeat` stands for its lines, `times` over. What the words mean is read by the session; here is the form.
  */
 import { z } from 'zod';
 
@@ -14,18 +14,36 @@ const namedCommand = z
   .refine((line) => Object.keys(line).length === 1, { message: 'a line holds one command' });
 const wait = z.strictObject({ 'run-on': z.enum(WAITS), times: z.int().min(1).max(200).optional() });
 
-export type PlanLine =
+/** One thing that is done or waited for. */
+export type SingleLine =
   | string
   | { readonly 'run-on': Wait; readonly times?: number | undefined }
   | Readonly<Record<string, Readonly<Record<string, string | number | readonly string[]>>>>;
 
-const isWait = (line: unknown): boolean => typeof line === 'object' && line !== null && 'run-on' in line;
+export interface RepeatedLines {
+  readonly repeat: readonly SingleLine[];
+  readonly times: number;
+}
+export type PlanLine = SingleLine | RepeatedLines;
 
-const line = z.unknown().superRefine((given, context) => {
-  const shape = typeof given === 'string' ? z.string().min(1).max(200) : isWait(given) ? wait : namedCommand;
-  const result = shape.safeParse(given);
-  for (const issue of result.error?.issues ?? []) context.addIssue({ ...issue, input: given } as never);
-}) as unknown as z.ZodType<PlanLine>;
+const has = (line: unknown, key: string): boolean => typeof line === 'object' && line !== null && key in line;
+
+/** Picks the form by what stands there, so that a mistake is told where it is. */
+function oneOf<Line>(pick: (given: unknown) => z.ZodType): z.ZodType<Line> {
+  const checked = z.unknown().superRefine((given, context) => {
+    const result = pick(given).safeParse(given);
+    for (const issue of result.error?.issues ?? []) context.addIssue({ ...issue, input: given } as never);
+  });
+  return checked as unknown as z.ZodType<Line>;
+}
+
+const words = z.string().min(1).max(200);
+const single = oneOf<SingleLine>((given) => {
+  if (typeof given === 'string') return words;
+  return has(given, 'run-on') ? wait : namedCommand;
+});
+const repeated = z.strictObject({ repeat: z.array(single).min(1).max(20), times: z.int().min(1).max(200) });
+const line = oneOf<PlanLine>((given) => (has(given, 'repeat') ? repeated : single));
 
 export const planLinesSchema = z.array(line).max(400);
 export const planFileSchema = z.strictObject({ schema: z.literal(1), lines: planLinesSchema });

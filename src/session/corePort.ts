@@ -50,7 +50,15 @@ export interface SessionCore {
   /** Why `send` would refuse this command now, or null. Leaves no trace. */
   wouldRefuse(command: Command): { readonly reason: string; readonly params: Readonly<Record<string, string>> } | null;
   /** Tells the controller that the score was made: it goes from scoring to the debrief. Not logged. */
-  markScored(): void;
+  markScored(): readonly RegionChange[];
+}
+
+/** A region of the controller went from one state to another. */
+export interface RegionChange {
+  readonly region: string;
+  readonly from: string;
+  readonly on: string;
+  readonly to: string;
 }
 
 /** Plain data for panels and the text twin. Words are ids with parameters, never sentences. */

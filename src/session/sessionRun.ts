@@ -54,7 +54,7 @@ export interface SessionRun {
   perform(command: Command): Outcome;
   /** Gives the watch that stops a run "until something happens", or null. */
   step(): string | null;
-  hear(event: ControllerEvent): void;
+  hear(event: ControllerEvent): readonly Transition[];
   snapshot(): RunSnapshot;
   restore(snapshot: RunSnapshot): void;
 }
@@ -89,9 +89,10 @@ export function sessionRun(job: SessionJob, mode: Mode, plant: Plant, observe?: 
       return events;
     },
   };
-  const hear = (event: ControllerEvent): void => {
+  const hear = (event: ControllerEvent): readonly Transition[] => {
     const walked = state.hear(event);
     if (walked.length > 0) transitions = [...transitions, ...walked];
+    return walked;
   };
   const stopAt = (rule: string): void => {
     hear({ type: 'rise.critical' });

@@ -3,19 +3,14 @@
  * Every change of a region is told as a transition `{ region, from, on, to }`.
  */
 import { getMicrosteps, initialTransition, type SnapshotFrom } from 'xstate';
-import type { Mode } from '../corePort';
+import type { Mode, RegionChange } from '../corePort';
 import { sessionMachine } from './sessionMachine';
 import type { ControllerEvent } from './sessionSetup';
 
 export type ControllerSnapshot = SnapshotFrom<typeof sessionMachine>;
 
-export interface Transition {
-  /** `session` for the order of the whole, or one of the regions of `work`. */
-  readonly region: string;
-  readonly from: string;
-  readonly on: string;
-  readonly to: string;
-}
+/** `region` is `session` for the order of the whole, or one of the regions of `work`. */
+export type Transition = RegionChange;
 
 export interface Controller {
   readonly phase: string;

@@ -4,7 +4,7 @@
  *
  *   couple charging port-b side-middle,fender,mat        run-on 10 s
  */
-import { type PlanLine, WAITS, type Wait } from '../../../shared/schema/plan';
+import { type PlanLine, type RepeatedLines, type SingleLine, WAITS, type Wait } from '../../../shared/schema/plan';
 import type { ArgSpec, Command, CommandId } from '../../plant/commandSpecs';
 import { parseQuantity } from '../../units/quantity';
 import { STEPS_PER_SECOND } from '../clock';
@@ -21,7 +21,16 @@ export const LONGEST_WAIT_STEPS = 600 * STEPS_PER_SECOND;
 
 const UNTIL = 'until something happens';
 
-export function readPlanLine(line: PlanLine): PlanReading {
+/** A plan with its repeated lines written out. */
+export function singleLines(lines: readonly PlanLine[]): SingleLine[] {
+  return lines.flatMap((line) => {
+    if (typeof line === 'string' || !('repeat' in line)) return [line as SingleLine];
+    const { repeat, times } = line as RepeatedLines;
+    return Array.from({ length: times }, () => repeat).flat();
+  });
+}
+
+export function readPlanLine(line: SingleLine): PlanReading {
   if (typeof line === 'string') return readWords(line);
   if ('run-on' in line) {
     const { 'run-on': wait, times = 1 } = line as { 'run-on': Wait; times?: number };

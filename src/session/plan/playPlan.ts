@@ -1,10 +1,10 @@
 /** Plays a plan on a session, line after line, the way a person with keys would. Refused lines are told, not hidden. */
 import type { PlanLine } from '../../../shared/schema/plan';
 import type { SessionCore } from '../corePort';
-import { readPlanLine } from './planWords';
+import { readPlanLine, singleLines } from './planWords';
 
 export interface RefusedLine {
-  /** Counts from 0. */
+  /** Counts from 0, repeated lines written out. */
   readonly line: number;
   readonly reason: string;
   readonly params: Readonly<Record<string, string>>;
@@ -12,7 +12,7 @@ export interface RefusedLine {
 
 export function playPlan(core: SessionCore, lines: readonly PlanLine[]): RefusedLine[] {
   const refused: RefusedLine[] = [];
-  lines.forEach((line, at) => {
+  singleLines(lines).forEach((line, at) => {
     const reading = readPlanLine(line);
     if ('problem' in reading) {
       refused.push({ line: at, ...reading.problem });

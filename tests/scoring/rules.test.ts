@@ -1,0 +1,240 @@
+/** Every rule that ships: a record that breaks it, and one that just does not. */
+import { describe, expect, it } from 'vitest';
+import type { Rule } from '../../shared/schema/rubric';
+import { compileRule, type Verdict } from '../../src/scoring/compileRule';
+import { rowMoments } from '../../src/scoring/rowMoments';
+import type { MeasureId } from '../../src/session/record/measures';
+import { rubrics, scenarios } from '../../src/session/scenario/library';
+import { type HandRow, handRecord } from '../support/records';
+
+const rules = new Map<string, Rule>(
+  [...[...rubrics.values()].flatMap((rubric) => rubric.rules), ...scenarios.flatMap(({ rules: own }) => own)].map(
+    (rule) => [rule.id, rule],
+  ),
+);
+
+interface Case {
+  readonly broken: readonly HandRow[];
+  readonly kept: readonly HandRow[];
+  readonly brokenBy?: Partial<Record<MeasureId, number>>;
+  readonly keptBy?: Partial<Record<MeasureId, number>>;
+}
+
+const ON = 1;
+const at = (step: number, set: HandRow['set'] = {}, ...events: NonNullable<HandRow['events']>): HandRow => ({
+  step,
+  set,
+  events,
+});
+const ev = (id: string, subject?: string) => (subject === undefined ? { id } : { id, subject });
+const open = ev('coupler-opened', 'charging');
+const coupled = ev('coupled', 'charging');
+const low = ev('can-open-to', 'low');
+const running = { 'engine.rpm': 1500, 'ac.on': ON };
+
+const cases: Readonly<Record<string, Case>> = {
+  // The same coupler, opened without goggles: at 21 kPa it is a joint under pressure, at 20 kPa it is not yet one.
+  eyes: {
+    broken: [at(0), at(10, { 'lowSide.gaugePressurePa': 21_000, 'highSide.gaugePressurePa': 0 }, open)],
+    kept: [at(0), at(10, { 'lowSide.gaugePressurePa': 20_000, 'highSide.gaugePressurePa': 0 }, open)],
+  },
+  hands: {
+    broken: [at(0), at(10, {}, ev('uncoupled', 'charging'))],
+    kept: [at(0), at(10, { 'gear.gloves': ON }, ev('uncoupled', 'charging'))],
+  },
+  aired: {
+    broken: [at(0), at(10, { 'engine.rpm': 800 }), at(20, { 'door.open': ON })],
+    kept: [at(0), at(10, { 'door.open': ON }), at(20, { 'engine.rpm': 800 })],
+  },
+  hoseClear: {
+    broken: [at(0, { 'hose.charging.coupled': ON }), at(10, running, ev('hose-in-zone', 'fan'))],
+    kept: [at(0, { 'hose.charging.coupled': ON }, ev('hose-in-zone', 'fan')), at(10, running)],
+  },
+  caught: {
+    broken: [at(0, { 'hose.charging.coupled': ON }), at(10, running), at(35, { 'hose.charging.caught': ON })],
+    kept: [at(0, { 'hose.charging.coupled': ON }), at(10, running), at(35)],
+  },
+  canOnHigh: { broken: [at(0), at(10, {}, ev('can-open-to', 'high'))], kept: [at(0), at(10, {}, low)] },
+  vented: {
+    broken: [at(0, {}, open)],
+    brokenBy: { 'vented.kg': 0.0605 },
+    kept: [at(0, {}, open)],
+    keptBy: { 'vented.kg': 0.008 },
+  },
+  relief: {
+    broken: [at(0, running), at(10, {}, ev('relief-opened'))],
+    kept: [at(0, running), at(10, {}, ev('high-pressure-trip'))],
+  },
+  papersRead: {
+    broken: [at(0), at(10, {}, coupled), at(20, { 'sheet.label.read': ON })],
+    kept: [at(0), at(10, { 'sheet.label.read': ON }, coupled)],
+  },
+  portTraced: {
+    broken: [at(0), at(10, {}, coupled), at(20, { 'port.port-b.traced': ON })],
+    kept: [at(0, { 'port.port-b.traced': ON }), at(10, {}, coupled)],
+  },
+  portsRight: {
+    broken: [at(0)],
+    brokenBy: { 'ports.wrongCount': 1 },
+    kept: [at(0)],
+    keptBy: { 'ports.wrongCount': 0 },
+  },
+  engineOff: { broken: [at(0, { 'engine.rpm': 600 }, coupled)], kept: [at(0, {}, coupled), at(1, { 'engine.rpm': 600 })] },
+  gaugeZeroed: {
+    broken: [at(0), at(10, {}, open), at(20, {}, ev('gauge-zeroed'))],
+    kept: [at(0, {}, ev('gauge-zeroed')), at(10, {}, open)],
+  },
+  pinOut: {
+    broken: [at(0, {}, ev('uncoupled'), ev('sprayed'))],
+    kept: [at(0, {}, ev('uncoupled'))],
+  },
+  capsOn: {
+    broken: [at(0, {}, ev('cap-off', 'port-b'))],
+    brokenBy: { 'caps.offCount': 1 },
+    kept: [at(0, {}, ev('cap-off', 'port-b'))],
+  },
+  hosesOff: { broken: [at(0, {}, coupled)], brokenBy: { 'hoses.leftCount': 1 }, kept: [at(0, {}, coupled)] },
+  readShut: {
+    broken: [at(0, { 'can.can-1.valveSixteenths': 1 }, ev('noted', 'charging-gauge'))],
+    kept: [at(0, { 'can.can-1.valveSixteenths': 1 }, ev('noted', 'scale')), at(1, { 'can.can-1.valveSixteenths': 0 }, ev('noted', 'charging-gauge'))],
+  },
+  causeRight: { broken: [at(0)], brokenBy: { 'cause.wrongCount': 1 }, kept: [at(0)] },
+  partsRight: {
+    broken: [at(0, {}, ev('diagnosed'))],
+    brokenBy: { 'parts.wrongCount': 1 },
+    kept: [at(0, {}, ev('diagnosed'))],
+  },
+  scaleFirst: {
+    broken: [at(0), at(10, {}, low), at(20, {}, ev('noted', 'scale'))],
+    kept: [at(0, {}, ev('noted', 'scale')), at(10, {}, low)],
+  },
+  hosePurged: {
+    broken: [at(0), at(10, {}, low)],
+    kept: [at(0, {}, ev('purge-opened')), at(10, {}, low)],
+  },
+  noLiquid: {
+    broken: [at(0, {}, low)],
+    brokenBy: { 'slugged.kg': 0.0041 },
+    kept: [at(0, {}, low)],
+    keptBy: { 'slugged.kg': 0.004 },
+  },
+  chargeWeighed: {
+    broken: [at(0, {}, low)],
+    brokenBy: { 'charge.errorKg': 0.0201 },
+    kept: [at(0, {}, low)],
+    keptBy: { 'charge.errorKg': 0.02 },
+  },
+  saidCharge: {
+    broken: [at(0, {}, ev('decided', 'refer')), at(10, {}, low)],
+    kept: [at(0, {}, ev('decided', 'charge')), at(10, {}, low)],
+  },
+  saidStop: {
+    broken: [at(0, {}, low), at(10, {}, ev('decided', 'charge'))],
+    kept: [at(0, {}, low), at(10, {}, ev('decided', 'stop-charging'))],
+  },
+  labelWritten: {
+    broken: [at(0, {}, ev('labelled'))],
+    brokenBy: { 'label.errorKg': 0.026 },
+    kept: [at(0, {}, ev('labelled'))],
+    keptBy: { 'label.errorKg': 0.025 },
+  },
+  // Fifty-nine seconds of cold are not a minute.
+  provedCold: {
+    broken: [at(0, { ...running, 'vent.temperatureK': 287 }), at(2950, {}), at(2951, { 'vent.temperatureK': 289 })],
+    kept: [at(0, { ...running, 'vent.temperatureK': 287 }), at(2999), at(3000), at(3001, { 'vent.temperatureK': 289 })],
+  },
+  provedNoted: {
+    broken: [at(0, { 'probe.air.centre-vent': ON }, ev('noted', 'air'))],
+    kept: [at(0, { 'probe.air.centre-vent': ON, 'clutch.turning': ON }, ev('noted', 'air'))],
+  },
+  startAfterCutIn: {
+    broken: [at(0, { 'highSide.gaugePressurePa': 219_000 }, ev('engine-started'))],
+    kept: [at(0, { 'highSide.gaugePressurePa': 220_000 }, ev('engine-started'))],
+  },
+  leakMended: {
+    broken: [at(0), at(10, {}, low), at(20, { 'sheet.repair-bill.read': ON })],
+    kept: [at(0, { 'sheet.repair-bill.read': ON }), at(10, {}, low)],
+  },
+  nothingAdded: {
+    broken: [at(0, {}, ev('decided')), at(10, { 'cans.netIntoLoopKg': 0.0051 })],
+    kept: [at(0, {}, ev('decided')), at(10, { 'cans.netIntoLoopKg': 0.005 })],
+  },
+  saidNo: { broken: [at(0, {}, ev('decided', 'refer'))], kept: [at(0, {}, ev('decided', 'do-not-charge'))] },
+  chargeKept: {
+    broken: [at(0, {}, ev('decided'))],
+    brokenBy: { 'charge.errorKg': 0.031 },
+    kept: [at(0, {}, ev('decided'))],
+    keptBy: { 'charge.errorKg': 0.03 },
+  },
+  highRead: {
+    broken: [at(0, {}, ev('noted', 'high-gauge')), at(10, running)],
+    kept: [at(0, running, ev('noted', 'high-gauge'))],
+  },
+  repaired: { broken: [at(0, {}, ev('diagnosed'))], kept: [at(0, {}, ev('diagnosed')), at(10, {}, ev('replaced', 'fan'))] },
+  fanSeen: {
+    broken: [at(0, {}, ev('looked', 'fan')), at(10, { 'clutch.turning': ON })],
+    kept: [at(0, { 'clutch.turning': ON }, ev('looked', 'fan'))],
+  },
+  provedAtIdle: {
+    broken: [
+      at(0, { ...running, 'part.fan.replaced': ON, 'highSide.gaugePressurePa': 1_500_000 }),
+      at(8999),
+      at(9000, { 'highSide.gaugePressurePa': 1_900_000 }),
+    ],
+    kept: [at(0, { ...running, 'part.fan.replaced': ON, 'highSide.gaugePressurePa': 1_500_000 }), at(8999), at(9000)],
+  },
+};
+
+function judge(rule: Rule, rows: readonly HandRow[], measures?: Partial<Record<MeasureId, number>>): Verdict {
+  const record = handRecord(rows, measures);
+  return compileRule(rule, record)(record, rowMoments(record));
+}
+
+describe('a rule that ships', () => {
+  it('has a case here, each of them', () => {
+    expect(Object.keys(cases).sort()).toEqual([...rules.keys()].sort());
+  });
+
+  it.each([...rules.values()].map((rule) => [rule.id, rule] as const))('%s breaks, and just does not', (id, rule) => {
+    const { broken, kept, brokenBy, keptBy } = cases[id];
+    expect(judge(rule, broken, brokenBy)).toMatchObject({ status: 'broken' });
+    expect(judge(rule, kept, keptBy)).toMatchObject({ status: 'kept', share: 1, times: 0 });
+  });
+});
+
+describe('a rule', () => {
+  const rule = (id: string): Rule => rules.get(id) as Rule;
+
+  it('has nothing to say where its matter never came up', () => {
+    expect(judge(rule('eyes'), [at(0), at(50)])).toMatchObject({ status: 'idle', share: 0 });
+    expect(judge(rule('papersRead'), [at(0), at(50, { 'sheet.label.read': ON })])).toMatchObject({ status: 'idle' });
+  });
+
+  it('points at the row in which it was broken first, and counts how often', () => {
+    const open1 = { 'can.can-1.valveSixteenths': 4 };
+    const noted = ev('noted', 'charging-gauge');
+    const verdict = judge(rule('readShut'), [at(0), at(10, open1, noted), at(20, {}, noted), at(30, {}, noted)]);
+    expect(verdict).toMatchObject({ status: 'broken', row: 1, times: 3 });
+  });
+
+  it('is critical at the instant a can is opened to the high side, whatever the number', () => {
+    for (const pressure of [-100_000, 0, 700_000, 2_000_000]) {
+      const rows = [at(0, { 'highSide.gaugePressurePa': pressure }), at(7, {}, ev('can-open-to', 'high'))];
+      expect(judge(rule('canOnHigh'), rows)).toMatchObject({ status: 'broken', row: 1 });
+      expect(rule('canOnHigh').severity).toBe('critical');
+    }
+  });
+
+  it('is never critical for what was undone before pressure was admitted', () => {
+    const empty = { 'lowSide.gaugePressurePa': -101_000, 'highSide.gaugePressurePa': -101_000 };
+    const undone = [at(0, empty), at(5, {}, open), at(6, {}, ev('coupler-shut')), at(7, { 'gear.goggles': ON })];
+    expect(judge(rule('eyes'), undone)).toMatchObject({ status: 'kept' });
+  });
+
+  it('gives an outcome points by a straight line', () => {
+    const share = (error: number): number => judge(rule('chargeWeighed'), [at(0, {}, low)], { 'charge.errorKg': error }).share;
+    expect(share(0.0475)).toBeCloseTo(0.5, 12);
+    expect(share(0.075)).toBe(0);
+    expect(share(0.5)).toBe(0);
+  });
+});

@@ -1,0 +1,73 @@
+/** A record written by hand, row by row: what a rule is tested on. Signals keep their value until a row changes them. */
+import type { PlantEvent } from '../../src/plant/commandSpecs';
+import type { SignalSpec } from '../../src/plant/signalTypes';
+import { type MeasureId, measureList } from '../../src/session/record/measures';
+import type { RecordedEvent, SessionRecord } from '../../src/session/record/record';
+
+export interface HandRow {
+  readonly step: number;
+  readonly set?: Readonly<Record<string, number>>;
+  readonly events?: readonly PlantEvent[];
+}
+
+/** A car at rest with caps on and nothing connected; pressures in Pa, as everywhere. */
+const AT_REST: readonly (readonly [id: string, unit: string, value: number])[] = [
+  ['engine.rpm', 'rpm', 0],
+  ['clutch.turning', 'bool', 0],
+  ['ac.on', 'bool', 0],
+  ['door.open', 'bool', 0],
+  ['gear.goggles', 'bool', 0],
+  ['gear.gloves', 'bool', 0],
+  ['cap.port-a.on', 'bool', 1],
+  ['cap.port-b.on', 'bool', 1],
+  ['hose.charging.coupled', 'bool', 0],
+  ['hose.charging.couplerOpen', 'bool', 0],
+  ['hose.charging.caught', 'bool', 0],
+  ['can.can-1.valveSixteenths', '1', 0],
+  ['can.can-1.tapped', 'bool', 0],
+  ['lowSide.gaugePressurePa', 'Pa', 500_000],
+  ['highSide.gaugePressurePa', 'Pa', 500_000],
+  ['highSide.maxGaugePressurePa', 'Pa', 500_000],
+  ['loop.massKg', 'kg', 0.48],
+  ['label.massKg', 'kg', 0.48],
+  ['vented.kg', 'kg', 0],
+  ['cans.netIntoLoopKg', 'kg', 0],
+  ['vent.temperatureK', 'K', 300],
+  ['outside.temperatureK', 'K', 305],
+  ['sheet.label.read', 'bool', 0],
+  ['sheet.repair-bill.read', 'bool', 0],
+  ['port.port-a.traced', 'bool', 0],
+  ['port.port-b.traced', 'bool', 0],
+  ['probe.air.centre-vent', 'bool', 0],
+  ['part.fan.replaced', 'bool', 0],
+];
+
+export function handRecord(rows: readonly HandRow[], measures: Partial<Record<MeasureId, number>> = {}): SessionRecord {
+  const signals: SignalSpec[] = AT_REST.map(([id, unit]) => ({ id, unit, kind: 'truth' }));
+  const now = new Map(AT_REST.map(([id, , value]) => [id, value]));
+  const values: number[] = [];
+  const events: RecordedEvent[] = [];
+  rows.forEach(({ step, set = {}, events: happened = [] }, row) => {
+    for (const [id, value] of Object.entries(set)) {
+      if (!now.has(id)) throw new Error(`a hand-written record has no signal ${id}`);
+      now.set(id, value);
+    }
+    values.push(...now.values());
+    for (const event of happened) events.push({ ...event, row, step });
+  });
+  const zeros = Object.fromEntries(measureList.map(({ id }) => [id, 0])) as Record<MeasureId, number>;
+  return {
+    scenarioId: 'by-hand',
+    seed: 1,
+    mode: 'assessed',
+    lastStep: rows.at(-1)?.step ?? 0,
+    signals,
+    steps: Int32Array.from(rows, ({ step }) => step),
+    values: Float64Array.from(values),
+    events,
+    actions: [],
+    transitions: [],
+    wentBack: 0,
+    measures: { ...zeros, ...measures },
+  };
+}
