@@ -30,6 +30,7 @@ const ev = (id: string, subject?: string) => (subject === undefined ? { id } : {
 const open = ev('coupler-opened', 'charging');
 const coupled = ev('coupled', 'charging');
 const low = ev('can-open-to', 'low');
+const charged = { 'decision.stop-charging': ON };
 const running = { 'engine.rpm': 1500, 'ac.on': ON };
 
 const cases: Readonly<Record<string, Case>> = {
@@ -140,12 +141,12 @@ const cases: Readonly<Record<string, Case>> = {
   },
   // Fifty-nine seconds of cold are not a minute.
   provedCold: {
-    broken: [at(0, { ...running, 'vent.temperatureK': 287 }), at(2950, {}), at(2951, { 'vent.temperatureK': 289 })],
-    kept: [at(0, { ...running, 'vent.temperatureK': 287 }), at(2999), at(3000), at(3001, { 'vent.temperatureK': 289 })],
+    broken: [at(0, { ...running, ...charged, 'vent.temperatureK': 287 }), at(2950, {}), at(2951, { 'vent.temperatureK': 289 })],
+    kept: [at(0, { ...running, ...charged, 'vent.temperatureK': 287 }), at(2999), at(3000), at(3001, { 'vent.temperatureK': 289 })],
   },
   provedNoted: {
-    broken: [at(0, { 'probe.air.centre-vent': ON }, ev('noted', 'air'))],
-    kept: [at(0, { 'probe.air.centre-vent': ON, 'clutch.turning': ON }, ev('noted', 'air'))],
+    broken: [at(0, { ...charged, 'probe.air.centre-vent': ON }, ev('noted', 'air'))],
+    kept: [at(0, { ...charged, 'probe.air.centre-vent': ON, 'clutch.turning': ON }, ev('noted', 'air'))],
   },
   startAfterCutIn: {
     broken: [at(0, { 'highSide.gaugePressurePa': 219_000 }, ev('engine-started'))],

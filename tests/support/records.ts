@@ -39,6 +39,7 @@ const AT_REST: readonly (readonly [id: string, unit: string, value: number])[] =
   ['port.port-a.traced', 'bool', 0],
   ['port.port-b.traced', 'bool', 0],
   ['probe.air.centre-vent', 'bool', 0],
+  ['decision.stop-charging', 'bool', 0],
   ['part.fan.replaced', 'bool', 0],
 ];
 
