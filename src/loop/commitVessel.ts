@@ -5,6 +5,7 @@ import { AIR_GAS_CONSTANT } from './portDraw';
 
 /** Least share of a vessel that counts as room for air: it would dissolve rather than be crushed. */
 const LEAST_GAS_SHARE = 0.02;
+const SLOPE_EVERY = 16;
 
 export function commitVessel(core: NetworkCore, vessel: number, p: number, dtS: number): void {
   const { numbers: n, plan, scratch } = core;
@@ -20,7 +21,7 @@ export function commitVessel(core: NetworkCore, vessel: number, p: number, dtS: 
     n.enthalpy[c] = scratch.newHeat[c] / mass;
     n.flow[c] = scratch.sent[c] * perS;
   }
-  readCells(core, vessel);
+  takeStates(core, vessel);
   warmWalls(core, vessel, dtS);
   n.extra[0][vessel] = Math.max(0, n.extra[0][vessel] + core.airSource[vessel]);
   core.airSource[vessel] = 0;
@@ -48,6 +49,35 @@ export function readCells(core: NetworkCore, vessel: number): void {
       n.temperatureSlope[c] = iso.temperatureSlope(h);
       n.volume[c] = iso.volumeM3PerKg(h);
     }
+  }
+}
+
+/**
+ * As `readCells`, after a march: a single-phase cell keeps its enthalpy through the outflow, so its volume is known; the
+ * slope of temperature changes slowly and is looked up again every 16 steps and on a change of phase.
+ */
+function takeStates(core: NetworkCore, vessel: number): void {
+  const { numbers: n, plan, scratch } = core;
+  const iso = plan.isobars[vessel];
+  const hl = iso.liquidEnthalpyJPerKg;
+  const hv = iso.vapourEnthalpyJPerKg;
+  const vl = iso.liquidVolumeM3PerKg;
+  const rise = (iso.vapourVolumeM3PerKg - vl) / (hv - hl);
+  const saturationK = iso.saturationTemperatureK;
+  const anew = n.totals[TOTAL.step] % SLOPE_EVERY === 0;
+  const first = plan.firstCell[vessel];
+  const end = first + plan.cellCount[vessel];
+  for (let c = first; c < end; c++) {
+    const h = n.enthalpy[c];
+    if (h > hl && h < hv) {
+      n.temperature[c] = saturationK;
+      n.temperatureSlope[c] = 0;
+      n.volume[c] = vl + (h - hl) * rise;
+      continue;
+    }
+    n.temperature[c] = iso.temperatureK(h);
+    n.volume[c] = scratch.volume[c] > 0 ? scratch.volume[c] : iso.volumeM3PerKg(h);
+    if (anew || n.temperatureSlope[c] === 0) n.temperatureSlope[c] = iso.temperatureSlope(h);
   }
 }
 

@@ -35,13 +35,15 @@ export interface MarchScratch {
   readonly newHeat: Float64Array;
   readonly wallHeat: Float64Array;
   readonly sent: Float64Array;
+  /** m3/kg of a single-phase cell that kept its enthalpy; else 0. */
+  readonly volume: Float64Array;
 }
 
 /** kg (signed) left over at the end of the tree at refrigerant pressure `p`; results stand in `scratch`. */
 export function march(n: NetworkNumbers, plan: NetworkPlan, s: MarchScratch, vessel: number, p: number): number {
   const { mass, enthalpy, temperature, temperatureSlope, wall } = n;
   const { next, isPot, cellVolume } = plan;
-  const { sourceMass, sourceHeat, wallGain, arrivingMass, arrivingHeat, newMass, newHeat, wallHeat, sent } = s;
+  const { sourceMass, sourceHeat, wallGain, arrivingMass, arrivingHeat, newMass, newHeat, wallHeat, sent, volume } = s;
   const iso = plan.isobars[vessel];
   if (iso.pressurePa !== p) iso.setPressurePa(p);
   const Ts = iso.saturationTemperatureK;
@@ -97,6 +99,7 @@ export function march(n: NetworkNumbers, plan: NetworkPlan, s: MarchScratch, ves
     const v = wet ? vl + x * (vv - vl) : iso.volumeM3PerKg(h);
     const excess = M * v - V;
     const onward = next[c];
+    volume[c] = wet || (excess < 0 && onward >= 0) ? 0 : v;
     if (onward < 0) {
       newMass[c] = M;
       newHeat[c] = H;

@@ -8,7 +8,8 @@ import { createCompressorPoint, type CompressorPoint } from './pistonCompressor'
 import { createDraw, type PortDraw } from './portDraw';
 
 export const MOST_PRESSURE_SHARE = 0.985;
-export const LEAST_PRESSURE_PA = 5;
+/** Far under anything a pump reaches: at the floor a cell holds less than its pressure says, so the floor is kept low. */
+export const LEAST_PRESSURE_PA = 0.05;
 
 /** Links driven by a pressure difference, worked out at the start of a step. Indexed by link slot. */
 export interface DriveScratch {
@@ -81,6 +82,7 @@ export function createCore(refrigerant: Refrigerant): NetworkCore {
       newHeat: perCell(),
       wallHeat: perCell(),
       sent: perCell(),
+      volume: perCell(),
     },
     drive: {
       gain: perLink(),

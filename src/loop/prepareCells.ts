@@ -42,34 +42,37 @@ export function prepareCells(core: NetworkCore, vessel: number, dtS: number): vo
     scratch.slip[c] = slip;
     const ratio = flow / NOMINAL_KG_PER_S;
     const r = ratio > MOST_FLOW_FACTOR ? MOST_FLOW_FACTOR : ratio;
-    const root2 = Math.sqrt(r);
-    const root4 = Math.sqrt(root2);
-    const root8 = Math.sqrt(root4);
-    const single = Math.max(STILL_SINGLE, root2 * root4 * Math.sqrt(root8));
+    const root4 = Math.sqrt(Math.sqrt(r));
     const x = (n.enthalpy[c] - hl) / latent;
     // a wall colder than saturation is wetted even by vapour that is still a little superheated
     const dryFrom = n.wall[c] < saturationK ? 1 : DRY_OUT;
     const dryAt = n.wall[c] < saturationK ? DRY_SUPERHEAT : 1;
     if (x >= dryAt) {
-      scratch.wallGain[c] = dtS * single * plan.vapourSide[c];
+      scratch.wallGain[c] = dtS * singlePhase(root4) * plan.vapourSide[c];
       continue;
     }
     if (x <= -WET_IN) {
-      scratch.wallGain[c] = dtS * single * plan.liquidSide[c];
+      scratch.wallGain[c] = dtS * singlePhase(root4) * plan.liquidSide[c];
       continue;
     }
-    const two = Math.max(STILL_TWO_PHASE, root4 * root8) * plan.boiling[c] * wetting;
+    const two = Math.max(STILL_TWO_PHASE, root4 * Math.sqrt(root4)) * plan.boiling[c] * wetting;
     const xIn = x > 0 ? x : 0;
     const y = plan.isPot[c] === 1 || x >= 1 ? xIn : (slip * xIn) / (1 - xIn + slip * xIn);
     if (y > dryFrom) {
       const dry = (y - dryFrom) / (dryAt - dryFrom);
-      scratch.wallGain[c] = two + dry * (dtS * single * plan.vapourSide[c] - two);
+      scratch.wallGain[c] = two + dry * (dtS * singlePhase(root4) * plan.vapourSide[c] - two);
     } else if (x < WET_IN) {
       const wet = (x + WET_IN) / (2 * WET_IN);
-      const alone = dtS * single * plan.liquidSide[c];
+      const alone = dtS * singlePhase(root4) * plan.liquidSide[c];
       scratch.wallGain[c] = alone + wet * (two - alone);
     } else scratch.wallGain[c] = two;
   }
+}
+
+/** r^(13/16) from r^(1/4), with its floor. */
+function singlePhase(root4: number): number {
+  const power = root4 * root4 * root4 * Math.sqrt(Math.sqrt(root4));
+  return power > STILL_SINGLE ? power : STILL_SINGLE;
 }
 
 /** r^(21/64). */

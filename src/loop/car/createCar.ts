@@ -2,7 +2,6 @@
 import { humidityRatio } from '../../air/moistAir';
 import { refrigerant } from '../../refrigerant/fluids';
 import { createNetwork } from '../createNetwork';
-import { settledShare } from '../oilSump';
 import type { Network } from '../network';
 import { assembleLoop, type CarLoop, partNamed } from './assembleLoop';
 import type { Car, CarSettings, CarStart } from './car';
@@ -23,7 +22,7 @@ export function createCar(vehicle: VehicleData, start: CarStart): Car {
   const network = createNetwork(refrigerant(start.refrigerant));
   const atmosphere = start.ambientPressurePa ?? SEA_LEVEL_PA;
   network.setRoom(atmosphere, start.ambientK);
-  const loop = assembleLoop(network, vehicle, restSplit(vehicle, start, settledShare));
+  const loop = assembleLoop(network, vehicle, restSplit(vehicle, start));
   const r = network.reserve;
   for (const name of HEALTH_NAMES) r[AT[name]] = 1;
   setWeather(network, start.ambientK, start.relativeHumidity, atmosphere);

@@ -3,6 +3,8 @@
  * of vapour. The share of the liquid on each side is [guess]; a minute of running forgets it.
  */
 import { refrigerant } from '../../refrigerant/fluids';
+import type { Isobar } from '../../refrigerant/refrigerant';
+import { settledShare } from '../oilSump';
 import type { CarStart } from './car';
 import type { LoopContents } from './assembleLoop';
 import type { VehicleData } from './vehicles';
@@ -12,7 +14,6 @@ const MOST_LIQUID_SHARE = 0.92;
 export function restSplit(
   vehicle: VehicleData,
   start: CarStart,
-  settledShare: (p: number, psat: number) => number,
 ): LoopContents {
   const iso = refrigerant(start.refrigerant).isobar('continue');
   const t = start.ambientK;
@@ -26,7 +27,7 @@ export function restSplit(
   const oil = vehicle.compressor.oil;
   const free = start.chargeKg - oil * settledShare(psat, psat);
   const air = start.airKg ?? 0;
-  if (free * vv <= total) return dry(start, settledShare, iso, psat, high, low, oil, air);
+  if (free * vv <= total) return dry(start, iso, psat, high, low, oil, air);
   const liquid = (free - total / vv) / (1 / vl - 1 / vv);
   const highLiquid = Math.min(liquid * restingShare(vehicle), MOST_LIQUID_SHARE * high);
   const lowLiquid = Math.min(liquid - highLiquid, low);
@@ -44,8 +45,7 @@ export function restSplit(
 /** No liquid anywhere: one pressure of superheated vapour, with what the oil holds at it. */
 function dry(
   start: CarStart,
-  settledShare: (p: number, psat: number) => number,
-  iso: ReturnType<ReturnType<typeof refrigerant>['isobar']>,
+  iso: Isobar,
   psat: number,
   high: number,
   low: number,
@@ -73,11 +73,19 @@ function dry(
   };
 }
 
-/** Share of the liquid that stands on the high side: by the volume of cells that hold liquid. */
+/** A receiver behind the condenser fills first; an accumulator takes little more than its share. [guess] */
+const RECEIVER_WEIGHT = 6;
+const ACCUMULATOR_WEIGHT = 1.5;
+
+/** Share of the liquid that stands on the high side. */
 function restingShare(vehicle: VehicleData): number {
-  const wet = (side: VehicleData['highSide']): number =>
-    side.parts.reduce((sum, part) => sum + (part.atRest === 'dry' ? 0 : part.volume * (part.atRest === 'reservoir' ? 6 : 1)), 0);
-  return wet(vehicle.highSide) / (wet(vehicle.highSide) + wet(vehicle.lowSide));
+  const high = wetVolume(vehicle.highSide, RECEIVER_WEIGHT);
+  return high / (high + wetVolume(vehicle.lowSide, ACCUMULATOR_WEIGHT));
+}
+
+function wetVolume(side: VehicleData['highSide'], reservoirWeight: number): number {
+  const weight = { reservoir: reservoirWeight, wet: 1, dry: 0 };
+  return side.parts.reduce((sum, part) => sum + part.volume * weight[part.atRest], 0);
 }
 
 function volume(side: VehicleData['highSide']): number {
