@@ -18,13 +18,14 @@ export interface FuzzReport {
 }
 
 const MOST_BETWEEN = 120;
+const OFTEN: ReadonlySet<string> = new Set(['connect', 'charge', 'car']);
 const MASS_TOLERANCE = 1e-11;
 
 /** Runs `steps` steps with random commands between them. */
 export function fuzzPlant(options: PlantOptions, steps: number, seed: number): FuzzReport {
   const plant = buildPlant(options);
   const counts: Partial<Record<CommandId, number>> = {};
-  const ids = Object.keys(commandSpecs) as CommandId[];
+  const ids = weighted();
   let done = 0;
   let refused = 0;
   let draw = 0;
@@ -44,6 +45,12 @@ export function fuzzPlant(options: PlantOptions, steps: number, seed: number): F
     }
   }
   return { steps: plant.step, commandsDone: done, commandsRefused: refused, finding: null, commandCounts: counts };
+}
+
+/** Every command, those that join and feed things five times: most need another one first. */
+function weighted(): CommandId[] {
+  const all = Object.keys(commandSpecs) as CommandId[];
+  return all.flatMap((id) => Array<CommandId>(OFTEN.has(commandSpecs[id].group) ? 5 : 1).fill(id));
 }
 
 function drawCommand(plant: Plant, id: CommandId, next: () => number): Command {
