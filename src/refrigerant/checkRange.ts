@@ -1,5 +1,12 @@
 import { OutOfRangeError } from './outOfRangeError';
 
+/** Pressures a cursor may be set to. */
+export interface PressureLimits {
+  readonly fluid: string;
+  readonly minPressurePa: number;
+  readonly maxPressurePa: number;
+}
+
 /** Throws `OutOfRangeError` unless low <= value <= high. */
 export function checkRange(
   fluid: string,

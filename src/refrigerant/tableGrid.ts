@@ -1,6 +1,6 @@
 /**
- * Where the nodes of the run-time tables lie, so that the cell of a value is read off the bits of a double instead of
- * from a logarithm: an octave (power of two) is cut into equal parts, finer towards the critical point and the dome.
+ * Where the nodes of the run-time tables lie, so that the cell of a value is found without a logarithm, that of a
+ * pressure from the bits of the double: an octave (power of two) is cut into equal parts, finer towards the critical point and the dome.
  *
  * Saturation, pressure: x = p * 2^22 / top, from 2^4 to 2^22, with top = 0.985 of the critical pressure at 2^22.
  * Patch rows, the same x, coarser and on to 2^24. Up to the top the dome's edges move with the row; over it they stay
@@ -39,9 +39,18 @@ export const ROW_MAP_OFFSET = (1023 + LOWEST_OCTAVE) * FINEST_PARTS;
 /** w of the columns. */
 export const COLUMN_NODES: Float64Array = octaveNodes(COLUMN_PARTS, 1);
 export const COLUMN_CELLS = COLUMN_NODES.length - 1;
-/** Cell by (high word >>> PART_SHIFT) - COLUMN_MAP_OFFSET. */
-export const COLUMN_MAP: Uint16Array = cellMap(COLUMN_PARTS, COLUMN_PARTS.length);
-export const COLUMN_MAP_OFFSET = 1023 * FINEST_PARTS;
+/** Column cell by the whole part of w times `COLUMN_FINENESS`: every column lies on such a step. */
+export const COLUMN_FINENESS = 4;
+export const COLUMN_MAP: Uint16Array = columnMap();
+
+/** One over the width of each cell. */
+export const SATURATION_INVERSE_WIDTHS: Float64Array = inverseWidths(SATURATION_NODES);
+export const ROW_INVERSE_WIDTHS: Float64Array = inverseWidths(ROW_NODES);
+export const COLUMN_INVERSE_WIDTHS: Float64Array = inverseWidths(COLUMN_NODES);
+
+function inverseWidths(nodes: Float64Array): Float64Array {
+  return Float64Array.from({ length: nodes.length - 1 }, (_, i) => 1 / (nodes[i + 1] - nodes[i]));
+}
 
 function rowNodes(): Float64Array {
   const below = octaveNodes(ROW_PARTS.slice(0, OCTAVES_TO_TOP), 16);
@@ -75,4 +84,12 @@ function cellMap(parts: readonly number[], gapAt: number): Uint16Array {
 
 function sum(values: readonly number[]): number {
   return values.reduce((total, value) => total + value, 0);
+}
+
+function columnMap(): Uint16Array {
+  const map = new Uint16Array(COLUMN_NODES[COLUMN_CELLS] * COLUMN_FINENESS);
+  for (let cell = 0; cell < COLUMN_CELLS; cell++) {
+    map.fill(cell, COLUMN_NODES[cell] * COLUMN_FINENESS, COLUMN_NODES[cell + 1] * COLUMN_FINENESS);
+  }
+  return map;
 }
