@@ -3,6 +3,7 @@
  * bay's own drawing brought near. It shows the frame's state and says nothing that the eye could not see.
  */
 import type { Layout, Port, RectMm } from '../layout/layout';
+import { type Stop, stopsOf } from '../layout/order';
 import { lineOf, partOf } from '../layout/trace';
 import type { BayFrame } from './bayFrame';
 import { frostedLine } from './drawing/gear/crystals';
@@ -24,9 +25,10 @@ interface View {
 }
 
 const CLUTCHES: ReadonlySet<string> = new Set(['compressor-front', 'compressor-side', 'clutch-front']);
-/** Room round a part that is brought near, as a share of its size. */
-const ROOM = 0.22;
-const LEAST_MM = 190;
+/** Size of the part of the bay that is brought near, over the thing's own size, and its limits. */
+const ROOM = 1.4;
+const LEAST_MM = 210;
+const MOST_MM = 420;
 
 /** Null for an id that is nothing in this bay. */
 export function closeUp(
@@ -57,8 +59,8 @@ function viewOf(layout: Layout, frame: BayFrame, id: string, dark: boolean): Vie
   if (port) return portView(layout, frame, port);
   const part = layout.parts.find((p) => p.id === id);
   if (part && CLUTCHES.has(part.kind)) return clutchView(frame);
-  const box = part?.hit ?? lineBox(layout, id);
-  return box && { drawing: wholeBay(layout, frame, dark), box: roomy(box) };
+  const stop = stopsOf(layout).find((known) => known.id === id);
+  return stop ? { drawing: wholeBay(layout, frame, dark), box: near(stop) } : null;
 }
 
 const BACKDROP: RectMm = [-700, -600, 1400, 1200];
@@ -78,17 +80,10 @@ const clutchView = (frame: BayFrame): View => ({
   box: [-140, -130, 290, 260],
 });
 
-function lineBox(layout: Layout, id: string): RectMm | null {
-  if (!layout.lines.some((line) => line.id === id)) return null;
-  const { way } = lineOf(layout, id);
-  const [xs, ys] = [way.map((p) => p[0]), way.map((p) => p[1])];
-  const [x, y] = [Math.min(...xs), Math.min(...ys)];
-  return [x, y, Math.max(...xs) - x, Math.max(...ys) - y];
-}
-
-function roomy([x, y, w, h]: RectMm): RectMm {
-  const [wide, high] = [Math.max(w * (1 + 2 * ROOM), LEAST_MM), Math.max(h * (1 + 2 * ROOM), LEAST_MM)];
-  return [x + w / 2 - wide / 2, y + h / 2 - high / 2, wide, high];
+/** The bay round a thing, near enough to be nearer than the bay itself: of a long thing only its middle. */
+function near({ at: [x, y], hit: [, , w, h] }: Stop): RectMm {
+  const side = Math.max(LEAST_MM, Math.min(MOST_MM, Math.max(w, h) * ROOM));
+  return [x - side / 2, y - side * 0.425, side, side * 0.85];
 }
 
 function wholeBay(layout: Layout, frame: BayFrame, dark: boolean): Drawing {

@@ -2,6 +2,8 @@
  * Which of pixi's renderers to load. WebGL where the machine has a real one; where it is missing or done in software
  * the canvas renderer is faster and starts sooner. Only the one chosen is fetched.
  */
+// The policy of the page allows no eval; this gives pixi the forms of its code that do without.
+import 'pixi.js/unsafe-eval';
 import { autoDetectRenderer, type Renderer } from 'pixi.js';
 
 export type RendererKind = 'webgl' | 'canvas';
@@ -26,8 +28,6 @@ export async function makeRenderer(
   height: number,
   resolution: number,
 ): Promise<Renderer> {
-  // The policy of the page has no eval; pixi's shader code needs its eval-free form.
-  if (kind === 'webgl') await import('pixi.js/unsafe-eval');
   return autoDetectRenderer({
     preference: [kind],
     width: Math.max(1, width),
