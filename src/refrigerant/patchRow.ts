@@ -89,6 +89,33 @@ export class PatchRow {
     return (slope0 + t * bend) * W_PER_ENTHALPY;
   }
 
+  /** Temperature and volume fields at once, each with its derivative by the distance, into `out` [T, v, T', v']. */
+  both(f: Float64Array, distanceJPerKg: number, out: Float64Array): void {
+    const { x00, x10, x01, x11 } = this;
+    const w = Math.min(1 + distanceJPerKg * W_PER_ENTHALPY, LAST_W);
+    const excess = 1 + distanceJPerKg * W_PER_ENTHALPY - w;
+    const cell = w < LAST_W ? COLUMN_MAP[Math.trunc(w * COLUMN_FINENESS)] : COLUMN_CELLS - 1;
+    const inverse = COLUMN_INVERSE_WIDTHS[cell];
+    const t = (w - COLUMN_NODES[cell]) * inverse;
+    const start = this.rowStart + cell * PATCH_STRIDE;
+    for (let i = 0; i < 2; i++) {
+      const a = start + i * VOLUME;
+      const b = a + ROW_STRIDE;
+      const c = a + PATCH_STRIDE;
+      const d = b + PATCH_STRIDE;
+      const value0 = x00 * f[a] + x10 * f[a + 1] + x01 * f[b] + x11 * f[b + 1];
+      const slope0 = x00 * f[a + 2] + x10 * f[a + 3] + x01 * f[b + 2] + x11 * f[b + 3];
+      const value1 = x00 * f[c] + x10 * f[c + 1] + x01 * f[d] + x11 * f[d + 1];
+      const slope1 = x00 * f[c + 2] + x10 * f[c + 3] + x01 * f[d + 2] + x11 * f[d + 3];
+      const secant = (value1 - value0) * inverse;
+      const bend = 3 * secant - 2 * slope0 - slope1;
+      const twist = slope0 + slope1 - 2 * secant;
+      const slope = slope0 + t * (2 * bend + 3 * t * twist);
+      out[i] = value0 + (t * (slope0 + t * (bend + t * twist))) / inverse + excess * slope;
+      out[i + 2] = slope * W_PER_ENTHALPY;
+    }
+  }
+
   /** d/dx of a property on the far row of the cell, straight between columns. */
   farSlope(f: Float64Array, property: number, distanceJPerKg: number): number {
     const w = Math.min(1 + distanceJPerKg * W_PER_ENTHALPY, LAST_W);

@@ -30,6 +30,8 @@ export interface Isobar {
   entropyJPerKgK(enthalpyJPerKg: number): number;
   /** dT/dh at constant pressure, K per (J/kg); 0 between the saturation lines. */
   temperatureSlope(enthalpyJPerKg: number): number;
+  /** T, v, dT/dh and dv/dh (at constant pressure) at once into `out` [0..3]; cheaper than asking one by one. */
+  lookUp(enthalpyJPerKg: number, out: Float64Array): void;
   /** Inverse of `entropyJPerKgK` at this pressure. */
   enthalpyFromEntropyJPerKg(entropyJPerKgK: number): number;
   /** Inverse of `temperatureK` in one phase: liquid at or below saturation temperature, vapour above. */

@@ -153,6 +153,27 @@ export class TableIsobar implements Isobar {
     return -this.edgeGapK * this.latentInverse;
   }
 
+  lookUp(enthalpyJPerKg: number, out: Float64Array): void {
+    if (enthalpyJPerKg > this.vapourEnthalpyJPerKg && this.beyondLast === 0) {
+      this.row.both(this.vapour, enthalpyJPerKg - this.vapourEnthalpyJPerKg, out);
+      out[0] += this.edgeTemperatureK;
+      out[1] = (out[1] + this.edgeProduct) * this.pressureInverse;
+      out[3] *= this.pressureInverse;
+    } else if (enthalpyJPerKg < this.liquidEnthalpyJPerKg && this.beyondLast === 0) {
+      this.row.both(this.liquid, this.liquidEnthalpyJPerKg - enthalpyJPerKg, out);
+      out[0] += this.edgeTemperatureK;
+      out[1] += this.edgeLiquidVolume;
+      out[2] = -out[2];
+      out[3] = -out[3];
+    } else {
+      // Between the edges; beyond the last row the volume's slope outside them is only that of the dome.
+      out[0] = this.temperatureK(enthalpyJPerKg);
+      out[1] = this.volumeM3PerKg(enthalpyJPerKg);
+      out[2] = this.temperatureSlope(enthalpyJPerKg);
+      out[3] = (this.vapourVolumeM3PerKg - this.liquidVolumeM3PerKg) * this.latentInverse;
+    }
+  }
+
   enthalpyFromTemperatureJPerKg(temperatureK: number): number {
     const liquidEdge = this.saturationTemperatureK + this.edgeGapK;
     if (temperatureK <= liquidEdge)

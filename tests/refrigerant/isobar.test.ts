@@ -58,6 +58,24 @@ describe.each(REFRIGERANT_IDS)('isobar of %s', (id) => {
     }
   });
 
+  it('says the same all at once as one by one', () => {
+    const all = new Float64Array(4);
+    for (let i = 0; i < 3000; i++) {
+      isobar.setPressurePa(
+        20 * exp(keyedUniform(4, 'pressure', id, i) * ln((3 * fluid.criticalPressurePa) / 20)),
+      );
+      const h = 120e3 + 500e3 * keyedUniform(4, 'enthalpy', id, i);
+      isobar.lookUp(h, all);
+      expect(all[0]).toBeCloseTo(isobar.temperatureK(h), 9);
+      expect(all[1] / isobar.volumeM3PerKg(h)).toBeCloseTo(1, 11);
+      expect(all[2]).toBeCloseTo(isobar.temperatureSlope(h), 12);
+      const step = 0.01;
+      const rise = (isobar.volumeM3PerKg(h + step) - isobar.volumeM3PerKg(h - step)) / (2 * step);
+      const edges = [isobar.liquidEnthalpyJPerKg, isobar.vapourEnthalpyJPerKg];
+      if (edges.every((edge) => Math.abs(edge - h) > step)) expect(all[3] / rise).toBeCloseTo(1, 3);
+    }
+  });
+
   it('turns temperature and entropy back into the enthalpy they came from', () => {
     for (let i = 0; i < 2000; i++) {
       isobar.setPressurePa(20 * exp(keyedUniform(2, 'pressure', id, i) * ln(fluid.range.maxPressurePa / 20)));
