@@ -4,6 +4,7 @@ import type { BayWords } from './ids/bay';
 import type { CautionWords } from './ids/caution';
 import type { CliWords } from './ids/cli';
 import type { DebriefWords } from './ids/debrief';
+import type { FaultsWords } from './ids/faults';
 import type { HappeningWords } from './ids/happening';
 import type { HelpWords } from './ids/help';
 import type { InsideWords } from './ids/inside';
@@ -27,6 +28,7 @@ export interface WordParameters
     CautionWords,
     CliWords,
     DebriefWords,
+    FaultsWords,
     HappeningWords,
     HelpWords,
     InsideWords,

@@ -85,4 +85,12 @@ export interface NameWords {
   'name.labelHeading': never;
   'name.labelText': 'charge' | 'refrigerant';
   'name.cause.nothing-wrong': never;
+  'name.cause.low-charge': never;
+  'name.cause.overcharge': never;
+  'name.cause.leak': never;
+  'name.cause.condenser-fan-dead': never;
+  'name.cause.condenser-air-blocked': never;
+  'name.cause.restricted-orifice': never;
+  'name.cause.weak-compressor': never;
+  'name.cause.clutch-not-engaging': never;
 }

@@ -1,0 +1,21 @@
+/**
+ * Leaves, mud or bent fins in front of the condenser: a share of its air is gone, driving or standing, down to a fifth.
+ * Signs: vehicle service text ("dirty condenser").
+ */
+import type { Fault } from './fault';
+
+const MOST_BLOCKED = 0.8;
+
+export const condenserAirBlocked: Fault = {
+  id: 'condenser-air-blocked',
+  applies: () => true,
+  quantity: { name: 'airFlowShare', unit: '1', at: (severity) => 1 - MOST_BLOCKED * severity },
+  parameters: (severity) => ({ condenserAirHealth: 1 - MOST_BLOCKED * severity }),
+  clearedBy: ['condenser'],
+  excludes: [],
+  signs: {
+    severity: 0.6,
+    'orifice-tube': { low: 'up', high: 'up', vent: 'up' },
+    'expansion-valve': { low: 'up', high: 'up', vent: 'up' },
+  },
+};

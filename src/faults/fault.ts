@@ -1,0 +1,56 @@
+/**
+ * What a fault is. Severity runs from 0, sound, to 1, the worst met in practice, and stands for one named physical
+ * quantity. A fault changes what the loop holds at the start, what something sound still does, or opens a way out; every
+ * reading follows from the model. Edits are products, so two faults act the same in either order.
+ */
+import type { CarPart } from '../loop/car/assembleLoop';
+import type { HealthName } from '../loop/car/carNumbers';
+import type { VehicleData } from '../loop/car/vehicles';
+import type { LinkSpec } from '../loop/networkTypes';
+
+/** Against the same car sound: up, down, or the same. `either` where sources or cars differ: nobody may be scored on it. */
+export type Sign = 'up' | 'down' | 'same' | 'either';
+export type Channel = 'low' | 'high' | 'vent' | 'superheat' | 'subcooling' | 'cycling';
+
+/** Signs on a car with an orifice tube, and on one with an expansion valve. */
+export interface Signs {
+  readonly 'orifice-tube': Partial<Readonly<Record<Channel, Sign>>>;
+  readonly 'expansion-valve': Partial<Readonly<Record<Channel, Sign>>>;
+}
+
+/** What the loop is filled with at the start; faults multiply or add. */
+export interface Filling {
+  readonly chargeKg: number;
+  readonly airKg: number;
+}
+
+export interface Fault {
+  readonly id: string;
+  applies(vehicle: VehicleData): boolean;
+  readonly quantity: {
+    readonly name: string;
+    /** SI, `1` for a share. */
+    readonly unit: string;
+    /** Value at a severity of 0..1. */
+    at(severity: number): number;
+  };
+  readonly contents?: (filling: Filling, severity: number) => Filling;
+  /** Factor on what something sound does. */
+  readonly parameters?: (severity: number, vehicle: VehicleData) => Partial<Readonly<Record<HealthName, number>>>;
+  /** Ways out that it opens, at a part of the loop. */
+  readonly links?: (severity: number, site: CarPart) => readonly LinkSpec[];
+  /** Where `links` are when nobody says: a part of the loop. */
+  readonly usualSite?: string;
+  /** Parts of the bay whose renewal takes it away; empty when it takes a service of the charge. */
+  readonly clearedBy: readonly string[];
+  readonly excludes: readonly string[];
+  /** At `signs.severity`, 32 °C, windows open, 1,500 rpm. */
+  readonly signs: Signs & { readonly severity: number };
+}
+
+/** A fault in a car: how bad, and where if it matters. */
+export interface ActiveFault {
+  readonly id: string;
+  readonly severity: number;
+  readonly site?: string;
+}

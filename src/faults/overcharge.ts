@@ -1,0 +1,21 @@
+/**
+ * Too much refrigerant: up to one more 340 g can in a car that holds 480 g. Liquid backs up into the condenser (or over
+ * the accumulator). Sources differ on superheat; an accumulator hides a good deal.
+ */
+import type { Fault } from './fault';
+
+const MOST_OVER = 0.75;
+
+export const overcharge: Fault = {
+  id: 'overcharge',
+  applies: () => true,
+  quantity: { name: 'chargeShare', unit: '1', at: (severity) => 1 + MOST_OVER * severity },
+  contents: (filling, severity) => ({ ...filling, chargeKg: filling.chargeKg * (1 + MOST_OVER * severity) }),
+  clearedBy: [],
+  excludes: ['low-charge'],
+  signs: {
+    severity: 0.7,
+    'orifice-tube': { low: 'either', high: 'either', superheat: 'same' },
+    'expansion-valve': { high: 'up', superheat: 'same', subcooling: 'up' },
+  },
+};

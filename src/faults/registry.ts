@@ -1,0 +1,46 @@
+/** Every fault there is, in a fixed order. A new one is a file and a line here. */
+import type { VehicleData } from '../loop/car/vehicles';
+import { clutchNotEngaging } from './clutchNotEngaging';
+import { condenserAirBlocked } from './condenserAirBlocked';
+import { condenserFanDead } from './condenserFanDead';
+import type { Fault } from './fault';
+import { leak } from './leak';
+import { lowCharge } from './lowCharge';
+import { overcharge } from './overcharge';
+import { restrictedMetering } from './restrictedMetering';
+import { weakCompressor } from './weakCompressor';
+
+export const faults: readonly Fault[] = [
+  lowCharge,
+  overcharge,
+  leak,
+  condenserFanDead,
+  condenserAirBlocked,
+  restrictedMetering,
+  weakCompressor,
+  clutchNotEngaging,
+];
+
+const byId = new Map(faults.map((fault) => [fault.id, fault]));
+
+export const faultIds: readonly string[] = [...byId.keys()];
+
+/** Throws `RangeError` for an id that no fault has. */
+export function faultOf(id: string): Fault {
+  const fault = byId.get(id);
+  if (!fault) throw new RangeError(`no fault "${id}"; there is ${faultIds.join(', ')}`);
+  return fault;
+}
+
+export function faultsFor(vehicle: VehicleData): readonly Fault[] {
+  return faults.filter((fault) => fault.applies(vehicle));
+}
+
+/** The first two that cannot be in one car together, or undefined. */
+export function clash(ids: readonly string[]): readonly [string, string] | undefined {
+  for (const a of ids) {
+    const other = ids.find((b) => b !== a && (faultOf(a).excludes.includes(b) || faultOf(b).excludes.includes(a)));
+    if (other !== undefined) return [a, other];
+  }
+  return undefined;
+}

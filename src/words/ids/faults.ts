@@ -1,0 +1,18 @@
+/** Generated from shared/words/en/faults.yaml by `npm run words`; do not edit. */
+export interface FaultsWords {
+  'faults.low-charge.title': never;
+  'faults.overcharge.title': never;
+  'faults.leak.title': never;
+  'faults.condenser-fan-dead.title': never;
+  'faults.condenser-air-blocked.title': never;
+  'faults.restricted-orifice.title': never;
+  'faults.weak-compressor.title': never;
+  'faults.clutch-not-engaging.title': never;
+  'faults.quantity.chargeShare': never;
+  'faults.quantity.holeDiameter': never;
+  'faults.quantity.fanFlowShare': never;
+  'faults.quantity.airFlowShare': never;
+  'faults.quantity.openAreaShare': never;
+  'faults.quantity.pumpingShare': never;
+  'faults.quantity.clutchPullShare': never;
+}
