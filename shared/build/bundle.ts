@@ -1,12 +1,13 @@
-/** Bundles one TypeScript file for Node as the command line is bundled, and imports it: measured code is shipped code. */
+/** Bundles one TypeScript file for Node as the command line is bundled: measured code is shipped code. */
 import { basename, join } from 'node:path';
-import { pathToFileURL } from 'node:url';
 import { build } from 'vite';
 import { projectFolder } from './folders.ts';
 import { dataModules } from './plugins.ts';
 
-/** `file` is relative to the project; gives the module's exports. */
-export async function importBundled(file: string): Promise<Readonly<Record<string, unknown>>> {
+export type ImportFile = (file: string) => Promise<Readonly<Record<string, unknown>>>;
+
+/** `file` is relative to the project; gives the path of the bundle. */
+export async function bundle(file: string): Promise<string> {
   const outDir = join(projectFolder, 'dist/chores');
   const name = `${basename(file, '.ts')}.js`;
   await build({
@@ -25,5 +26,5 @@ export async function importBundled(file: string): Promise<Readonly<Record<strin
       rolldownOptions: { output: { codeSplitting: false, entryFileNames: name } },
     },
   });
-  return import(pathToFileURL(join(outDir, name)).href);
+  return join(outDir, name);
 }

@@ -1,8 +1,9 @@
 /**
  * Runs one of the project's own chores: `node shared/build/run.mjs NAME [arguments]`. A chore is
- * shared/build/tasks/NAME.ts with `run(args)`, which returns the exit code; vite's module runner loads the TypeScript.
+ * shared/build/tasks/NAME.ts with `run(args, importFile)`, which returns the exit code; vite's module runner loads the
+ * TypeScript, and `importFile` is Node's own import, for what a chore has built.
  */
-import { fileURLToPath } from 'node:url';
+import { fileURLToPath, pathToFileURL } from 'node:url';
 import { runnerImport } from 'vite';
 
 const [name = '', ...args] = process.argv.slice(2);
@@ -12,4 +13,4 @@ const { module } = await runnerImport(file, {
   configFile: false,
   logLevel: 'error',
 });
-process.exitCode = await module.run(args);
+process.exitCode = await module.run(args, (file) => import(pathToFileURL(file).href));

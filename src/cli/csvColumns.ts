@@ -27,7 +27,10 @@ export function csvPairs(file: string, text: string, names: readonly [string, st
 }
 
 function fields(row: string): string[] {
-  return row.replace(/^\uFEFF/, '').split(',').map((field) => field.trim());
+  return row
+    .replace(/^\uFEFF/, '')
+    .split(',')
+    .map((field) => field.trim());
 }
 
 function columnOf(file: string, header: readonly string[], name: string, names: readonly string[]): number {
@@ -37,7 +40,13 @@ function columnOf(file: string, header: readonly string[], name: string, names: 
   throw new UsageError(say({ id: 'properties.noColumn', values }));
 }
 
-function numberAt(file: string, row: string, index: number, cells: readonly string[], column: number): number {
+function numberAt(
+  file: string,
+  row: string,
+  index: number,
+  cells: readonly string[],
+  column: number,
+): number {
   const found = cells[column] ?? '';
   const value = Number(found);
   if (found !== '' && Number.isFinite(value)) return value;

@@ -1,6 +1,7 @@
 /** What a verb was given as SCENARIO, `--seed` and `--mode`: an id that ships or a file; a whole number; a mode. */
-import { readYaml, YamlError } from '../../shared/schema/readYaml';
+
 import { checkedData } from '../../shared/schema/problems';
+import { readYaml, YamlError } from '../../shared/schema/readYaml';
 import { type ScenarioData, scenarioSchema } from '../../shared/schema/scenario';
 import type { Mode } from '../session/corePort';
 import { rubrics, scenarioById } from '../session/scenario/library';

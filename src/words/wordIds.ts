@@ -4,6 +4,7 @@ import type { BayWords } from './ids/bay';
 import type { CautionWords } from './ids/caution';
 import type { CliWords } from './ids/cli';
 import type { DebriefWords } from './ids/debrief';
+import type { FaultWords } from './ids/fault';
 import type { FaultsWords } from './ids/faults';
 import type { HappeningWords } from './ids/happening';
 import type { HelpWords } from './ids/help';
@@ -28,6 +29,7 @@ export interface WordParameters
     CautionWords,
     CliWords,
     DebriefWords,
+    FaultWords,
     FaultsWords,
     HappeningWords,
     HelpWords,

@@ -4,14 +4,14 @@
  */
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { importBundled } from '../bundle.ts';
+import { bundle, type ImportFile } from '../bundle.ts';
 import { projectFolder } from '../folders.ts';
 
 type Figures = Readonly<Record<string, number>>;
 const FOLDER = 'tests/bench';
 const SUFFIX = '.bench.ts';
 
-export async function run(args: string[]): Promise<number> {
+export async function run(args: string[], importFile: ImportFile): Promise<number> {
   const wanted = args.filter((arg) => arg !== '--json');
   const known = readdirSync(join(projectFolder, FOLDER))
     .filter((name) => name.endsWith(SUFFIX))
@@ -24,14 +24,14 @@ export async function run(args: string[]): Promise<number> {
   }
   const all: Record<string, Figures> = {};
   for (const name of wanted.length > 0 ? wanted : names)
-    all[name] = await measure(`${FOLDER}/${name}${SUFFIX}`);
+    all[name] = await measure(`${FOLDER}/${name}${SUFFIX}`, importFile);
   console.log(args.includes('--json') ? JSON.stringify(all, null, 2) : tableOf(all));
   return 0;
 }
 
-async function measure(file: string): Promise<Figures> {
+async function measure(file: string, importFile: ImportFile): Promise<Figures> {
   const figures: Record<string, number> = {};
-  for (const value of Object.values(await importBundled(file))) {
+  for (const value of Object.values(await importFile(await bundle(file)))) {
     if (typeof value === 'function') Object.assign(figures, await value());
   }
   return figures;

@@ -5,13 +5,13 @@
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { importBundled } from '../bundle.ts';
+import { bundle, type ImportFile } from '../bundle.ts';
 import { projectFolder } from '../folders.ts';
 
 const FOLDER = 'tests/fuzz';
-const STEPS = 5_000_000;
+const STEPS = 1_000_000;
 
-export async function run(args: string[]): Promise<number> {
+export async function run(args: string[], importFile: ImportFile): Promise<number> {
   const { values } = parseArgs({
     args,
     options: {
@@ -28,7 +28,7 @@ export async function run(args: string[]): Promise<number> {
   const results: Record<string, unknown> = {};
   const files = readdirSync(join(projectFolder, FOLDER)).filter((name) => name.endsWith('.fuzz.ts'));
   for (const file of files.sort()) {
-    for (const [name, value] of Object.entries(await importBundled(`${FOLDER}/${file}`))) {
+    for (const [name, value] of Object.entries(await importFile(await bundle(`${FOLDER}/${file}`)))) {
       if (typeof value === 'function') results[name] = await tryOut(() => value(steps, seed));
     }
   }

@@ -9,6 +9,7 @@ const USERS: Readonly<Record<string, readonly string[]>> = {
   'pixi.js': ['bay'],
   'matter-js': ['bay'],
   xstate: ['session'],
+  'virtual:engine-hash': ['session'],
   yaml: ['session', 'workshop'],
   zod: ['session', 'workshop'],
   'solid-js': SCREENS,
