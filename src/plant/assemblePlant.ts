@@ -35,10 +35,11 @@ export function assemblePlant(options: PlantOptions): PlantParts {
   const layout = layoutOf(options.vehicleId);
   const { weather } = options;
   const evacuated = options.start === 'evacuated';
-  const faults = openFaultBook(vehicle, options.faults);
+  const faults = openFaultBook(vehicle, layout, options.faults);
+  const filling = faults.filling({ chargeKg: options.chargeKg, airKg: 0 });
   const car = createCar(vehicle, {
     refrigerant: options.refrigerant,
-    chargeKg: evacuated ? EVACUATED_KG : faults.startingChargeKg(options.chargeKg),
+    ...(evacuated ? { chargeKg: EVACUATED_KG } : filling),
     ambientK: weather.temperatureK,
     relativeHumidity: weather.relativeHumidity,
     ambientPressurePa: weather.pressurePa,

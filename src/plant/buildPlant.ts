@@ -12,6 +12,8 @@ export interface HiddenFault {
   /** 0 healthy .. 1 the worst met in practice. */
   readonly severity: number;
   readonly onsetStep: number;
+  /** Part of the loop where it is, for a fault that has a place. */
+  readonly site?: string;
 }
 
 export interface PlantOptions {

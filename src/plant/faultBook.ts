@@ -1,31 +1,73 @@
-/** The hidden faults of one car: which there are, since when, and what a new part has cleared. */
+/**
+ * The hidden faults of one car: which there are, since when, and what a new part has cleared. The car is touched only when
+ * something changes.
+ */
+import { fillingWith, settleFaults } from '../faults/applyFaults';
+import type { ActiveFault, Filling } from '../faults/fault';
+import { clash, faultOf, faultsFor } from '../faults/registry';
+import type { Layout } from '../layout/layout';
 import type { Car } from '../loop/car/car';
 import type { VehicleData } from '../loop/car/vehicles';
 import type { HiddenFault } from './buildPlant';
 
+/** Named when there is nothing to find. */
+const NOTHING_WRONG = 'nothing-wrong';
+
 export interface FaultBook {
   /** Causes that may be named for this car. */
   readonly causes: readonly string[];
-  /** Parts that can be changed for new on this car. */
+  /** Parts and lines of this car that can be changed for new. */
   readonly replaceable: readonly string[];
-  startingChargeKg(chargeKg: number): number;
-  /** Brings the car's health to what the faults that have begun and are not mended leave of it. */
+  filling(sound: Filling): Filling;
+  /** Brings the car to what the faults that have begun and are not mended leave of it. */
   settle(car: Car, step: number): void;
   repair(part: string): void;
-  /** For snapshots. */
+  /** Ids of what is mended, for snapshots. */
   mended(): readonly string[];
   restore(mended: readonly string[]): void;
 }
 
-export function openFaultBook(_vehicle: VehicleData, hidden: readonly HiddenFault[]): FaultBook {
-  if (hidden.length > 0) throw new RangeError(`no fault "${hidden[0].id}"`);
+/** Throws `RangeError` for an unknown fault, one that cannot be in this car, or two that exclude each other. */
+export function openFaultBook(vehicle: VehicleData, layout: Layout, hidden: readonly HiddenFault[]): FaultBook {
+  refuse(vehicle, hidden);
+  const possible = faultsFor(vehicle);
+  const known = new Set([...layout.parts, ...layout.lines].map(({ id }) => id));
+  const parts = new Set(possible.flatMap(({ clearedBy }) => clearedBy.filter((part) => known.has(part))));
+  const mended = new Set<string>();
+  let settledFor: string | null = null;
   return {
-    causes: ['nothing-wrong'],
-    replaceable: [],
-    startingChargeKg: (chargeKg) => chargeKg,
-    settle() {},
-    repair() {},
-    mended: () => [],
-    restore() {},
+    causes: [...possible.map(({ id }) => id), NOTHING_WRONG],
+    replaceable: [...parts],
+    filling: (sound) => fillingWith(hidden, sound),
+    settle(car, step) {
+      const active = hidden.filter(({ id, onsetStep }) => onsetStep <= step && !mended.has(id));
+      const wanted = active.map(({ id }) => id).join();
+      if (wanted === settledFor) return;
+      settledFor = wanted;
+      settleFaults(car, active);
+    },
+    repair(part) {
+      for (const fault of hidden) if (mends(part, fault)) mended.add(fault.id);
+    },
+    mended: () => [...mended].sort(),
+    restore(ids) {
+      mended.clear();
+      for (const id of ids) mended.add(id);
+      settledFor = null;
+    },
   };
+}
+
+/** A leak is mended where it is; any other fault by any of the parts that carry it. */
+function mends(part: string, { id, site }: ActiveFault): boolean {
+  const { clearedBy, usualSite } = faultOf(id);
+  return clearedBy.includes(part) && (usualSite === undefined || part === (site ?? usualSite));
+}
+
+function refuse(vehicle: VehicleData, hidden: readonly HiddenFault[]): void {
+  for (const { id } of hidden) {
+    if (!faultOf(id).applies(vehicle)) throw new RangeError(`fault "${id}" cannot be in a ${vehicle.id}`);
+  }
+  const pair = clash(hidden.map(({ id }) => id));
+  if (pair) throw new RangeError(`faults "${pair[0]}" and "${pair[1]}" cannot be in one car`);
 }

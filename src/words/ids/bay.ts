@@ -50,6 +50,7 @@ export interface BayWords {
   'bay.coupler.low': never;
   'bay.coupler.high': never;
   'bay.coupler.charging': never;
+  'bay.coupler.utility': never;
   'bay.coupler.loose': 'coupler';
   'bay.coupler.shut': 'coupler' | 'port';
   'bay.coupler.open': 'coupler' | 'port';

@@ -9,6 +9,4 @@ export interface FaultWords {
   'fault.weak-compressor': never;
   'fault.clutch-not-engaging': never;
   'fault.nothing-wrong': never;
-  'fault.cannot.noElectricFan': never;
-  'fault.cannot.noOrificeTube': never;
 }

@@ -1,0 +1,111 @@
+import { describe, expect, it } from 'vitest';
+import { buildPlant, type HiddenFault, type PlantOptions } from '../../src/plant/buildPlant';
+import type { Command } from '../../src/plant/commandSpecs';
+import type { Plant } from '../../src/plant/plantPort';
+
+const SEDAN: PlantOptions = {
+  vehicleId: 'sedan',
+  refrigerant: 'R-134a',
+  chargeKg: 0.88,
+  start: 'equalised',
+  weather: { temperatureK: 305.15, relativeHumidity: 0.5, pressurePa: 101_325 },
+  faults: [],
+  bench: { hoses: ['gauge-set'], cans: [] },
+  seed: 3,
+};
+
+const RUNNING: readonly Command[] = [
+  { do: 'windows', to: 'open' },
+  { do: 'ac', to: 'on' },
+  { do: 'blower', speed: 4 },
+  { do: 'engine', rpm: 1500 },
+];
+
+function withFaults(...faults: HiddenFault[]): Plant {
+  const plant = buildPlant({ ...SEDAN, faults });
+  for (const command of RUNNING) expect(plant.apply(command).ok).toBe(true);
+  return plant;
+}
+
+function run(plant: Plant, seconds: number): string[] {
+  const ids: string[] = [];
+  for (let i = 0; i < seconds * 50; i++) for (const event of plant.advance()) ids.push(event.id);
+  return ids;
+}
+
+const value = (plant: Plant, id: string): number => plant.value(plant.signalIndex(id));
+
+describe('a hidden fault', () => {
+  it('shows to the eye: a dead fan stands, and a new one turns', () => {
+    const plant = withFaults({ id: 'condenser-fan-dead', severity: 1, onsetStep: 0 });
+    run(plant, 30);
+    expect(value(plant, 'fan.fan.turning')).toBe(0);
+    plant.apply({ do: 'engine', rpm: 0 });
+    expect(plant.apply({ do: 'replace', part: 'fan' }).ok).toBe(true);
+    plant.apply({ do: 'engine', rpm: 1500 });
+    run(plant, 30);
+    expect(value(plant, 'fan.fan.turning')).toBe(1);
+  });
+
+  it('trips the high-pressure switch when the fan is dead and the car stands', () => {
+    expect(run(withFaults({ id: 'condenser-fan-dead', severity: 1, onsetStep: 0 }), 300)).toContain('high-pressure-trip');
+    expect(run(withFaults(), 300)).not.toContain('high-pressure-trip');
+  });
+
+  it('begins at its onset', () => {
+    const plant = withFaults({ id: 'clutch-not-engaging', severity: 1, onsetStep: 1000 });
+    run(plant, 19);
+    expect(value(plant, 'clutch.turning')).toBe(1);
+    run(plant, 5);
+    expect(value(plant, 'clutch.turning')).toBe(0);
+  });
+
+  it('lets refrigerant out at a leak until that part is new, and books what left', () => {
+    const plant = withFaults({ id: 'leak', severity: 0.6, onsetStep: 0, site: 'suction' });
+    run(plant, 60);
+    const gone = plant.books().ventedKg;
+    expect(gone).toBeGreaterThan(1e-4);
+    plant.apply({ do: 'engine', rpm: 0 });
+    expect(plant.apply({ do: 'replace', part: 'condenser' }).ok).toBe(true);
+    run(plant, 10);
+    expect(plant.books().ventedKg).toBeGreaterThan(gone);
+    plant.apply({ do: 'replace', part: 'suction' });
+    const mended = plant.books().ventedKg;
+    run(plant, 10);
+    expect(plant.books().ventedKg).toBe(mended);
+    expect(plant.books().massErrorRelative).toBeLessThan(1e-12);
+  });
+
+  it('is the same car in either order of two', () => {
+    const pair: HiddenFault[] = [
+      { id: 'condenser-air-blocked', severity: 0.5, onsetStep: 0 },
+      { id: 'weak-compressor', severity: 0.4, onsetStep: 0 },
+    ];
+    const [one, other] = [withFaults(...pair), withFaults(...pair.toReversed())];
+    run(one, 40);
+    run(other, 40);
+    expect(one.stateHash()).toBe(other.stateHash());
+  });
+
+  it('is refused where it cannot be, with what is wrong', () => {
+    expect(() => withFaults({ id: 'no-such', severity: 1, onsetStep: 0 })).toThrow('no fault "no-such"');
+    const both = ['low-charge', 'overcharge'].map((id) => ({ id, severity: 0.5, onsetStep: 0 }));
+    expect(() => withFaults(...both)).toThrow('cannot be in one car');
+  });
+
+  it('comes back with a snapshot, mended or not', () => {
+    const plant = withFaults({ id: 'condenser-fan-dead', severity: 1, onsetStep: 0 });
+    run(plant, 10);
+    const before = plant.snapshot();
+    plant.apply({ do: 'engine', rpm: 0 });
+    plant.apply({ do: 'replace', part: 'fan' });
+    const mended = plant.snapshot();
+    plant.restore(before);
+    run(plant, 10);
+    expect(value(plant, 'fan.fan.turning')).toBe(0);
+    plant.restore(mended);
+    plant.apply({ do: 'engine', rpm: 1500 });
+    run(plant, 10);
+    expect(value(plant, 'fan.fan.turning')).toBe(1);
+  });
+});
