@@ -37,6 +37,12 @@ describe('keyed random numbers', () => {
     expect(keyedUniform(1, 'a', 'b', 1)).not.toBe(keyedUniform(1, 'b', 'a', 1));
   });
 
+  it('stay what they were, since saved sessions hold them', () => {
+    expect([keyedUniform(7, 'offset', 'lowGauge', 12), keyedNormal(7, 'offset', 'lowGauge', 12)]).toEqual(
+      RECORDED,
+    );
+  });
+
   it('are normal with mean 0 and deviation 1', () => {
     const values = draws((i) => keyedNormal(3, 'noise', 'scale', i));
     expect(Math.abs(mean(values))).toBeLessThan(0.02);
@@ -45,3 +51,5 @@ describe('keyed random numbers', () => {
     expect(values.filter((value) => Math.abs(value) < 1).length / COUNT).toBeCloseTo(0.6827, 1);
   });
 });
+
+const RECORDED = [0.9546882727226569, 0.4714485434999358];

@@ -1,9 +1,17 @@
 /** The five input pairs agree with each other and with both sources, and say no outside the range. */
 import { describe, expect, it } from 'vitest';
+import { exp } from '../../src/numerics/exp';
+import { keyedUniform } from '../../src/numerics/keyedRandom';
+import { ln } from '../../src/numerics/ln';
 import { PROPERTY_PAIRS, type PropertyPair } from '../../src/refrigerant/fluidState';
 import { REFRIGERANT_IDS } from '../../src/refrigerant/fluids';
 import { OutOfRangeError } from '../../src/refrigerant/outOfRangeError';
-import { INPUT_COLUMNS, type PropertyRow, propertyRows } from '../../src/refrigerant/propertyRows';
+import {
+  INPUT_COLUMNS,
+  type PropertyRow,
+  propertyRows,
+  stateFinder,
+} from '../../src/refrigerant/propertyRows';
 
 const STATES: readonly (readonly [number, number])[] = [
   [120e3, 420e3],
@@ -59,5 +67,31 @@ describe.each(REFRIGERANT_IDS)('property rows of %s', (id) => {
     expect(ask('p,q', 1e9, 0.5)).toThrow(OutOfRangeError);
     expect(ask('rho,u', 1300, 900e3)).toThrow(OutOfRangeError);
     expect(ask('p,T', Number.NaN, 300)).toThrow(OutOfRangeError);
+  });
+
+  it.each(sources)('answer any pair of numbers with a state or with the range (%s)', (source) => {
+    const find = stateFinder(id, source);
+    const between = (low: number, high: number, name: string, i: number): number =>
+      low + (high - low) * keyedUniform(5, name, id, i);
+    let answered = 0;
+    const ask = (pair: PropertyPair, first: number, second: number): void => {
+      try {
+        const state = find(pair, first, second);
+        expect(Number.isFinite(state.densityKgPerM3 + state.entropyJPerKgK + state.temperatureK)).toBe(true);
+        answered++;
+      } catch (error) {
+        if (!(error instanceof OutOfRangeError)) throw error;
+      }
+    };
+    for (let i = 0; i < 300; i++) {
+      const pressurePa = exp(between(0, ln(60e6), 'pressure', i));
+      ask('p,T', pressurePa, between(120, 500, 'temperature', i));
+      ask('p,h', pressurePa, between(20e3, 600e3, 'enthalpy', i));
+      ask('p,h', between(3e6, 4.5e6, 'near critical', i), between(300e3, 450e3, 'enthalpy', i));
+      ask('T,q', between(110, 400, 'temperature', i), between(0, 1, 'quality', i));
+      ask('p,q', pressurePa, between(0, 1, 'quality', i));
+      ask('rho,u', exp(between(-1, 6.5, 'density', i)), between(50e3, 550e3, 'energy', i));
+    }
+    expect(answered).toBeGreaterThan(600);
   });
 });
