@@ -2,12 +2,13 @@
  * A condition as data -> one closure, made once. Signals are found, units turned into SI here; what runs each step only
  * compares numbers. A comparison with NaN (nothing to read) is false.
  *
- * Throws `ConditionError` for an unknown signal (with the nearest known one), a value that does not fit the signal's
+ * Throws `ConditionError` for an unknown signal or event (with the nearest known one), a value that does not fit the signal's
  * unit, and a pattern that no signal matches.
  */
 import type { Comparison, Condition, EventPattern } from '../../../shared/schema/condition';
 import type { SignalSpec } from '../../plant/signalTypes';
 import { nearest } from '../../words/nearest';
+import { eventIds } from './eventIds';
 import type { Predicate, SignalTable } from './moment';
 import { valueFor } from './valueInUnit';
 
@@ -41,6 +42,7 @@ function some(parts: readonly Predicate[]): Predicate {
 }
 
 function compileEvent({ event, subject }: EventPattern): Predicate {
+  if (!eventIds.includes(event)) throw new ConditionError(unknown('event', event, eventIds));
   return (moment) => {
     for (const happened of moment.events) {
       if (happened.id === event && (subject === undefined || happened.subject === subject)) return true;
@@ -82,6 +84,10 @@ export function matchingSignals(pattern: string, { signals }: SignalTable): numb
     }
   });
   if (found.length > 0) return found;
-  const near = nearest(pattern, signals.map(({ id }) => id));
-  throw new ConditionError(`no signal "${pattern}"${near === undefined ? '' : `; did you mean "${near}"?`}`);
+  throw new ConditionError(unknown('signal', pattern, signals.map(({ id }) => id)));
+}
+
+function unknown(what: string, id: string, known: Iterable<string>): string {
+  const near = nearest(id, known);
+  return `no ${what} "${id}"${near === undefined ? '' : `; did you mean "${near}"?`}`;
 }

@@ -1,0 +1,41 @@
+/**
+ * A scenario's own plans, played: the solution has to reach 95 without a refused line or a critical fault, carelessness
+ * and doing nothing have to fail. What the solution meets on its way is looked at too: a charge nobody would call one,
+ * a trip of the high-pressure switch, numbers that are none.
+ */
+import type { PlanLine } from '../../shared/schema/plan';
+import type { Findings } from '../session/check/findings';
+import { openSession, recordOf } from '../session/openSession';
+import { playPlan } from '../session/plan/playPlan';
+import type { Scenario } from '../session/scenario/scenario';
+import { isWordId, say } from '../words/words';
+import { type Score, score } from './score';
+
+const SOLUTION_MARK = 95;
+const SEED = 1;
+
+export function checkPlans(scenario: Scenario, findings: Findings): void {
+  const { plans } = scenario.data;
+  const solution = play(scenario, plans.solution, 'solution', findings);
+  if (solution.score < SOLUTION_MARK || solution.critical.length > 0) {
+    const lost = solution.findings.filter(({ severity }) => severity !== null).map(({ rule }) => rule);
+    const message = `the solution scores ${solution.score}, under ${SOLUTION_MARK}; broken: ${lost.join(', ') || 'none'}`;
+    findings.error(['plans', 'solution'], 'SCN201', message);
+  }
+  for (const plan of ['careless', 'nothing'] as const) {
+    const { passed, score: points } = play(scenario, plans[plan], plan, findings);
+    if (passed) findings.error(['plans', plan], 'SCN202', `${plan} passes with ${points}; it has to fail`);
+  }
+}
+
+function play(scenario: Scenario, lines: readonly PlanLine[], plan: string, findings: Findings): Score {
+  const core = openSession(scenario, { mode: 'assessed', seed: SEED });
+  for (const { line, reason, params } of playPlan(core, lines)) {
+    const told = isWordId(reason) ? say({ id: reason, values: params }) : reason;
+    const message = `action ${line + 1} is refused: ${told}`;
+    if (plan === 'solution') findings.error(['plans', plan], 'SCN203', message);
+    else findings.warning(['plans', plan], 'SCN203', message);
+  }
+  if (core.view().phase !== 'debrief') findings.error(['plans', plan], 'SCN204', `${plan} never finishes; end it with "finish"`);
+  return score(recordOf(scenario, core.log()), scenario);
+}

@@ -1,0 +1,38 @@
+/** Rules of a scenario against the signals its car has; its own rules also against the words they are told in. */
+import type { Rule } from '../../shared/schema/rubric';
+import type { Plant } from '../plant/plantPort';
+import type { Findings } from '../session/check/findings';
+import { ConditionError } from '../session/conditions/compileCondition';
+import { measureList } from '../session/record/measures';
+import type { Scenario } from '../session/scenario/scenario';
+import { sessionSignals } from '../session/sessionSignals';
+import { QuantityError } from '../units/quantity';
+import { nearest } from '../words/nearest';
+import { isWordId } from '../words/words';
+import { compileRule } from './compileRule';
+
+export function checkRules({ rules, data }: Scenario, plant: Plant, findings: Findings): void {
+  const table = { signals: [...plant.signals, ...sessionSignals(plant)] };
+  const known = [...table.signals.map(({ id }) => id), ...measureList.map(({ id }) => id)];
+  const own = data.rubric.add ?? [];
+  for (const rule of rules) {
+    const at = own.findIndex(({ id }) => id === rule.id);
+    const path = at < 0 ? ['rubric', 'use'] : ['rubric', 'add', at];
+    try {
+      compileRule(rule, table);
+    } catch (error) {
+      if (!(error instanceof ConditionError || error instanceof QuantityError)) throw error;
+      findings.error(path, 'SCN130', `${rule.id}: ${error.message}`);
+    }
+    for (const source of Object.values(rule.quotes)) {
+      if (known.includes(source)) continue;
+      const near = nearest(source, known);
+      findings.error(path, 'SCN131', `${rule.id} quotes "${source}"${near === undefined ? '' : `; did you mean "${near}"?`}`);
+    }
+    if (!isTold(rule)) findings.error(path, 'SCN132', `${rule.id} has no sentence; rules.${rule.id} belongs into the words`);
+  }
+}
+
+function isTold({ id }: Rule): boolean {
+  return isWordId(`rules.${id}.told`) || (isWordId(`rules.${id}.kept`) && isWordId(`rules.${id}.broken`));
+}

@@ -1,0 +1,43 @@
+/** Ids and conditions of a scenario against what the plant really has: deliveries, answer, papers, cans, plans. */
+import type { ScenarioData } from '../../../shared/schema/scenario';
+import type { Plant } from '../../plant/plantPort';
+import { nearest } from '../../words/nearest';
+import { ConditionError, compileCondition } from '../conditions/compileCondition';
+import { sessionSignals } from '../sessionSignals';
+import { checkPlanWords } from './checkPlanWords';
+import type { Findings } from './findings';
+
+const PLANS = ['solution', 'careless', 'nothing'] as const;
+
+export function checkIds(data: ScenarioData, plant: Plant, findings: Findings): void {
+  const table = { signals: [...plant.signals, ...sessionSignals(plant)] };
+  data.deliver.forEach(({ done }, at) => {
+    try {
+      compileCondition(done, table);
+    } catch (error) {
+      if (!(error instanceof ConditionError)) throw error;
+      findings.error(['deliver', at, 'done'], 'SCN120', error.message);
+    }
+  });
+  checkKnown(data.answer.causes, ['answer', 'causes'], plant.choices('cause'), findings);
+  checkKnown(data.answer.parts, ['answer', 'parts'], plant.choices('replaceable'), findings);
+  checkOnce(data.papers.map(({ id }) => id), 'papers', findings);
+  checkOnce(data.bench.cans.map(({ id }) => id), 'bench.cans', findings);
+  checkOnce(data.deliver.map(({ id }) => id), 'deliver', findings);
+  for (const plan of PLANS) checkPlanWords(data.plans[plan], ['plans', plan], plant, findings);
+}
+
+function checkKnown(ids: readonly string[], path: readonly string[], known: readonly string[], findings: Findings): void {
+  ids.forEach((id, at) => {
+    if (known.includes(id)) return;
+    const near = nearest(id, known);
+    const hint = near === undefined ? `there is ${known.join(', ') || 'none'}` : `did you mean "${near}"?`;
+    findings.error([...path, at], 'SCN121', `"${id}" is not known for this car; ${hint}`);
+  });
+}
+
+function checkOnce(ids: readonly string[], where: string, findings: Findings): void {
+  ids.forEach((id, at) => {
+    if (ids.indexOf(id) < at) findings.error([...where.split('.'), at, 'id'], 'SCN122', `"${id}" stands twice`);
+  });
+}

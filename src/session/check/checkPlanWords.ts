@@ -1,0 +1,43 @@
+/** Do the lines of a plan say something that could be done in this car: commands, arguments, ids. */
+import type { PlanLine, RepeatedLines, SingleLine } from '../../../shared/schema/plan';
+import type { YamlPath } from '../../../shared/schema/readYaml';
+import type { Command } from '../../plant/commandSpecs';
+import type { Plant } from '../../plant/plantPort';
+import { nearest } from '../../words/nearest';
+import { isWordId, say } from '../../words/words';
+import { argsOf } from '../commandShape';
+import { readPlanLine } from '../plan/planWords';
+import type { Findings } from './findings';
+
+export function checkPlanWords(lines: readonly PlanLine[], path: YamlPath, plant: Plant, findings: Findings): void {
+  lines.forEach((line, at) => {
+    if (typeof line === 'string' || !('repeat' in line)) checkLine(line as SingleLine, [...path, at], plant, findings);
+    else {
+      const { repeat } = line as RepeatedLines;
+      repeat.forEach((inner, below) => {
+        checkLine(inner, [...path, at, 'repeat', below], plant, findings);
+      });
+    }
+  });
+}
+
+function checkLine(line: SingleLine, path: YamlPath, plant: Plant, findings: Findings): void {
+  const reading = readPlanLine(line);
+  if ('problem' in reading) {
+    const { reason, params } = reading.problem;
+    findings.error(path, 'SCN110', isWordId(reason) ? say({ id: reason, values: params }) : reason);
+  } else if (reading.act.kind === 'command') checkIds(reading.act.command, path, plant, findings);
+}
+
+function checkIds(command: Command, path: YamlPath, plant: Plant, findings: Findings): void {
+  for (const [name, spec] of argsOf(command.do)) {
+    if (spec.kind !== 'id' && spec.kind !== 'ids') continue;
+    const known = plant.choices(spec.of);
+    const given = String(command[name]).split(',').filter((id) => id !== '');
+    for (const id of given.filter((one) => !known.includes(one))) {
+      const near = nearest(id, known);
+      const hint = near === undefined ? `there is ${known.join(', ') || 'none'}` : `did you mean "${near}"?`;
+      findings.error(path, 'SCN111', `no ${spec.of} "${id}" here; ${hint}`);
+    }
+  }
+}
