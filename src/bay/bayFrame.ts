@@ -2,7 +2,7 @@
  * What the bay is told: everything it draws besides the layout. Plain data, made by the page from the session's view
  * and frame. The bay keeps nothing of it but the picture; what a person does comes back as intents.
  */
-import type { HoseId } from '../layout/layout';
+import type { CoupledHose, HoseId } from '../layout/layout';
 
 export type CapLook = 'blank' | 'shape' | 'letter' | 'swapped' | 'missing';
 
@@ -24,14 +24,20 @@ export interface HoseFrame {
   readonly caught: boolean;
 }
 
+export type CoupledHoseFrame = HoseFrame & { readonly id: CoupledHose };
+
+export const hasCoupler = (hose: HoseFrame): hose is CoupledHoseFrame => hose.id !== 'utility';
+
 export interface CanFrame {
   readonly id: string;
   /** 0 upright, 180 inverted. */
   readonly tiltDeg: number;
   /** 0 shut, 16 fully open. */
   readonly valveSixteenths: number;
-  /** A charging hose leads from its valve. */
+  /** A hose leads from its tap. */
   readonly mounted: boolean;
+  /** Which one; by itself the utility hose where there is one, else the charging hose. */
+  readonly onto?: 'charging' | 'utility' | null;
   /** Frost on its wall up to this share of its height; null: none. */
   readonly frostLevel: number | null;
   /** Stands on the scale. */

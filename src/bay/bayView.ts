@@ -61,7 +61,7 @@ function bindBay(
   const twin = createTwin(word('bay.drawing'));
   const labels = createLabels(layout);
   const root = document.createElement('div');
-  root.className = 'bay';
+  root.className = 'bay-view';
   root.append(renderer.canvas as HTMLCanvasElement, twin.root, ...labels.elements);
   host.append(root);
 

@@ -5,7 +5,7 @@
 import type { Layout, PointMm } from '../layout/layout';
 import { defaultRoute, zonesAlong } from '../layout/zones';
 import type { BayCallbacks } from './bayApi';
-import type { BayFrame } from './bayFrame';
+import { type BayFrame, hasCoupler } from './bayFrame';
 import {
   emptyHand,
   type Hand,
@@ -69,7 +69,7 @@ export function createHands(host: HandsHost): Hands {
     const carried = hand.doing === 'carrying' ? hand : null;
     const hose = carried && hoseOfCoupler(carried.item);
     scene.setCarryingHose(hose !== null);
-    if (carried?.at && (hose === 'low' || hose === 'high')) scene.hoses[hose].carry(carried.at);
+    if (carried?.at && hose) scene.hoses[hose].carry(carried.at);
     if (carried?.at && carried.item === CAN) scene.can.carry(carried.at);
     if (!carried && before.doing === 'carrying') settle(before.item);
     scene.rings.set(ringsOf(layout, carried, sceneNow()));
@@ -94,7 +94,7 @@ export function createHands(host: HandsHost): Hands {
 
   const fall = (item: string): void => {
     const hose = hoseOfCoupler(item);
-    if (hose === 'low' || hose === 'high') scene.hoses[hose].fall();
+    if (hose) scene.hoses[hose].fall();
   };
 
   const drop = (
@@ -105,7 +105,7 @@ export function createHands(host: HandsHost): Hands {
   ): void => {
     const hose = hoseOfCoupler(item);
     const port = layout.ports.find((p) => p.id === target);
-    if (!port || (hose !== 'low' && hose !== 'high')) {
+    if (!port || !hose) {
       if (target === MAT) fall(item);
       callbacks.onDrop(item, target, []);
       return;
@@ -160,8 +160,7 @@ export function gearOf(host: Pick<HandsHost, 'scene' | 'frame'>): Gear[] {
   const { scene } = host;
   const frame = host.frame();
   const gear: Gear[] = [];
-  for (const hose of frame.hoses) {
-    if (hose.id === 'charging') continue;
+  for (const hose of frame.hoses.filter(hasCoupler)) {
     const at = scene.hoses[hose.id].couplerAt();
     if (at) gear.push({ id: couplerId(hose.id), takeable: true, from: hose.port, at, r: COUPLER_R_MM });
   }

@@ -2,18 +2,18 @@
  * Ids of what a hand can take and where it can go: a port is its layout id, a part its layout id, a coupler
  * "coupler:low", a cap "cap:port-a", the can "can", its valve "can-valve", the mat "mat", the scale "scale".
  */
-import type { HoseId } from '../layout/layout';
+import type { CoupledHose } from '../layout/layout';
 
 export const MAT = 'mat';
 export const SCALE = 'scale';
 export const CAN = 'can';
 export const CAN_VALVE = 'can-valve';
 
-export const couplerId = (hose: HoseId): string => `coupler:${hose}`;
+export const couplerId = (hose: CoupledHose): string => `coupler:${hose}`;
 export const capId = (portId: string): string => `cap:${portId}`;
 
 /** The hose of a coupler id, or null for anything else. */
-export function hoseOfCoupler(itemId: string): HoseId | null {
+export function hoseOfCoupler(itemId: string): CoupledHose | null {
   const hose = itemId.startsWith('coupler:') ? itemId.slice('coupler:'.length) : '';
   return hose === 'low' || hose === 'high' || hose === 'charging' ? hose : null;
 }

@@ -104,13 +104,16 @@ export interface HoseRoute {
   readonly way?: readonly PointMm[];
 }
 
-export type HoseId = 'low' | 'high' | 'charging';
+/** The gauge set's three hoses, and the charging hose with a gauge of its own. */
+export type HoseId = 'low' | 'high' | 'charging' | 'utility';
+/** Hoses that end in a coupler; the utility hose ends in a nut for a can's tap. */
+export type CoupledHose = Exclude<HoseId, 'utility'>;
 
 export interface Mat {
   readonly side: 'left' | 'right';
   readonly rect: RectMm;
   readonly canAt: PointMm;
-  /** Where each loose coupler lies. */
+  /** Where each loose end lies. */
   readonly rest: Readonly<Record<HoseId, PointMm>>;
 }
 

@@ -1,5 +1,5 @@
 /**
- * The code of shape: low is round, high is a rounded square, the charging hose a pennant on a staff. Shape and letter
+ * The code of shape: low is round, high is a rounded square, hoses for cans a pennant on a staff. Shape and letter
  * carry the meaning, colour only helps. One function draws all of them.
  */
 import type { HoseId } from '../../layout/layout';
@@ -11,8 +11,14 @@ export const HOSE_INK: Readonly<Record<HoseId, 'low' | 'high' | 'chg'>> = {
   low: 'low',
   high: 'high',
   charging: 'chg',
+  utility: 'chg',
 };
-export const HOSE_LETTER: Readonly<Record<HoseId, string>> = { low: 'L', high: 'H', charging: 'C' };
+export const HOSE_LETTER: Readonly<Record<HoseId, string>> = {
+  low: 'L',
+  high: 'H',
+  charging: 'C',
+  utility: 'V',
+};
 
 export function codeShape(hose: HoseId, x: number, y: number, r: number): string {
   if (hose === 'low') return circle(x, y, r);
@@ -29,7 +35,7 @@ export function badge(hose: HoseId, x: number, y: number, r: number): Drawing {
   const ink = HOSE_INK[hose];
   const rim = mm(Math.max(1.6, r * 0.14));
   const flag = codeShape(hose, x, y, r);
-  if (hose !== 'charging') {
+  if (hose === 'low' || hose === 'high') {
     return [shape(flag, ink, 'white', rim, { join: 'round' }), ...letter(HOSE_LETTER[hose], x, y, r * 1.18)];
   }
   const staff = `M${mm(x - r)} ${mm(y - r * 1.2)}V${mm(y + r * 1.5)}`;
@@ -37,6 +43,6 @@ export function badge(hose: HoseId, x: number, y: number, r: number): Drawing {
     stroke(staff, 'white', mm(r * 0.42), 1, ROUND),
     shape(flag, 'chg-d', 'white', rim, { join: 'round' }),
     stroke(staff, 'chg-d', mm(r * 0.2), 1, ROUND),
-    ...letter('C', x - r * 0.16, y, r * 1.22),
+    ...letter(HOSE_LETTER[hose], x - r * 0.16, y, r * 1.22),
   ];
 }

@@ -1,7 +1,7 @@
 /** Where a hose lies before anybody touched it: led along its route, or loose from the mat to the gauge edge. */
-import type { HoseId, Layout, PointMm } from '../../layout/layout';
+import type { CoupledHose, HoseId, Layout, PointMm } from '../../layout/layout';
 import { wayThrough } from '../../layout/zones';
-import { BARB_MM, barbTip, type SideHose } from '../drawing/gear/coupler';
+import { BARB_MM, barbTip, couplerForm } from '../drawing/gear/coupler';
 import { rounded } from './chain';
 
 /** Loose couplers lie with their mouth toward the car. */
@@ -23,9 +23,9 @@ export function ledWay(layout: Layout, hose: HoseId, portId: string, route: read
 const beforeEdge = (layout: Layout, hose: HoseId): PointMm => [layout.edge.x + 110, layout.edge[hose]];
 
 /** From a loose coupler on the mat to the gauge edge. */
-export function restWay(layout: Layout, hose: SideHose): PointMm[] {
+export function restWay(layout: Layout, hose: CoupledHose): PointMm[] {
   const [x, y] = layout.mat.rest[hose];
-  const [dx, dy] = barbTip(hose, REST_TURN_DEG);
+  const [dx, dy] = barbTip(couplerForm(hose), REST_TURN_DEG);
   const edge: PointMm = [layout.edge.x, layout.edge[hose]];
   const barb: PointMm = [x + dx, y + dy];
   return rounded([
@@ -38,10 +38,10 @@ export function restWay(layout: Layout, hose: SideHose): PointMm[] {
 }
 
 /** From the can's tap, or the loose end on the mat, to the gauge edge. */
-export function chargingWay(layout: Layout, outlet: PointMm | null, tiltDeg: number): PointMm[] {
-  const edge: PointMm = [layout.edge.x, layout.edge.charging];
+export function canWay(layout: Layout, outlet: PointMm | null, tiltDeg: number): PointMm[] {
+  const edge: PointMm = [layout.edge.x, layout.edge.utility];
   if (outlet === null) {
-    const [x, y] = layout.mat.rest.charging;
+    const [x, y] = layout.mat.rest.utility;
     return rounded([[x - 20, y], [x - 60, y + 2], [edge[0] + 40, edge[1]], edge]);
   }
   const angle = (tiltDeg * Math.PI) / 180;

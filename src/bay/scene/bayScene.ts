@@ -3,7 +3,7 @@
  * drawing order; the scene hands frames, time and new sizes to all of them.
  */
 import { Container } from 'pixi.js';
-import type { Layout } from '../../layout/layout';
+import type { CoupledHose, Layout } from '../../layout/layout';
 import { word } from '../../words/words';
 import type { BayFrame } from '../bayFrame';
 import type { Camera, HostSize } from '../camera';
@@ -25,7 +25,7 @@ import { createStillLayer, type StillLayer } from './stillNode';
 
 export interface BayScene {
   readonly stage: Container;
-  readonly hoses: Readonly<Record<'low' | 'high', HoseNode>>;
+  readonly hoses: Readonly<Record<CoupledHose, HoseNode>>;
   readonly can: CanNode;
   readonly rings: RingNode;
   show(frame: BayFrame): void;
@@ -43,14 +43,15 @@ export function createScene(layout: Layout, still: boolean): BayScene {
   let edgeX = layout.view[0];
   const context: SceneContext = { layout, stamps, palette: () => palette, still };
   const clear = keepClearNode(context);
-  const hoses = { low: hoseNode(context, 'low', () => edgeX), high: hoseNode(context, 'high', () => edgeX) };
+  const made = (hose: CoupledHose): HoseNode => hoseNode(context, hose, () => edgeX);
+  const hoses = { low: made('low'), high: made('high'), charging: made('charging') };
   const can = canNode(context, word('bay.can.print'));
   const rings = ringNode(context);
   const worlds: Container[] = [];
   const layers: { readonly layer: StillLayer; readonly index: number }[] = [];
   const blades: SceneNode[] = [];
   const live = liveNodes(context);
-  const nodes: SceneNode[] = [...live, clear, can, hoses.low, hoses.high];
+  const nodes: SceneNode[] = [...live, clear, can, hoses.charging, hoses.low, hoses.high];
 
   const addWorld = (...views: readonly Container[]): void => {
     const world = new Container();
@@ -65,9 +66,9 @@ export function createScene(layout: Layout, still: boolean): BayScene {
       addWorld(node.view);
       return;
     }
-    const made = createStillLayer();
-    layers.push({ layer: made, index });
-    stage.addChild(made.view);
+    const still = createStillLayer();
+    layers.push({ layer: still, index });
+    stage.addChild(still.view);
   });
   addWorld(...nodes.map((node) => node.view), rings.view);
 

@@ -1,12 +1,12 @@
-/** The can on the mat or in the hand, its tilt dial, the scale under it, and the charging hose that leads to the gauges. */
+/** The can on the mat or in the hand, its tilt dial, the scale under it, and the hose that leads from it to the gauges. */
 import { Container, Graphics, Sprite } from 'pixi.js';
-import type { PointMm } from '../../layout/layout';
-import type { CanFrame } from '../bayFrame';
+import type { HoseId, PointMm } from '../../layout/layout';
+import type { BayFrame, CanFrame } from '../bayFrame';
 import { badge } from '../drawing/badge';
 import { CAN_SCALE, canDrawing, canOutlet, scalePlate, tiltDial } from '../drawing/gear/can';
 import { chargingEnd } from '../drawing/gear/coupler';
 import { createChain } from '../hose/chain';
-import { chargingWay } from '../hose/hoseWays';
+import { canWay } from '../hose/hoseWays';
 import { showStamp } from '../stamps';
 import { paintHose } from './hosePaint';
 import type { SceneContext, SceneNode } from './sceneNode';
@@ -38,9 +38,10 @@ export function canNode(context: SceneContext, print: string): CanNode {
     new Sprite(),
     new Sprite(),
   ];
-  view.addChild(plate, hose, bead, end, can, dial);
+  view.addChild(hose, plate, bead, end, can, dial);
   let frame: CanFrame | null = null;
   let hosed = false;
+  let leads: HoseId = 'utility';
   let held: PointMm | null = null;
   view.visible = false;
 
@@ -87,7 +88,7 @@ export function canNode(context: SceneContext, print: string): CanNode {
     end.visible = hosed && !frame?.mounted;
     if (!hosed) return;
     const outlet = frame?.mounted ? outletAt(frame) : null;
-    const chain = createChain(chargingWay(context.layout, outlet, frame?.tiltDeg ?? 0));
+    const chain = createChain(canWay(context.layout, outlet, frame?.tiltDeg ?? 0));
     chain.step(6);
     const points = chain.points();
     chain.dispose();
@@ -95,11 +96,11 @@ export function canNode(context: SceneContext, print: string): CanNode {
     const [bx, by] = points[Math.round(points.length * 0.62)];
     showStamp(
       bead,
-      context.stamps.get('bead:charging', () => badge('charging', 0, 0, 17)),
+      context.stamps.get(`bead:${leads}`, () => badge(leads, 0, 0, 17)),
       bx,
       by,
     );
-    const rest = context.layout.mat.rest.charging;
+    const rest = context.layout.mat.rest.utility;
     if (end.visible) showStamp(end, context.stamps.get('charging-end', chargingEnd), rest[0], rest[1]);
   };
   const outletAt = (now: CanFrame): PointMm => {
@@ -112,7 +113,8 @@ export function canNode(context: SceneContext, print: string): CanNode {
     show(now, fresh) {
       const before = key(frame, hosed);
       frame = now.can;
-      hosed = now.hoses.some((h) => h.id === 'charging');
+      hosed = now.can?.mounted === true || now.hoses.some((h) => h.id === 'utility');
+      leads = leadOf(now);
       if (fresh || key(frame, hosed) !== before) draw();
     },
     carry(point) {
@@ -127,6 +129,12 @@ export function canNode(context: SceneContext, print: string): CanNode {
     },
     dialAt: () => (frame ? dialPlace() : null),
   };
+}
+
+/** Which hose leads from the can: the one said, else the only one that can. */
+function leadOf({ can, hoses }: BayFrame): HoseId {
+  if (can?.onto) return can.onto;
+  return hoses.some((h) => h.id === 'utility') ? 'utility' : 'charging';
 }
 
 const key = (frame: CanFrame | null, hosed: boolean): string => `${hosed}${JSON.stringify(frame)}`;

@@ -5,10 +5,10 @@
  * A coupler that was just put on a port is shown there at once; where the next frames do not confirm it, it falls.
  */
 import { Container, Graphics, Sprite } from 'pixi.js';
-import type { PointMm } from '../../layout/layout';
+import type { CoupledHose, PointMm } from '../../layout/layout';
 import type { HoseFrame } from '../bayFrame';
 import { badge, HOSE_INK } from '../drawing/badge';
-import { BARB_MM, barbTip, couplerSide, couplerTop, MOUTH_MM, type SideHose } from '../drawing/gear/coupler';
+import { BARB_MM, barbTip, couplerForm, couplerSide, couplerTop, MOUTH_MM } from '../drawing/gear/coupler';
 import { createChain, type HoseChain, LED_STEPS } from '../hose/chain';
 import { ledWay, REST_TURN_DEG, restWay } from '../hose/hoseWays';
 import { showStamp } from '../stamps';
@@ -47,7 +47,8 @@ const SETTLE_STEPS = 40;
 /** A direction is drawn in steps of this many degrees, so that couplers share pictures. */
 const TURN_STEP_DEG = 10;
 
-export function hoseNode(context: SceneContext, hose: SideHose, edgeX: () => number): HoseNode {
+export function hoseNode(context: SceneContext, hose: CoupledHose, edgeX: () => number): HoseNode {
+  const form = couplerForm(hose);
   const view = new Container();
   const strokes = new Graphics();
   const beads = [...BEAD_SHARES, 1].map(() => new Sprite());
@@ -89,7 +90,7 @@ export function hoseNode(context: SceneContext, hose: SideHose, edgeX: () => num
     const leftMost = edgeX() + EDGE_BEAD_R + 8;
     BEAD_SHARES.forEach((share, i) => {
       const [x, y] = points[Math.round(share * (points.length - 1))];
-      beads[i].visible = x > leftMost + 2 * EDGE_BEAD_R;
+      beads[i].visible = x > leftMost + 3.4 * EDGE_BEAD_R;
       showStamp(beads[i], bead, x, y);
     });
     const at = points.find(([x]) => x < leftMost) ?? points[points.length - 1];
@@ -105,10 +106,10 @@ export function hoseNode(context: SceneContext, hose: SideHose, edgeX: () => num
       const away = points[3];
       const degrees = (Math.atan2(away[1] - place.at[1], away[0] - place.at[0]) * 180) / Math.PI;
       const turn = Math.round(degrees / TURN_STEP_DEG) * TURN_STEP_DEG;
-      const draw = () => couplerTop(hose, (turn * Math.PI) / 180, open);
+      const draw = () => couplerTop(form, (turn * Math.PI) / 180, open);
       showStamp(
         coupler,
-        context.stamps.get(`coupler:${hose}:${turn}:${open}`, draw),
+        context.stamps.get(`coupler:${form}:${turn}:${open}`, draw),
         place.at[0],
         place.at[1],
       );
@@ -116,8 +117,8 @@ export function hoseNode(context: SceneContext, hose: SideHose, edgeX: () => num
     }
     const lying = place.kind === 'resting';
     const [x, y] = middle();
-    const draw = () => (lying ? couplerSide(hose, REST_TURN_DEG) : couplerSide(hose, 0, true));
-    showStamp(coupler, context.stamps.get(`coupler:${hose}:${lying ? 'lying' : 'held'}`, draw), x, y);
+    const draw = () => (lying ? couplerSide(form, REST_TURN_DEG) : couplerSide(form, 0, true));
+    showStamp(coupler, context.stamps.get(`coupler:${form}:${lying ? 'lying' : 'held'}`, draw), x, y);
   };
   const middle = (): PointMm => {
     const rest = context.layout.mat.rest[hose];
@@ -129,7 +130,7 @@ export function hoseNode(context: SceneContext, hose: SideHose, edgeX: () => num
   };
   const pullHeld = (): void => {
     const [x, y] = middle();
-    const [dx, dy] = barbTip(hose, 0, true);
+    const [dx, dy] = barbTip(form, 0, true);
     chain?.pull([x + dx, y + dy]);
     moving = true;
   };

@@ -3,11 +3,11 @@
  * is made from the same layout and frame as the picture, so nothing is described by hand.
  */
 
-import type { Layout, PointMm, RectMm } from '../../layout/layout';
+import type { CoupledHose, Layout, PointMm, RectMm } from '../../layout/layout';
 import { stopsOf as computeStops, type Stop } from '../../layout/order';
 import { routesOf } from '../../layout/zones';
 import { word } from '../../words/words';
-import type { BayFrame } from '../bayFrame';
+import { type BayFrame, hasCoupler } from '../bayFrame';
 import type { Hand } from '../gesture/handGesture';
 import { CAN, CAN_VALVE, couplerId, hoseOfCoupler, MAT, SCALE } from '../itemIds';
 import { canState, couplerName, couplerState, lineName, partName, portState, routeName } from './names';
@@ -36,7 +36,7 @@ export interface Entry {
 
 /** Where gear lies at the moment, from the scene. */
 export interface GearPlaces {
-  coupler(hose: 'low' | 'high'): PointMm | null;
+  coupler(hose: CoupledHose): PointMm | null;
   can(): PointMm | null;
   valve(): PointMm | null;
   dial(): PointMm | null;
@@ -81,9 +81,9 @@ function stopEntry(layout: Layout, frame: BayFrame, stop: Stop): Entry {
 }
 
 function gearEntries(layout: Layout, frame: BayFrame, places: GearPlaces): Entry[] {
-  const couplers = frame.hoses.flatMap((hose): Entry[] => {
-    const at = hose.id === 'charging' ? layout.mat.rest.charging : places.coupler(hose.id);
-    if (!at || hose.id === 'charging') return [];
+  const couplers = frame.hoses.filter(hasCoupler).flatMap((hose): Entry[] => {
+    const at = places.coupler(hose.id);
+    if (!at) return [];
     const id = couplerId(hose.id);
     return [
       {

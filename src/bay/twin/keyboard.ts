@@ -2,7 +2,7 @@
 import type { Layout, PointMm } from '../../layout/layout';
 import { type Arrow, neighbour } from '../../layout/order';
 import type { BayCallbacks } from '../bayApi';
-import type { BayFrame } from '../bayFrame';
+import { type BayFrame, hasCoupler } from '../bayFrame';
 import type { Hands } from '../hands';
 import { capId, couplerId } from '../itemIds';
 import type { Entry } from './entries';
@@ -100,7 +100,7 @@ const middleOf = ({ hit: [x, y, w, h] }: Entry): PointMm => [x + w / 2, y + h / 
 /** K: open or shut the coupler that stands here, or put on the loose one that fits. */
 function coupleHere(host: KeyboardHost, id: string): void {
   const { hands, callbacks, twin } = host;
-  const { hoses } = host.frame();
+  const hoses = host.frame().hoses.filter(hasCoupler);
   const onIt = hoses.find((hose) => hose.port !== null && (hose.port === id || couplerId(hose.id) === id));
   if (onIt) {
     callbacks.onPick(couplerId(onIt.id));

@@ -1,4 +1,6 @@
 /** Shows the bay by itself while somebody draws it: `?vehicle=sedan&theme=dark&renderer=canvas&state=work`. */
+
+import { hasCoupler } from '../../../src/bay/bayFrame';
 import { type BayFrame, type BayTheme, createBay, stillFrame } from '../../../src/bay/bayView';
 import { couplerId, hoseOfCoupler } from '../../../src/bay/itemIds';
 import type { HoseId } from '../../../src/layout/layout';
@@ -17,11 +19,27 @@ let frame: BayFrame = { ...stillFrame(layout.ports.map((port) => port.id)), labe
 
 const states: Record<string, Partial<BayFrame>> = {
   rest: {},
+  charge: {
+    hoses: [
+      { id: 'charging', port: lowPort, open: true, route: defaultRoute(layout, lowPort), caught: false },
+    ],
+    can: {
+      id: 'can-1',
+      tiltDeg: 0,
+      valveSixteenths: 6,
+      mounted: true,
+      frostLevel: 0.4,
+      onScale: true,
+      readout: '182 g',
+    },
+    ports: { [lowPort]: { cap: 'missing', strap: true }, [highPort]: { cap: 'blank', strap: true } },
+  },
   mat: {
     hoses: [
       { id: 'low', port: null, open: false, route: [], caught: false },
       { id: 'high', port: null, open: false, route: [], caught: false },
       { id: 'charging', port: null, open: false, route: [], caught: false },
+      { id: 'utility', port: null, open: false, route: [], caught: false },
     ],
     can: {
       id: 'can-1',
@@ -38,7 +56,7 @@ const states: Record<string, Partial<BayFrame>> = {
     hoses: [
       { id: 'low', port: lowPort, open: true, route: defaultRoute(layout, lowPort), caught: false },
       { id: 'high', port: highPort, open: false, route: defaultRoute(layout, highPort), caught: false },
-      { id: 'charging', port: null, open: false, route: [], caught: false },
+      { id: 'utility', port: null, open: false, route: [], caught: false },
     ],
     can: {
       id: 'can-1',
@@ -81,7 +99,7 @@ const bay = await createBay(
   {
     onPick: (id) => {
       console.log('pick', id);
-      const hose = frame.hoses.find((h) => couplerId(h.id) === id);
+      const hose = frame.hoses.filter(hasCoupler).find((h) => couplerId(h.id) === id);
       if (hose)
         frame = { ...frame, hoses: frame.hoses.map((h) => (h === hose ? { ...h, open: !h.open } : h)) };
       if (id.startsWith('cap:')) {
@@ -100,7 +118,7 @@ const bay = await createBay(
       console.log('drop', item, target, route.join(','));
       const hose = hoseOfCoupler(item);
       if (hose && target === 'mat') setHose(hose, null, []);
-      if (hose && (hose === 'low' ? lowPort : highPort) === target) setHose(hose, target, route);
+      if (hose && (hose === 'high' ? highPort : lowPort) === target) setHose(hose, target, route);
     },
     onTilt: (tiltDeg) => {
       if (!frame.can) return;
@@ -124,7 +142,7 @@ const bay = await createBay(
     },
     validTargets: (item) => {
       const hose = hoseOfCoupler(item);
-      if (hose === 'low') return [lowPort, 'mat'];
+      if (hose === 'low' || hose === 'charging') return [lowPort, 'mat'];
       if (hose === 'high') return [highPort, 'mat'];
       return ['mat', 'scale'];
     },

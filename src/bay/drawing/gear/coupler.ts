@@ -3,7 +3,7 @@
  * below, the hose's barb to one side; the knob stands up while the core is shut and sinks when it is turned in. Loose
  * they lie on the mat in side view, because mouth and sleeve are the message there.
  */
-import type { HoseId } from '../../../layout/layout';
+import type { CoupledHose } from '../../../layout/layout';
 import { badge, HOSE_INK, HOSE_LETTER, letter } from '../badge';
 import { chain, move, scale, turn } from '../matrix';
 import { across, down, gearAcross, gearDome } from '../paints';
@@ -12,15 +12,16 @@ import { bar, type Drawing, fill, mm, placed, repeat, shape, stroke } from '../r
 import { canister, lineShadow, shadow } from '../solids';
 import { tube } from '../tubes';
 
-/** A hose with a coupler that snaps on a port; the charging hose ends in a threaded tap instead. */
-export type SideHose = Exclude<HoseId, 'charging'>;
+/** The two kinds of coupler there are. The charging hose wears a low-side one, whatever the colour of its hose. */
+export type CouplerForm = 'low' | 'high';
+export const couplerForm = (hose: CoupledHose): CouplerForm => (hose === 'high' ? 'high' : 'low');
 
-const knobRadius = (hose: SideHose): number => (hose === 'low' ? 27 : 30);
+const knobRadius = (hose: CouplerForm): number => (hose === 'low' ? 27 : 30);
 /** How far the hose starts from the middle of a coupler on a port. */
 export const BARB_MM = 66;
 
 /** On a port at the origin, the hose leaving at `angle` (radians, clockwise from picture right). */
-export function couplerTop(hose: SideHose, angle: number, open: boolean): Drawing {
+export function couplerTop(hose: CouplerForm, angle: number, open: boolean): Drawing {
   const r = knobRadius(hose);
   const [c, s] = [Math.cos(angle), Math.sin(angle)];
   const along = (k: number): readonly [number, number] => [mm(c * k), mm(2 + s * k)];
@@ -41,7 +42,7 @@ export function couplerTop(hose: SideHose, angle: number, open: boolean): Drawin
   ];
 }
 
-function knob(hose: SideHose, r: number): Drawing {
+function knob(hose: CouplerForm, r: number): Drawing {
   const height = 14;
   if (hose === 'low') {
     const flutes = Array.from({ length: 36 }, (_, i) => {
@@ -73,7 +74,7 @@ function knob(hose: SideHose, r: number): Drawing {
 export const MAT_SCALE = 0.86;
 
 /** Loose, in side view, mouth down when `turnDeg` is 0; the barb is at its right, or at its left where asked. */
-export function couplerSide(hose: SideHose, turnDeg: number, barbLeft = false): Drawing {
+export function couplerSide(hose: CouplerForm, turnDeg: number, barbLeft = false): Drawing {
   const ink = HOSE_INK[hose];
   const w = hose === 'low' ? 40 : 50;
   const mouth = hose === 'low' ? 18.6 : 22.6;
@@ -100,14 +101,14 @@ export function couplerSide(hose: SideHose, turnDeg: number, barbLeft = false): 
 export const MOUTH_MM = 62 * MAT_SCALE;
 
 /** Where the hose starts on a loose coupler, from its own middle. */
-export function barbTip(hose: SideHose, turnDeg: number, barbLeft = false): readonly [number, number] {
+export function barbTip(hose: CouplerForm, turnDeg: number, barbLeft = false): readonly [number, number] {
   const angle = (turnDeg * Math.PI) / 180;
   const x = ((hose === 'low' ? 40 : 50) * 0.2 + 56) * MAT_SCALE * (barbLeft ? -1 : 1);
   const y = -22 * MAT_SCALE;
   return [x * Math.cos(angle) - y * Math.sin(angle), x * Math.sin(angle) + y * Math.cos(angle)];
 }
 
-function sideKnob(hose: SideHose, w: number): Drawing {
+function sideKnob(hose: CouplerForm, w: number): Drawing {
   const top = -96;
   if (hose === 'high') {
     return [
