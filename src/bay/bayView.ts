@@ -29,10 +29,6 @@ import { bindKeyboard } from './twin/keyboard';
 import { createLabels } from './twin/labels';
 import { createTwin } from './twin/twin';
 
-export type { BayCallbacks, BayOptions, BayTheme, BayView } from './bayApi';
-export type { BayFrame, CanFrame, HoseFrame, PortFrame } from './bayFrame';
-export { stillFrame } from './bayFrame';
-
 /** More device pixels than this to a CSS pixel are not worth their time. */
 const MOST_RESOLUTION = 2;
 

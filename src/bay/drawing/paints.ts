@@ -55,7 +55,6 @@ export const dome = (m: string): Gradient => ({
 /** Hose colours have three steps: the colour, its lit side (-a) and its shade (-d). */
 const gear = (m: string): Stop[] => [at(0, m), at(0.3, `${m}-a`), at(0.62, m), at(1, `${m}-d`)];
 export const gearAcross = (m: string): Gradient => linear([0, 0, 1, 0], ...gear(m));
-export const gearDown = (m: string): Gradient => linear([0, 0, 0, 1], ...gear(m));
 export const gearDome = (m: string): Gradient => ({
   kind: 'radial',
   centre: [0.36, 0.32],

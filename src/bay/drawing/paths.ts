@@ -32,17 +32,3 @@ export function arc(x: number, y: number, rx: number, ry: number, from: number, 
     `A${mm(rx)} ${mm(ry)} 0 ${large} 1 ${mm(x + Math.cos(to) * rx)} ${mm(y + Math.sin(to) * ry)}`
   );
 }
-
-/** A smooth path through points (Catmull-Rom as cubics). */
-export function smooth(points: readonly PointMm[]): string {
-  let d = `M${mm(points[0][0])} ${mm(points[0][1])}`;
-  for (let i = 0; i < points.length - 1; i++) {
-    const before = points[Math.max(0, i - 1)];
-    const [a, b] = [points[i], points[i + 1]];
-    const after = points[Math.min(points.length - 1, i + 2)];
-    d +=
-      `C${mm(a[0] + (b[0] - before[0]) / 6)} ${mm(a[1] + (b[1] - before[1]) / 6)} ` +
-      `${mm(b[0] - (after[0] - a[0]) / 6)} ${mm(b[1] - (after[1] - a[1]) / 6)} ${mm(b[0])} ${mm(b[1])}`;
-  }
-  return d;
-}

@@ -9,6 +9,7 @@ import type { CoupledHose, PointMm } from '../../layout/layout';
 import type { HoseFrame } from '../bayFrame';
 import { badge, HOSE_INK } from '../drawing/badge';
 import { BARB_MM, barbTip, couplerForm, couplerSide, couplerTop, MOUTH_MM } from '../drawing/gear/coupler';
+import { warningSign } from '../drawing/gear/keepClear';
 import { createChain, type HoseChain, LED_STEPS } from '../hose/chain';
 import { ledWay, REST_TURN_DEG, restWay } from '../hose/hoseWays';
 import { showStamp } from '../stamps';
@@ -53,12 +54,14 @@ export function hoseNode(context: SceneContext, hose: CoupledHose, edgeX: () => 
   const strokes = new Graphics();
   const beads = [...BEAD_SHARES, 1].map(() => new Sprite());
   const coupler = new Sprite();
-  view.addChild(strokes, ...beads, coupler);
+  const warning = new Sprite();
+  view.addChild(strokes, ...beads, coupler, warning);
   view.visible = false;
   let place: Place = { kind: 'absent' };
   let chain: HoseChain | null = null;
   let route = '';
   let open = false;
+  let caught = false;
   let moving = false;
 
   const lay = (way: readonly PointMm[], steps: number): void => {
@@ -84,6 +87,15 @@ export function hoseNode(context: SceneContext, hose: CoupledHose, edgeX: () => 
     );
     placeBeads(points);
     placeCoupler(points);
+    warning.visible = caught;
+    const torn = points[2];
+    if (caught)
+      showStamp(
+        warning,
+        context.stamps.get('torn', () => warningSign(0, 0, 26)),
+        torn[0],
+        torn[1],
+      );
   };
   const placeBeads = (points: readonly PointMm[]): void => {
     const bead = context.stamps.get(`bead:${hose}`, () => badge(hose, 0, 0, BEAD_R));
@@ -146,10 +158,12 @@ export function hoseNode(context: SceneContext, hose: CoupledHose, edgeX: () => 
     view,
     show(frame, fresh) {
       const mine = frame.hoses.find((h) => h.id === hose);
-      const before = [place, open, chain] as const;
+      const before = [place, open, chain, caught] as const;
+      caught = mine?.caught ?? false;
       if (!mine) place = place.kind === 'absent' ? place : { kind: 'absent' };
       else if (place.kind !== 'carried' && place.kind !== 'falling') follow(mine);
-      if (fresh || before[0] !== place || before[1] !== open || before[2] !== chain) draw();
+      if (fresh || before[0] !== place || before[1] !== open || before[2] !== chain || before[3] !== caught)
+        draw();
     },
     carry(mouth) {
       if (place.kind === 'absent') return;

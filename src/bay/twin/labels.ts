@@ -47,10 +47,11 @@ export function createLabels(layout: Layout): Labels {
       for (const { zone, element } of notes) {
         element.hidden = !shown;
         if (!shown) continue;
+        // Over the upper edge of an upright zone, over the lower edge of a level one: there the label hides least.
         const [x, y, w, h] = zone.rect;
-        const [left, top] = toScreen(camera, [x + w / 2, y + h / 2]);
+        const [left, top] = toScreen(camera, [x + w / 2, h > w ? y : y + h]);
         element.style.left = `${left.toFixed(0)}px`;
-        element.style.top = `${(top - Math.min(34, h * camera.scale * 0.5 + 4)).toFixed(0)}px`;
+        element.style.top = `${(h > w ? top - 8 : top + 4).toFixed(0)}px`;
       }
     },
   };

@@ -1,7 +1,9 @@
 /** Shows the bay by itself while somebody draws it: `?vehicle=sedan&theme=dark&renderer=canvas&state=work`. */
 
-import { hasCoupler } from '../../../src/bay/bayFrame';
-import { type BayFrame, type BayTheme, createBay, stillFrame } from '../../../src/bay/bayView';
+import type { BayTheme } from '../../../src/bay/bayApi';
+import { type BayFrame, hasCoupler, stillFrame } from '../../../src/bay/bayFrame';
+import { createBay } from '../../../src/bay/bayView';
+
 import { couplerId, hoseOfCoupler } from '../../../src/bay/itemIds';
 import type { HoseId } from '../../../src/layout/layout';
 import { layoutOf } from '../../../src/layout/layouts';
