@@ -31,7 +31,7 @@ export function orificeTubeFlow(
   const drop = inlet.pressurePa - inlet.downstreamPa;
   if (drop <= 0 || openShare <= 0) return 0;
   const area = 0.7853981633974483 * boreM * boreM * openShare;
-  const full = area * choked(boreM * Math.sqrt(openShare), lengthM, inlet, criticalPa, criticalK);
+  const full = area * choked(boreM, lengthM, inlet, criticalPa, criticalK);
   const seat = seatPa(inlet.pressurePa);
   if (drop < seat) return (full * unchoking(inlet.pressurePa - seat, inlet.pressurePa) * drop) / seat;
   return full * unchoking(inlet.downstreamPa, inlet.pressurePa);
@@ -50,7 +50,7 @@ function choked(boreM: number, lengthM: number, inlet: MeteringInlet, criticalPa
   const lengthOverBore = lengthM / boreM;
   const flow = Math.sqrt(criticalPa / inlet.liquidM3PerKg) * pi1(inlet, lengthOverBore, criticalPa, criticalK);
   const wet = inlet.quality > 0 ? flow * twoPhase(inlet, lengthOverBore, criticalPa) : flow * deep(inlet);
-  return wet < gas ? wet : gas;
+  return wet < gas ? Math.max(0, wet) : gas;
 }
 
 function pi1(inlet: MeteringInlet, lengthOverBore: number, criticalPa: number, criticalK: number): number {

@@ -10,6 +10,7 @@ import type { HappeningWords } from './ids/happening';
 import type { HelpWords } from './ids/help';
 import type { InsideWords } from './ids/inside';
 import type { InstrumentWords } from './ids/instrument';
+import type { LoopWords } from './ids/loop';
 import type { NameWords } from './ids/name';
 import type { PanelsWords } from './ids/panels';
 import type { PropertiesWords } from './ids/properties';
@@ -35,6 +36,7 @@ export interface WordParameters
     HelpWords,
     InsideWords,
     InstrumentWords,
+    LoopWords,
     NameWords,
     PanelsWords,
     PropertiesWords,

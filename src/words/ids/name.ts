@@ -67,8 +67,6 @@ export interface NameWords {
   'name.channel.line': never;
   'name.channel.scale': never;
   'name.channel.charging': never;
-  'name.channel.low': never;
-  'name.channel.high': never;
   'name.channel.chargingGauge': never;
   'name.channel.lowGauge': never;
   'name.channel.highGauge': never;

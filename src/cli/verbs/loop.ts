@@ -1,0 +1,51 @@
+/** `loop`: one car's refrigerant loop, run for some minutes without a bench; or many, one JSON line each. */
+import { runLoop } from '../../plant/runLoop';
+import { say } from '../../words/words';
+import { type LoopCase, readLoopCase } from '../loop/readLoopCase';
+import { readCases } from '../loop/readCases';
+import { traceLoop } from '../loop/traceLoop';
+import { defineVerb, UsageError } from '../verb';
+
+export default defineVerb({
+  name: 'loop',
+  summary: 'loop.summary',
+  options: {
+    vehicle: { kind: 'text', example: 'sedan', summary: 'loop.vehicle' },
+    ambient: { kind: 'text', example: '"32 degC"', summary: 'loop.ambient' },
+    humidity: { kind: 'text', example: '50%', summary: 'loop.humidity' },
+    rpm: { kind: 'text', example: '1500', summary: 'loop.rpm' },
+    minutes: { kind: 'text', example: '15', summary: 'loop.minutes' },
+    cabin: { kind: 'text', example: 'open', summary: 'loop.cabin' },
+    charge: { kind: 'text', example: '80%', summary: 'loop.charge' },
+    refrigerant: { kind: 'text', example: 'R-12', summary: 'loop.refrigerant' },
+    fault: { kind: 'text', many: true, example: 'ID=SEVERITY', summary: 'loop.fault' },
+    engine: { kind: 'text', example: 'off', summary: 'loop.engine' },
+    start: { kind: 'text', example: 'soaked', summary: 'loop.start' },
+    average: { kind: 'text', example: '"5 min"', summary: 'loop.average' },
+    trace: { kind: 'text', example: 'out.csv', summary: 'loop.trace' },
+    cases: { kind: 'text', example: 'cases.jsonl', summary: 'loop.cases' },
+    json: { kind: 'flag', summary: 'cli.json' },
+  },
+  run({ options }, io) {
+    const { trace, cases, json: _json, ...written } = options;
+    if (cases !== undefined) {
+      if (written.vehicle !== undefined || trace !== undefined) throw new UsageError(say({ id: 'loop.need' }));
+      for (const one of readCases(cases, io.readFile(cases))) io.line({ case: one, ...timed(one) });
+      return 0;
+    }
+    const traced = trace === undefined ? undefined : traceLoop();
+    const answer = timed(written, traced?.eachSecond);
+    if (trace !== undefined && traced) io.writeFile(trace, traced.csv());
+    io.json(answer);
+    return 0;
+  },
+});
+
+/** The answer with how many times faster than the clock it came. */
+function timed(given: LoopCase, eachSecond?: Parameters<typeof runLoop>[1]): Record<string, unknown> {
+  const run = readLoopCase(given);
+  const start = process.hrtime.bigint();
+  const { stateHash, ...result } = runLoop(run, eachSecond);
+  const seconds = Number(process.hrtime.bigint() - start) / 1e9;
+  return { ...result, realTimeFactor: Math.round(run.durationS / seconds), stateHash };
+}

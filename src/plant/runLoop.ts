@@ -1,0 +1,182 @@
+/**
+ * Runs one car without a bench and says what it did: the model behind `portside loop`. Blower full, air recirculated;
+ * `closed` has one person in the cabin. `averageS` is the stretch at the end over which means, extremes and rates are taken.
+ */
+import type { Car } from '../loop/car/car';
+import { readCar } from '../loop/car/carReadings';
+import { createCar } from '../loop/car/createCar';
+import { vehicleOf } from '../loop/car/vehicles';
+import { fillingWith, settleFaults } from '../faults/applyFaults';
+import type { ActiveFault } from '../faults/fault';
+import type { RefrigerantId } from '../refrigerant/refrigerant';
+import { STEP_S } from './stepTime';
+
+export interface LoopRun {
+  readonly vehicle: string;
+  readonly refrigerant: RefrigerantId;
+  readonly ambientK: number;
+  readonly relativeHumidity: number;
+  /** 0: the engine stands. */
+  readonly engineRevPerS: number;
+  readonly durationS: number;
+  readonly averageS: number;
+  readonly cabin: 'open' | 'closed';
+  /** Of the label's, what the oil holds included. */
+  readonly chargeShare: number;
+  readonly faults: readonly ActiveFault[];
+  readonly start: 'equalised' | 'soaked';
+  readonly atmospherePa?: number;
+  readonly roadSpeedMPerS?: number;
+  readonly sunW?: number;
+  /** 0.02 but in tests of the integrator. */
+  readonly stepS?: number;
+}
+
+export interface Spread {
+  readonly mean: number;
+  readonly min: number;
+  readonly max: number;
+  readonly last: number;
+}
+
+export interface LoopResult {
+  readonly highSideGaugePa: Spread;
+  readonly lowSideGaugePa: Spread;
+  readonly ventK: number;
+  readonly superheatK: number;
+  readonly subcoolingK: number;
+  readonly dischargeK: number;
+  readonly suctionSuperheatK: number;
+  readonly condensingOverAmbientK: number;
+  readonly cyclesPerMin: number;
+  /** Share of the time that the clutch was in. */
+  readonly duty: number;
+  readonly capacityW: number;
+  readonly compressorW: number;
+  readonly liquidToCompressorKg: number;
+  readonly massErrorRelative: number;
+  readonly energyErrorRelative: number;
+  readonly stateHash: string;
+}
+
+/** Called once a simulated second, the start included, for traces. */
+export type EachSecond = (car: Car, second: number) => void;
+
+const SAMPLE_EVERY_S = 0.1;
+
+/** Throws `RangeError` for an unknown vehicle or fault. */
+export function runLoop(run: LoopRun, eachSecond?: EachSecond): LoopResult {
+  const car = startCar(run);
+  const dt = run.stepS ?? STEP_S;
+  const steps = Math.round(run.durationS / dt);
+  const from = steps - Math.round(Math.min(run.averageS, run.durationS) / dt);
+  const perSecond = Math.round(1 / dt);
+  const perSample = Math.max(1, Math.round(SAMPLE_EVERY_S / dt));
+  const sums = startSums(car);
+  for (let i = 0; i < steps; i++) {
+    if (eachSecond && i % perSecond === 0) eachSecond(car, i / perSecond);
+    if (i === from) restart(sums, car);
+    car.step(dt);
+    if (i >= from && (i - from) % perSample === 0) sample(sums, car);
+  }
+  if (eachSecond) eachSecond(car, steps / perSecond);
+  return resultOf(sums, car, (steps - from) * dt);
+}
+
+function startCar(run: LoopRun): Car {
+  const vehicle = vehicleOf(run.vehicle);
+  const filling = fillingWith(run.faults, { chargeKg: run.chargeShare * vehicle.label.charge, airKg: 0 });
+  const car = createCar(vehicle, {
+    refrigerant: run.refrigerant,
+    ...filling,
+    ambientK: run.ambientK,
+    relativeHumidity: run.relativeHumidity,
+    ...(run.atmospherePa === undefined ? {} : { ambientPressurePa: run.atmospherePa }),
+    stood: run.start,
+  });
+  car.set({
+    engineRevPerS: run.engineRevPerS,
+    airConditioningOn: run.engineRevPerS > 0,
+    blowerStep: run.engineRevPerS > 0 ? vehicle.evaporatorAir.steps.length - 1 : 0,
+    windowsOpen: run.cabin === 'open',
+    recirculated: true,
+    occupants: run.cabin === 'closed' && run.engineRevPerS > 0 ? 1 : 0,
+    sunW: run.sunW ?? 0,
+    roadSpeedMPerS: run.roadSpeedMPerS ?? 0,
+  });
+  settleFaults(car, run.faults);
+  return car;
+}
+
+const MEANS = [
+  'ventK',
+  'superheatK',
+  'subcoolingK',
+  'dischargeK',
+  'suctionSuperheatK',
+  'capacityW',
+  'compressorW',
+] as const;
+
+interface Sums {
+  samples: number;
+  readonly means: Record<(typeof MEANS)[number], number>;
+  condensingK: number;
+  readonly high: { sum: number; min: number; max: number };
+  readonly low: { sum: number; min: number; max: number };
+  cycles: number;
+  onS: number;
+}
+
+function startSums(car: Car): Sums {
+  const means = Object.fromEntries(MEANS.map((name) => [name, 0])) as Sums['means'];
+  const spread = (): Sums['high'] => ({ sum: 0, min: Number.POSITIVE_INFINITY, max: Number.NEGATIVE_INFINITY });
+  const sums: Sums = { samples: 0, means, condensingK: 0, high: spread(), low: spread(), cycles: 0, onS: 0 };
+  restart(sums, car);
+  return sums;
+}
+
+function restart(sums: Sums, car: Car): void {
+  sums.cycles = car.number('clutchCycles');
+  sums.onS = car.number('clutchOnS');
+}
+
+function sample(sums: Sums, car: Car): void {
+  const now = readCar(car);
+  for (const name of MEANS) sums.means[name] += now[name];
+  sums.condensingK += car.network.saturationTemperatureK(car.loop.high) - car.number('ambientK');
+  widen(sums.high, now.highSideGaugePa);
+  widen(sums.low, now.lowSideGaugePa);
+  sums.samples += 1;
+}
+
+function widen(spread: Sums['high'], value: number): void {
+  spread.sum += value;
+  if (value < spread.min) spread.min = value;
+  if (value > spread.max) spread.max = value;
+}
+
+function resultOf(sums: Sums, car: Car, averagedS: number): LoopResult {
+  const { samples, means, high, low } = sums;
+  const last = readCar(car);
+  const books = car.network.books();
+  const mean = (name: (typeof MEANS)[number]): number => means[name] / samples;
+  return {
+    highSideGaugePa: { mean: high.sum / samples, min: high.min, max: high.max, last: last.highSideGaugePa },
+    lowSideGaugePa: { mean: low.sum / samples, min: low.min, max: low.max, last: last.lowSideGaugePa },
+    ventK: mean('ventK'),
+    superheatK: mean('superheatK'),
+    subcoolingK: mean('subcoolingK'),
+    dischargeK: mean('dischargeK'),
+    suctionSuperheatK: mean('suctionSuperheatK'),
+    condensingOverAmbientK: sums.condensingK / samples,
+    cyclesPerMin: ((car.number('clutchCycles') - sums.cycles) * 60) / averagedS,
+    duty: (car.number('clutchOnS') - sums.onS) / averagedS,
+    capacityW: mean('capacityW'),
+    compressorW: mean('compressorW'),
+    liquidToCompressorKg: last.liquidToCompressorKg,
+    massErrorRelative: books.massErrorRelative,
+    energyErrorRelative: books.energyErrorRelative,
+    stateHash: car.network.stateHash(),
+  };
+}
