@@ -61,9 +61,12 @@ function heldOf(tool: string | null): string | null {
   return tool?.startsWith('can-') ? 'can' : null;
 }
 
-function marked(session: SessionModel): string[] {
-  const traced = session.view().ports.filter((port) => port.traced).map(({ id }) => id);
-  return session.layout.ports.filter(({ id }) => traced.includes(id)).map(({ on }) => ('line' in on ? on.line : on.part));
+/** The line of a traced port, for as long as that port is looked at. */
+function marked(session: SessionModel, ui: WorkUi): string[] {
+  const open = ui.open();
+  const port = open?.kind === 'port' ? session.view().ports.find((one) => one.id === open.port) : undefined;
+  if (!port?.traced) return [];
+  return session.layout.ports.filter(({ id }) => id === port.id).map(({ on }) => ('line' in on ? on.line : on.part));
 }
 
 const orZero = (value: number): number => (Number.isNaN(value) ? 0 : value);
@@ -82,7 +85,7 @@ export function bayFrameOf({ model, painted }: RunningSession, ui: WorkUi): BayF
     sweat: covers(model, 'sweat'),
     condenserDirt: orZero(model.signal('condenser.dirtRatio')),
     bubbles: orZero(model.signal('sightGlass.bubblesRatio')),
-    marked: marked(model),
+    marked: marked(model, ui),
     keepClearShown: tool === 'charging' || tool === 'gauge-set',
     held: heldOf(tool),
     assessed: model.mode === 'assessed',

@@ -33,5 +33,6 @@ export function saturationOf(id: RefrigerantId): SaturationLine {
     liquidEnthalpyJPerKg.push(isobar.liquidEnthalpyJPerKg);
     vapourEnthalpyJPerKg.push(isobar.vapourEnthalpyJPerKg);
   }
-  return { fluid: id, temperatureK, pressurePa, liquidEnthalpyJPerKg, vapourEnthalpyJPerKg };
+  const { criticalPressurePa } = fluid;
+  return { fluid: id, temperatureK, pressurePa, liquidEnthalpyJPerKg, vapourEnthalpyJPerKg, criticalPressurePa };
 }

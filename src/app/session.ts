@@ -9,7 +9,8 @@ import type { SessionView } from '../session/corePort';
 import { STEPS_PER_SECOND } from '../session/clock';
 import { type CoreClient, startCore } from './coreClient';
 import type { DebriefData } from '../panels/debriefModel';
-import { nameOf } from './names';
+import { gaugeHistory } from './gaugeHistory';
+import { sessionNames } from './names';
 import { happeningWords, refusalWords, watchWords } from './notices';
 import type { FromWorker, Opened, OpenRequest, Seen } from './protocol';
 import { factsOf, scenarioData } from './scenarioFacts';
@@ -59,7 +60,7 @@ export function openRunningSession(request: OpenRequest, hooks: SessionHooks): P
   const tellNews = (before: SessionView, now: SessionView): void => {
     const newest = now.happened[0];
     if (!newest || (before.happened[0]?.step === newest.step && before.happened.length === now.happened.length && before.happened[0]?.id === newest.id)) return;
-    const words = happeningWords(newest, nameOf);
+    const words = happeningWords(newest, named);
     if (words) tell('note', words);
   };
   const other = (message: Exclude<FromWorker, { type: 'opened' | 'frame' | 'seen' | 'outcome' }>): void => {
@@ -69,9 +70,12 @@ export function openRunningSession(request: OpenRequest, hooks: SessionHooks): P
     else if (message.type === 'clockFell') tell('clock', watchWords(message.to, message.notable, message.step));
   };
   const facts = factsOf(data);
+  const layout = layoutOf(facts.vehicleId);
+  const named = sessionNames(layout, request.mode);
+  const history = gaugeHistory();
   const model = (): SessionModel => ({
     facts,
-    layout: layoutOf(facts.vehicleId),
+    layout,
     mode: request.mode,
     seed: request.seed,
     readOnly: hooks.readOnly,
@@ -90,13 +94,14 @@ export function openRunningSession(request: OpenRequest, hooks: SessionHooks): P
     choices: (set) => seen().choices[set],
     probeAt(instrument) {
       const at = instrument === 'air' ? seen().probes.air : seen().probes.line;
-      return at === null ? null : nameOf(at);
+      return at === null ? null : named(at);
     },
-    nameOf,
+    history: (channel) => history.of(channel),
+    nameOf: named,
     send(command) {
       if (hooks.readOnly()) return;
       void client.send(command).then((outcome) => {
-        if (!outcome.ok) tell('cross', refusalWords(outcome.reason, outcome.params, nameOf));
+        if (!outcome.ok) tell('cross', refusalWords(outcome.reason, outcome.params, named));
       });
     },
     setLapse: (lapse) => hooks.readOnly() || client.setLapse(lapse),
@@ -123,6 +128,7 @@ export function openRunningSession(request: OpenRequest, hooks: SessionHooks): P
       frame(message) {
         frame.set(message.frame);
         setClock({ seconds: message.step / STEPS_PER_SECOND, lapse: message.lapse, runningOn: message.runningOn, behind: message.behind });
+        history.add(message.step, (id) => frame[channelIndex.get(id) ?? -1] ?? Number.NaN);
         setPainted((count) => count + 1);
       },
       seen(message) {

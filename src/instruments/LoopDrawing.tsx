@@ -139,7 +139,7 @@ function Vessels(props: { readonly metering: 'orifice' | 'valve'; readonly sucti
       fallback={
         <>
           <rect x="432" y="352" width="54" height="50" rx="14" fill={`url(#${TEXTURE[props.liquid]})`} class="vessel" />
-          <Label x={459} y={420} anchor="middle" text={word('instrument.loop.receiver')} />
+          <Label x={459} y={344} anchor="middle" text={word('instrument.loop.receiver')} />
         </>
       }
     >

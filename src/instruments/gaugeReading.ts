@@ -17,6 +17,10 @@ export interface GaugeReading {
   readonly unit: string;
   /** One line under the face. */
   readonly meaning: string;
+  /** The first part of `meaning` that narrow places leave out; empty where there is none. */
+  readonly other: string;
+  /** The rest of it. */
+  readonly short: string;
   /** The whole reading as a sentence for speech. */
   readonly spoken: string;
 }
@@ -37,17 +41,23 @@ function otherUnit(gaugePressurePa: number, units: DisplayUnits, face: FaceKind)
   return inWords(writePressure(gaugePressurePa, units.pressure === 'kPa' ? 'psi' : 'kPa', face));
 }
 
-function meaningOf(state: GaugeState, pa: number, face: FaceKind, units: DisplayUnits, line: SaturationLine | null): string {
-  if (state === 'off') return word('instrument.notCoupled');
-  if (state === 'over') return word('instrument.onStop');
-  if (state === 'under') return word('instrument.belowScale');
-  if (state === 'hose-only') return word('instrument.couplerShut');
-  if (state === 'vacuum') return otherUnit(pa, { ...units, pressure: 'psi' }, face);
+/** The same pressure in the other unit, and what it means; either may be empty. */
+function meaningOf(
+  state: GaugeState,
+  pa: number,
+  face: FaceKind,
+  units: DisplayUnits,
+  line: SaturationLine | null,
+): readonly [other: string, short: string] {
+  if (state === 'off') return ['', word('instrument.notCoupled')];
+  if (state === 'over') return ['', word('instrument.onStop')];
+  if (state === 'under') return ['', word('instrument.belowScale')];
+  if (state === 'hose-only') return ['', word('instrument.couplerShut')];
+  if (state === 'vacuum') return ['', otherUnit(pa, { ...units, pressure: 'psi' }, face)];
   const boilsK = line ? saturationTemperatureK(line, pa + ATMOSPHERE_PA) : Number.NaN;
   const other = otherUnit(pa, units, face);
-  if (Number.isNaN(boilsK)) return other;
-  const temperature = inWords(writeTemperature(boilsK, units.temperature));
-  return word('instrument.other', { reading: other, meaning: word('instrument.boils', { temperature }) });
+  if (Number.isNaN(boilsK)) return ['', other];
+  return [other, word('instrument.boils', { temperature: inWords(writeTemperature(boilsK, units.temperature)) })];
 }
 
 /** The last round number of the scale, for "more than". */
@@ -69,10 +79,11 @@ export function readGauge(
   const number =
     state === 'off' ? word('instrument.nothing') : state === 'over' ? word('instrument.over', { number: end }) : written.number;
   const unit = state === 'off' || state === 'over' ? units.pressure : written.unit;
-  const meaning = meaningOf(state, gaugePressurePa, face, units, line);
+  const [other, short] = meaningOf(state, gaugePressurePa, face, units, line);
+  const meaning = other === '' ? short : word('instrument.other', { reading: other, meaning: short });
   const reading = `${number} ${unit}`;
   const spoken = state === 'off' ? meaning : word('instrument.spoken', { reading, meaning });
-  return { state, gaugePressurePa, number, unit, meaning, spoken };
+  return { state, gaugePressurePa, number, unit, meaning, other, short, spoken };
 }
 
 /** Angle of the needle; null when there is none. */

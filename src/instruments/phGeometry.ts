@@ -28,12 +28,16 @@ const path = line<readonly [number, number]>()
   .y(([, pressure]) => phY(pressure))
   .curve(curveLinear);
 
-/** Liquid line up, vapour line down, closed over the top between the last two samples. */
+/** Liquid line up, over the critical pressure in a curve (the tables end just short of it), vapour line down. */
 export function domePath(saturation: SaturationLine): string {
   const shown = saturation.pressurePa.map((pressure, i) => ({ pressure, i })).filter(({ pressure }) => pressure >= 90_000);
   const liquid = shown.map(({ pressure, i }) => [saturation.liquidEnthalpyJPerKg[i], pressure] as const);
   const vapour = shown.map(({ pressure, i }) => [saturation.vapourEnthalpyJPerKg[i], pressure] as const).reverse();
-  return path([...liquid, ...vapour]) ?? '';
+  const [[left, top], [right]] = [liquid[liquid.length - 1], vapour[0]];
+  const middle = tenth((phX(left) + phX(right)) / 2);
+  const control = tenth(2 * phY(saturation.criticalPressurePa) - phY(top));
+  const down = (path(vapour) ?? '').replace(/^M[^L]*/, '');
+  return `${path(liquid) ?? ''}Q${middle} ${control} ${phX(right)} ${phY(top)}${down}`;
 }
 
 /** The horizontal stretch of one temperature inside the dome: y, left x, right x; null where it is not in the picture. */

@@ -10,6 +10,7 @@ export interface SaturationLine {
   readonly pressurePa: readonly number[];
   readonly liquidEnthalpyJPerKg: readonly number[];
   readonly vapourEnthalpyJPerKg: readonly number[];
+  readonly criticalPressurePa: number;
 }
 
 /** Index of the sample at or below `value`, so that index + 1 exists; -1 outside the line. */

@@ -58,7 +58,12 @@ function MeterWords(props: { readonly source: GaugeSource; readonly reading: Gau
       <span class="g-name">
         <SideBadge side={props.source.hub} /> {sideWord(props.source.hub)}
       </span>
-      <span class="g-sub">{props.reading.meaning}</span>
+      <span class="g-sub">
+        <Show when={props.reading.other !== ''}>
+          <span class="other">{props.reading.other} · </span>
+        </Show>
+        {props.reading.short}
+      </span>
       <span class="g-exp">{word('instrument.expected')}</span>
     </>
   );

@@ -38,7 +38,7 @@ export function Key(): JSX.Element {
         {([texture, name]) => (
           <li>
             <svg width="40" height="20" aria-hidden="true">
-              <rect width="38" height="18" x="1" y="1" rx="9" fill={`url(#${texture})`} class="wall" />
+              <rect width="38" height="18" x="1" y="1" rx="9" fill={`url(#${texture})`} class="swatch" />
             </svg>
             {name}
           </li>

@@ -105,7 +105,7 @@ export function Instruments(props: { readonly session: SessionModel }): JSX.Elem
         <For each={SOURCES[group()]}>{(source) => <LadderPanel session={props.session} source={source} />}</For>
       </div>
       <Show when={group() === 'charging'}>
-        <LiveStrip session={props.session} channels={['chargingGauge.gaugePressurePa']} />
+        <LiveStrip session={props.session} channel="chargingGauge.gaugePressurePa" />
       </Show>
       <Meters session={props.session} />
     </section>

@@ -6,6 +6,8 @@ import { word } from '../words/words';
 import type { SessionModel } from './sessionModel';
 
 const PERCENT = 100;
+/** Less vapour than this in the liquid is none to speak of. */
+const SEEN = 0.005;
 
 export function phaseWords(line: SaturationLine, point: StatePoint): string {
   const quality = qualityAt(line, point.pressurePa, point.enthalpyJPerKg);
@@ -23,9 +25,9 @@ export function insideSentences(session: SessionModel, line: SaturationLine, poi
   const before = qualityAt(line, condensed.pressurePa, condensed.enthalpyJPerKg);
   const after = qualityAt(line, inlet.pressurePa, inlet.enthalpyJPerKg);
   const said: string[] = [];
-  if (before > 0) said.push(word('inside.says.bubbles', { share: plainNumber(before * PERCENT) }));
-  else if (before <= 0) said.push(word('inside.says.fullLiquid', { kelvin: plainNumber(saturationTemperatureK(line, condensed.pressurePa) - condensed.temperatureK) }));
-  if (after > 1) said.push(word('inside.says.dry', { kelvin: plainNumber(inlet.temperatureK - saturationTemperatureK(line, inlet.pressurePa)) }));
-  else if (after <= 1) said.push(word('inside.says.wet', { share: plainNumber((1 - after) * PERCENT) }));
+  if (before > SEEN) said.push(word('inside.says.bubbles', { share: plainNumber(before * PERCENT) }));
+  else said.push(word('inside.says.fullLiquid', { kelvin: plainNumber(saturationTemperatureK(line, condensed.pressurePa) - condensed.temperatureK) }));
+  if (after >= 1) said.push(word('inside.says.dry', { kelvin: plainNumber(inlet.temperatureK - saturationTemperatureK(line, inlet.pressurePa)) }));
+  else said.push(word('inside.says.wet', { share: plainNumber((1 - after) * PERCENT) }));
   return said;
 }

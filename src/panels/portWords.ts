@@ -1,16 +1,20 @@
 /** How ports, hoses, routes and zones are called in words. A port is told by its bore and the thing it stands on, never by its side. */
 import type { HoseRoute, Port } from '../layout/layout';
 import { portOf, tracePort } from '../layout/trace';
+import type { Mode } from '../session/corePort';
 import { word } from '../words/words';
 import type { SessionModel } from './sessionModel';
 
 export const placeOf = (port: Port): string => ('line' in port.on ? port.on.line : port.on.part);
 
-export function portName(session: SessionModel, portId: string): string {
-  const port = portOf(session.layout, portId);
-  if (session.mode === 'assessed') return word('panels.port.title', { bore: String(port.boreMm) });
-  return word('panels.port.name', { bore: String(port.boreMm), place: session.nameOf(placeOf(port)) });
+/** In an assessed session a port has no line's name: its bore is all that is told. */
+export function portWords(port: Port, mode: Mode, nameOf: (id: string) => string): string {
+  const bore = String(port.boreMm);
+  if (mode === 'assessed') return word('panels.port.title', { bore });
+  return word('panels.port.name', { bore, place: nameOf(placeOf(port)) });
 }
+
+export const portName = (session: SessionModel, portId: string): string => portWords(portOf(session.layout, portId), session.mode, session.nameOf);
 
 /** What following the line shows: where it comes from and where it leads, never the side itself. */
 export function traceSentence(session: SessionModel, portId: string): string {

@@ -50,6 +50,11 @@ export interface Sheet {
   readonly rows: readonly (readonly string[])[];
 }
 
+export interface Samples {
+  readonly seconds: readonly number[];
+  readonly values: readonly number[];
+}
+
 /** A line for the status plate. */
 export interface Notice {
   readonly icon: 'clock' | 'note' | 'cross' | 'ff';
@@ -80,6 +85,8 @@ export interface SessionModel {
   readonly choices: (set: IdSet) => readonly string[];
   /** Where a thermometer's probe is, by name; null while it lies on the bench. */
   readonly probeAt: (instrument: string) => string | null;
+  /** What a gauge read in the last minutes: job seconds and values in its unit, a sample a second. */
+  readonly history: (channel: string) => Samples;
   /** Name of an id for a reader. */
   readonly nameOf: (id: string) => string;
   readonly send: (command: Command) => void;
