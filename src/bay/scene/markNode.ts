@@ -1,6 +1,9 @@
 /** Lines and parts that are traced or chosen: a line gets a halo of ink and amber and is drawn again over it. */
 import { Container, Graphics, Sprite } from 'pixi.js';
+import { nearestStation } from '../../layout/course';
+import type { Layout } from '../../layout/layout';
 import { overBeam } from '../drawing/overBeam';
+import { stillPart } from '../drawing/parts/stillParts';
 import { pipe } from '../drawing/pipe';
 import { type Drawing, ROUND, stroke } from '../drawing/record';
 import { HOSE_FACTOR, pathOf, type Run, runsOf } from '../drawing/run';
@@ -41,12 +44,26 @@ export function markNode(context: SceneContext): SceneNode {
   };
 }
 
+/** Things that stand on lines and would be hidden by a line drawn again. */
+const ON_LINES: ReadonlySet<string> = new Set(['accumulator', 'block', 'orifice', 'flange', 'switch']);
+
+function standingOn(run: Run, layout: Layout): Drawing {
+  return layout.parts
+    .filter((part) => ON_LINES.has(part.kind) && part.z > run.line.z)
+    .filter((part) => nearestStation(run.course, part.at).awayMm < NEAR_MM)
+    .sort((a, b) => a.z - b.z)
+    .flatMap(stillPart);
+}
+
+const NEAR_MM = 60;
+
 function marked(run: Run, context: SceneContext): Drawing {
   const wide = run.width * HOSE_FACTOR;
   return [
     stroke(pathOf(run), 'select', wide + 18, 1, ROUND),
     stroke(pathOf(run), 'ink', wide + 9, 1, ROUND),
     ...pipe(run),
+    ...standingOn(run, context.layout),
     ...(run.line.overBeam ? overBeam(run, context.layout.shell) : []),
   ];
 }

@@ -1,5 +1,5 @@
 /** Words over the picture: the name of what is pointed at or focused, and what the hatched zones are. */
-import type { Hazard, Layout } from '../../layout/layout';
+import type { Hazard, Layout, Zone } from '../../layout/layout';
 import { type WordId, word } from '../../words/words';
 import { type Camera, toScreen } from '../camera';
 import type { Entry } from './entries';
@@ -47,14 +47,22 @@ export function createLabels(layout: Layout): Labels {
       for (const { zone, element } of notes) {
         element.hidden = !shown;
         if (!shown) continue;
-        // Over the upper edge of an upright zone, over the lower edge of a level one: there the label hides least.
         const [x, y, w, h] = zone.rect;
-        const [left, top] = toScreen(camera, [x + w / 2, h > w ? y : y + h]);
+        const over = h > w || hasZoneBelow(layout, zone);
+        const [left, top] = toScreen(camera, [x + w / 2, over ? y : y + h]);
         element.style.left = `${left.toFixed(0)}px`;
-        element.style.top = `${(h > w ? top - 8 : top + 4).toFixed(0)}px`;
+        element.style.top = `${(over ? top - 8 : top + 4).toFixed(0)}px`;
       }
     },
   };
+}
+
+/** A label goes over the upper edge of an upright zone and of one with another below, else over the lower edge. */
+function hasZoneBelow(layout: Layout, { id, rect: [x, y, w, h] }: Zone): boolean {
+  return layout.zones.some(
+    ({ id: other, hazard, rect: [ox, oy, ow] }) =>
+      hazard && other !== id && oy > y && oy < y + h + 60 && ox < x + w && ox + ow > x,
+  );
 }
 
 /** Above what it names, or below it at the top of the picture; never over the sides. */
