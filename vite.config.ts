@@ -12,13 +12,16 @@ const pages = (): string[] =>
     .filter((name) => name.endsWith('.html'))
     .map((name) => join(sourceFolder, name));
 
+/** How long a plugin took is nothing that whoever starts the app wants to read. */
+const QUIET = { pluginTimings: false };
+
 /** `vite build` makes the app; `vite build --mode cli` makes the command line, one file. */
 export default defineConfig(({ mode }) => ({
   root: sourceFolder,
   publicDir: mode === 'cli' ? false : assetsFolder,
   base: './',
   plugins: [...dataModules(), ...(mode === 'cli' ? [] : [solid(), policyTag()])],
-  worker: { format: 'es' as const, plugins: dataModules },
+  worker: { format: 'es' as const, plugins: dataModules, rolldownOptions: { checks: QUIET } },
   ssr: { noExternal: true },
   build:
     mode === 'cli'
@@ -35,6 +38,6 @@ export default defineConfig(({ mode }) => ({
           emptyOutDir: true,
           target: 'es2022',
           modulePreload: { polyfill: false },
-          rolldownOptions: { input: pages() },
+          rolldownOptions: { input: pages(), checks: QUIET },
         },
 }));

@@ -2,32 +2,27 @@ import solid from 'vite-plugin-solid';
 import { defineConfig } from 'vitest/config';
 import { dataModules } from './shared/build/plugins.ts';
 
-const shared = { environment: 'node', testTimeout: 60_000, hookTimeout: 180_000 } as const;
-
-export default defineConfig({
+const project = (name: string, include: string, groupOrder: number) => ({
+  plugins: [...dataModules(), solid()],
   test: {
-    reporters: ['default', './tests/support/closingLine.ts'],
-    projects: [
-      {
-        plugins: [...dataModules(), solid()],
-        test: {
-          ...shared,
-          name: 'node',
-          include: ['tests/**/*.test.ts'],
-          exclude: ['tests/browser/**', 'tests/long/**'],
-          sequence: { groupOrder: 0 },
-        },
-      },
-      {
-        plugins: [...dataModules(), solid()],
-        test: {
-          ...shared,
-          name: 'browser',
-          include: ['tests/browser/**/*.test.ts'],
-          globalSetup: ['tests/support/browserSetup.ts'],
-          sequence: { groupOrder: 1 },
-        },
-      },
-    ],
+    name,
+    environment: 'node' as const,
+    testTimeout: 60_000,
+    hookTimeout: 180_000,
+    include: [include],
+    sequence: { groupOrder },
   },
 });
+
+const node = project('node', 'tests/!(browser|long)/**/*.test.ts', 0);
+const browser = project('browser', 'tests/browser/**/*.test.ts', 1);
+const long = project('long', 'tests/long/**/*.test.ts', 2);
+const inBrowser = { ...browser, test: { ...browser.test, globalSetup: ['tests/support/browserSetup.ts'] } };
+
+/** The browser tests come after the others, so that neither waits for the other's processor. `--mode long` adds the long. */
+export default defineConfig(({ mode }) => ({
+  test: {
+    reporters: ['default', './tests/support/closingLine.ts'],
+    projects: [node, inBrowser, ...(mode === 'long' ? [long] : [])],
+  },
+}));

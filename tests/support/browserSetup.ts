@@ -1,7 +1,9 @@
 /** Once before the browser tests: builds the app, serves it as `npm start` does, finds the browsers. */
+import { rmSync } from 'node:fs';
+import { join } from 'node:path';
 import type { TestProject } from 'vitest/node';
 import { buildApp } from '../../shared/build/buildApp';
-import { appFolder } from '../../shared/build/folders';
+import { projectFolder } from '../../shared/build/folders';
 import { serve } from '../../shared/build/server';
 import { type Browser, chromiumSources, firefoxSources, firstThatAnswers } from './findBrowser';
 
@@ -39,10 +41,15 @@ async function prepare(project: TestProject): Promise<() => Promise<void>> {
   console.log(`chromium: ${chromium.version} (${chromium.from})`);
   const firefox = await firstThatAnswers(firefoxSources, note);
   console.log(firefox ? `firefox: ${firefox.version}` : 'firefox: not run');
-  await buildApp();
-  const serving = await serve(appFolder, 0);
+  // a folder of its own: an app that is being served elsewhere is not pulled away from under its page
+  const folder = join(projectFolder, `dist/tested-${process.pid}`);
+  await buildApp(folder);
+  const serving = await serve(folder, 0);
   project.provide('address', serving.address);
   project.provide('chromium', chromium);
   project.provide('firefox', firefox ?? null);
-  return serving.close;
+  return async () => {
+    await serving.close();
+    rmSync(folder, { recursive: true, force: true });
+  };
 }
