@@ -25,7 +25,9 @@ export type Condition =
   | EventPattern;
 
 const value = z.union([z.string().min(1).max(40), z.number()]);
-const signal = z.string().regex(/^[a-zA-Z0-9*-]+(\.[a-zA-Z0-9*-]+)*$/, 'a signal id is words joined by points');
+const signal = z
+  .string()
+  .regex(/^[a-zA-Z0-9*-]+(\.[a-zA-Z0-9*-]+)*$/, 'a signal id is words joined by points');
 const nested = z.lazy(() => conditionSchema);
 
 const comparisonSchema = z

@@ -1,9 +1,12 @@
 /** A quantity as text, number then unit (`620 g`). Which unit fits is checked with the quantity's kind. */
 import { z } from 'zod';
-import { QuantityError, parseQuantity } from '../../src/units/quantity';
+import { parseQuantity, QuantityError } from '../../src/units/quantity';
 import type { QuantityKind } from '../../src/units/unitTable';
 
-export function quantity(kind: QuantityKind, range: { readonly min: number; readonly max: number }): z.ZodType<string> {
+export function quantity(
+  kind: QuantityKind,
+  range: { readonly min: number; readonly max: number },
+): z.ZodType<string> {
   return z.unknown().superRefine((given, context) => {
     const say = (message: string): void => context.addIssue({ code: 'custom', message, input: given });
     if (typeof given === 'number') return say(`${given} needs a unit; it is a ${kind}`);

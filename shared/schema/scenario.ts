@@ -8,8 +8,13 @@ import { planLinesSchema } from './plan.ts';
 import { quantity } from './quantity.ts';
 import { DOMAINS, ruleSchema } from './rubric.ts';
 
-const id = z.string().regex(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/, 'an id is small letters, digits and single hyphens').max(60);
-const ruleId = z.string().regex(/^[a-z][a-zA-Z0-9]*$/, 'a rule or rubric id is letters and digits, small letter first');
+const id = z
+  .string()
+  .regex(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/, 'an id is small letters, digits and single hyphens')
+  .max(60);
+const ruleId = z
+  .string()
+  .regex(/^[a-z][a-zA-Z0-9]*$/, 'a rule or rubric id is letters and digits, small letter first');
 const sentence = (most: number) => z.string().trim().min(1).max(most);
 
 const temperature = quantity('temperature', { min: 263.15, max: 323.15 });
@@ -61,7 +66,11 @@ const rubric = z.strictObject({
   weights: z.record(z.enum(DOMAINS), z.number().min(0).max(100)).optional(),
 });
 
-const plans = z.strictObject({ solution: planLinesSchema, careless: planLinesSchema, nothing: planLinesSchema });
+const plans = z.strictObject({
+  solution: planLinesSchema,
+  careless: planLinesSchema,
+  nothing: planLinesSchema,
+});
 
 export const scenarioSchema = z.strictObject({
   schema: z.literal(1),
@@ -86,7 +95,9 @@ export const scenarioSchema = z.strictObject({
   rubric,
   answer: z.strictObject({ causes: z.array(id).min(1).max(4), parts: z.array(id).max(4) }),
   plans,
-  hints: z.array(sentence(400)).length(3, 'there are three levels of hints: where to look, what it means, what to do'),
+  hints: z
+    .array(sentence(400))
+    .length(3, 'there are three levels of hints: where to look, what it means, what to do'),
   debrief: sentence(2000),
   teacher: sentence(3000),
   tasks: z.array(z.string().regex(/^[A-E]\d{1,2}$/, 'a task id is a letter A to E and a number')).max(12),

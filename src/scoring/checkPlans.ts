@@ -8,7 +8,7 @@ import type { Findings } from '../session/check/findings';
 import { openSession, recordOf } from '../session/openSession';
 import { playPlan } from '../session/plan/playPlan';
 import type { Scenario } from '../session/scenario/scenario';
-import { isWordId, say } from '../words/words';
+import { isWordId, say, word } from '../words/words';
 import { type Score, score } from './score';
 
 const SOLUTION_MARK = 95;
@@ -19,12 +19,18 @@ export function checkPlans(scenario: Scenario, findings: Findings): void {
   const solution = play(scenario, plans.solution, 'solution', findings);
   if (solution.score < SOLUTION_MARK || solution.critical.length > 0) {
     const lost = solution.findings.filter(({ severity }) => severity !== null).map(({ rule }) => rule);
-    const message = `the solution scores ${solution.score}, under ${SOLUTION_MARK}; broken: ${lost.join(', ') || 'none'}`;
+    const broken = lost.join(', ') || word('check.none');
+    const message = word('check.solutionLow', {
+      score: String(solution.score),
+      mark: String(SOLUTION_MARK),
+      broken,
+    });
     findings.error(['plans', 'solution'], 'SCN201', message);
   }
   for (const plan of ['careless', 'nothing'] as const) {
     const { passed, score: points } = play(scenario, plans[plan], plan, findings);
-    if (passed) findings.error(['plans', plan], 'SCN202', `${plan} passes with ${points}; it has to fail`);
+    if (passed)
+      findings.error(['plans', plan], 'SCN202', word('check.passes', { plan, score: String(points) }));
   }
 }
 
@@ -32,10 +38,11 @@ function play(scenario: Scenario, lines: readonly PlanLine[], plan: string, find
   const core = openSession(scenario, { mode: 'assessed', seed: SEED });
   for (const { line, reason, params } of playPlan(core, lines)) {
     const told = isWordId(reason) ? say({ id: reason, values: params }) : reason;
-    const message = `action ${line + 1} is refused: ${told}`;
+    const message = word('check.refused', { number: String(line + 1), reason: told });
     if (plan === 'solution') findings.error(['plans', plan], 'SCN203', message);
     else findings.warning(['plans', plan], 'SCN203', message);
   }
-  if (core.view().phase !== 'debrief') findings.error(['plans', plan], 'SCN204', `${plan} never finishes; end it with "finish"`);
+  if (core.view().phase !== 'debrief')
+    findings.error(['plans', plan], 'SCN204', word('check.unfinished', { plan }));
   return score(recordOf(scenario, core.log()), scenario);
 }

@@ -1,14 +1,13 @@
 /** Rules of a scenario against the signals its car has; its own rules also against the words they are told in. */
 import type { Rule } from '../../shared/schema/rubric';
 import type { Plant } from '../plant/plantPort';
-import type { Findings } from '../session/check/findings';
+import { type Findings, withHint } from '../session/check/findings';
 import { ConditionError } from '../session/conditions/compileCondition';
 import { measureList } from '../session/record/measures';
 import type { Scenario } from '../session/scenario/scenario';
 import { sessionSignals } from '../session/sessionSignals';
 import { QuantityError } from '../units/quantity';
-import { nearest } from '../words/nearest';
-import { isWordId } from '../words/words';
+import { isWordId, word } from '../words/words';
 import { compileRule } from './compileRule';
 
 export function checkRules({ rules, data }: Scenario, plant: Plant, findings: Findings): void {
@@ -22,14 +21,13 @@ export function checkRules({ rules, data }: Scenario, plant: Plant, findings: Fi
       compileRule(rule, table);
     } catch (error) {
       if (!(error instanceof ConditionError || error instanceof QuantityError)) throw error;
-      findings.error(path, 'SCN130', `${rule.id}: ${error.message}`);
+      findings.error(path, 'SCN130', word('check.rule', { rule: rule.id, reason: error.message }));
     }
-    for (const source of Object.values(rule.quotes)) {
-      if (known.includes(source)) continue;
-      const near = nearest(source, known);
-      findings.error(path, 'SCN131', `${rule.id} quotes "${source}"${near === undefined ? '' : `; did you mean "${near}"?`}`);
+    for (const source of Object.values(rule.quotes).filter((one) => !known.includes(one))) {
+      const what = word('check.quotes', { rule: rule.id, source });
+      findings.error(path, 'SCN131', withHint(what, source, known));
     }
-    if (!isTold(rule)) findings.error(path, 'SCN132', `${rule.id} has no sentence; rules.${rule.id} belongs into the words`);
+    if (!isTold(rule)) findings.error(path, 'SCN132', word('check.unspoken', { rule: rule.id }));
   }
 }
 

@@ -19,7 +19,7 @@ export interface Verdict {
   readonly status: Status;
   /** Share of the points earned, 0 to 1. */
   readonly share: number;
-  /** Row the sentence quotes. */
+  /** Row the sentence quotes; of a prohibition that was kept, the last in which it could have been broken. */
   readonly row: number;
   /** Times it was broken. */
   readonly times: number;
@@ -32,7 +32,7 @@ export function compileRule(rule: Rule, table: SignalTable): Judge {
   if (rule.needs === undefined) return judge;
   const needed = compileCondition(rule.needs, table);
   return (record, rows) => {
-    const row = firstRow(rows, needed);
+    const row = lastRow(rows, needed);
     if (row === null) return { status: 'idle', share: 0, row: rows.count - 1, times: 0 };
     const verdict = judge(record, rows);
     return verdict.status === 'kept' && 'never' in rule ? { ...verdict, row } : verdict;
@@ -43,7 +43,10 @@ function compileForm(rule: Rule, table: SignalTable): Judge {
   if ('never' in rule) return compileNever(rule.never, table);
   if ('done' in rule) return compileDone(compileCondition(rule.done, table));
   if ('before' in rule) {
-    return compileBefore(compileCondition(rule.before.first, table), compileCondition(rule.before.then, table));
+    return compileBefore(
+      compileCondition(rule.before.first, table),
+      compileCondition(rule.before.then, table),
+    );
   }
   if ('while' in rule) {
     const steps = Math.round(parseQuantity(rule.while.for, 'time') * STEPS_PER_SECOND);
@@ -106,7 +109,15 @@ function compileWhile(holds: Predicate, steps: number): Judge {
 }
 
 /** Full marks up to `full`, none from `zero`, a straight line between. */
-function compileOutcome({ measure, full, zero }: { measure: string; full: string | number; zero: string | number }): Judge {
+function compileOutcome({
+  measure,
+  full,
+  zero,
+}: {
+  measure: string;
+  full: string | number;
+  zero: string | number;
+}): Judge {
   const found = measureList.find(({ id }) => id === measure);
   if (!found) throw new ConditionError(`no measure "${measure}"`);
   const [fullSi, zeroSi] = [valueFor(found, full), valueFor(found, zero)];
@@ -114,7 +125,12 @@ function compileOutcome({ measure, full, zero }: { measure: string; full: string
   return ({ measures }, rows) => {
     const value = measures[found.id];
     const share = Number.isNaN(value) ? 0 : Math.min(1, Math.max(0, (zeroSi - value) / (zeroSi - fullSi)));
-    return { status: share === 1 ? 'kept' : 'broken', share, row: rows.count - 1, times: share === 1 ? 0 : 1 };
+    return {
+      status: share === 1 ? 'kept' : 'broken',
+      share,
+      row: rows.count - 1,
+      times: share === 1 ? 0 : 1,
+    };
   };
 }
 
@@ -123,6 +139,11 @@ const broken = (row: number): Verdict => ({ status: 'broken', share: 0, row, tim
 
 function firstRow(rows: RowMoments, holds: Predicate): number | null {
   for (let row = 0; row < rows.count; row++) if (holds(rows.at(row))) return row;
+  return null;
+}
+
+function lastRow(rows: RowMoments, holds: Predicate): number | null {
+  for (let row = rows.count - 1; row >= 0; row--) if (holds(rows.at(row))) return row;
   return null;
 }
 

@@ -17,7 +17,8 @@ export function quoteRow(record: SessionRecord, { quotes }: Rule, row: number): 
   const width = record.signals.length;
   return Object.entries(quotes).map(([name, source]) => {
     const index = record.signals.findIndex(({ id }) => id === source);
-    if (index >= 0) return { name, source, value: record.values[row * width + index], unit: record.signals[index].unit };
+    if (index >= 0)
+      return { name, source, value: record.values[row * width + index], unit: record.signals[index].unit };
     const found = measureList.find(({ id }) => id === source);
     if (!found) throw new ConditionError(`"${source}" is neither a signal nor a measure`);
     return { name, source, value: record.measures[found.id], unit: found.unit };

@@ -15,8 +15,12 @@ export function sayFinding(finding: Finding, write: WriteQuantity = writeMetric)
 /** The same as an id and its parameters. Throws `RangeError` where the rule has no sentence for how it went. */
 export function messageOf(finding: Finding, write: WriteQuantity = writeMetric): Message {
   const id = [finding.status, 'told'].map((key) => `rules.${finding.rule}.${key}`).find(isWordId);
-  if (id === undefined || !isWordId(id)) throw new RangeError(`rule "${finding.rule}" has no sentence "${finding.status}"`);
-  const values: Record<string, string> = { time: clockTime(finding.step), step: formatNumber(finding.step, 1) };
+  if (id === undefined || !isWordId(id))
+    throw new RangeError(`rule "${finding.rule}" has no sentence "${finding.status}"`);
+  const values: Record<string, string> = {
+    time: clockTime(finding.step),
+    step: formatNumber(finding.step, 1),
+  };
   for (const evidence of finding.evidence) values[evidence.name] = write(evidence);
   return { id, values };
 }

@@ -18,11 +18,17 @@ export const isCommandId = (text: string): text is CommandId => Object.hasOwn(co
 /** The first thing that is wrong with the shape of `command`, or null. */
 export function shapeProblem(command: Readonly<Record<string, unknown>>): ShapeProblem | null {
   const id = String(command.do);
-  if (!isCommandId(id)) return near('session.refused.noSuchCommand', { command: id }, id, Object.keys(commandSpecs));
+  if (!isCommandId(id))
+    return near('session.refused.noSuchCommand', { command: id }, id, Object.keys(commandSpecs));
   const args = argsOf(id);
   for (const name of Object.keys(command)) {
     if (name !== 'do' && !args.some(([known]) => known === name)) {
-      return near('session.refused.noSuchArgument', { command: id, name }, name, args.map(([known]) => known));
+      return near(
+        'session.refused.noSuchArgument',
+        { command: id, name },
+        name,
+        args.map(([known]) => known),
+      );
     }
   }
   for (const [name, spec] of args) {
@@ -38,18 +44,29 @@ function argProblem(command: string, name: string, spec: ArgSpec, given: unknown
     const { min, max, step, unit } = spec;
     const fits = typeof given === 'number' && given >= min && given <= max && (given - min) % step === 0;
     if (fits) return null;
-    const params = { name, given: String(given), min: String(min), max: String(max), step: String(step), unit };
+    const params = {
+      name,
+      given: String(given),
+      min: String(min),
+      max: String(max),
+      step: String(step),
+      unit,
+    };
     return { reason: 'session.refused.notInRange', params };
   }
-  if (typeof given !== 'string') return { reason: 'session.refused.notText', params: { name, given: String(given) } };
+  if (typeof given !== 'string')
+    return { reason: 'session.refused.notText', params: { name, given: String(given) } };
   if (spec.kind !== 'choice' || spec.of.includes(given)) return null;
   return { reason: 'session.refused.notAChoice', params: { name, given, known: spec.of.join(', ') } };
 }
 
 function near(reason: string, params: Record<string, string>, given: string, known: string[]): ShapeProblem {
   const found = nearest(given, known);
-  return found === undefined ? { reason, params } : { reason: `${reason}Near`, params: { ...params, near: found } };
+  return found === undefined
+    ? { reason, params }
+    : { reason: `${reason}Near`, params: { ...params, near: found } };
 }
 
 /** A command that passed `shapeProblem`. */
-export const asCommand = (command: Readonly<Record<string, unknown>>): Command => command as unknown as Command;
+export const asCommand = (command: Readonly<Record<string, unknown>>): Command =>
+  command as unknown as Command;

@@ -48,7 +48,9 @@ export interface SessionCore {
   /** Ids an argument may take now. */
   choices(set: IdSet): readonly string[];
   /** Why `send` would refuse this command now, or null. Leaves no trace. */
-  wouldRefuse(command: Command): { readonly reason: string; readonly params: Readonly<Record<string, string>> } | null;
+  wouldRefuse(
+    command: Command,
+  ): { readonly reason: string; readonly params: Readonly<Record<string, string>> } | null;
   /** Tells the controller that the score was made: it goes from scoring to the debrief. Not logged. */
   markScored(): readonly RegionChange[];
 }

@@ -57,7 +57,12 @@ export function emptyBook(): JobBook {
 }
 
 /** Remembers events of one moment; `notable` ones stop the clock when it runs until something happens. */
-export function bookEvents(book: JobBook, step: number, events: readonly PlantEvent[], notable = false): void {
+export function bookEvents(
+  book: JobBook,
+  step: number,
+  events: readonly PlantEvent[],
+  notable = false,
+): void {
   for (const event of events) {
     book.happened.unshift({ ...event, step, notable });
     const isOff = event.id === 'uncoupled' || event.id === 'hose-caught';
@@ -121,7 +126,12 @@ const bookkeepers: { readonly [Id in Command['do']]?: Bookkeeper } = {
   },
   decide: (book, step, text) => {
     book.decisions.push(text('answer'));
-    book.card.push({ step, kind: 'decision', word: 'session.card.decided', params: { answer: text('answer') } });
+    book.card.push({
+      step,
+      kind: 'decision',
+      word: 'session.card.decided',
+      params: { answer: text('answer') },
+    });
   },
   diagnose: (book, step, text) => {
     book.causes.push(text('cause'));

@@ -34,11 +34,17 @@ interface Checkpoint {
   readonly run: RunSnapshot;
 }
 
-const refused = (reason: string, params: Record<string, string> = {}): Outcome => ({ ok: false, reason, params });
+const refused = (reason: string, params: Record<string, string> = {}): Outcome => ({
+  ok: false,
+  reason,
+  params,
+});
 
 export function sessionCore({ job, seed, mode, plant, log, observe }: CoreOptions): SessionCore {
   const run = sessionRun(job, mode, plant, observe);
-  const shown = plant.signals.flatMap((signal, index) => (mode === 'assessed' && signal.kind === 'truth' ? [] : [index]));
+  const shown = plant.signals.flatMap((signal, index) =>
+    mode === 'assessed' && signal.kind === 'truth' ? [] : [index],
+  );
   const channels = shown.map((index) => plant.signals[index]);
   let commands: LoggedCommand[] = [];
   let live: LoggedCommand[] = [];
@@ -129,7 +135,8 @@ export function sessionCore({ job, seed, mode, plant, log, observe }: CoreOption
     wouldRefuse(given) {
       const problem = shapeProblem(given) ?? gate(run, mode, job, given);
       if (problem) return problem;
-      if (given.do === 'rewind' || given.do === 'begin' || given.do === 'finish' || given.do === 'hint') return null;
+      if (given.do === 'rewind' || given.do === 'begin' || given.do === 'finish' || given.do === 'hint')
+        return null;
       const before = plant.snapshot();
       const outcome = plant.apply(given);
       plant.restore(before);
@@ -141,7 +148,10 @@ export function sessionCore({ job, seed, mode, plant, log, observe }: CoreOption
 
 /** What the session itself forbids now: before it began, after it ended, while it is stopped, by mode. */
 function gate(run: SessionRun, mode: Mode, job: SessionJob, command: Command) {
-  const no = (reason: string, params: Record<string, string> = {}) => ({ reason: `session.refused.${reason}`, params });
+  const no = (reason: string, params: Record<string, string> = {}) => ({
+    reason: `session.refused.${reason}`,
+    params,
+  });
   const { phase } = run.controller;
   const { stopped } = run.book;
   if (phase === 'briefing') return command.do === 'begin' ? null : no('notBegun');
@@ -154,7 +164,9 @@ function gate(run: SessionRun, mode: Mode, job: SessionJob, command: Command) {
   }
   if (command.do === 'hint') {
     if (mode === 'assessed') return no('noHints');
-    return Number(command.level) > job.hintLevels ? no('noSuchHint', { levels: String(job.hintLevels) }) : null;
+    return Number(command.level) > job.hintLevels
+      ? no('noSuchHint', { levels: String(job.hintLevels) })
+      : null;
   }
   return null;
 }

@@ -7,7 +7,12 @@ import type { Command, Outcome, PlantEvent } from '../plant/commandSpecs';
 import type { Plant, PlantSnapshot } from '../plant/plantPort';
 import { compileCondition } from './conditions/compileCondition';
 import type { Moment, SignalTable } from './conditions/moment';
-import { type Controller, type ControllerSnapshot, controller, type Transition } from './controller/controller';
+import {
+  type Controller,
+  type ControllerSnapshot,
+  controller,
+  type Transition,
+} from './controller/controller';
 import type { ControllerEvent } from './controller/sessionSetup';
 import type { Mode } from './corePort';
 import { bookCommand, bookEvents, emptyBook, type JobBook } from './jobBook';
@@ -76,7 +81,11 @@ export function sessionRun(job: SessionJob, mode: Mode, plant: Plant, observe?: 
   const table: SignalTable = { signals: [...plant.signals, ...own] };
   const bank = watchBank(watches, table);
   const state = controller(mode);
-  const criticals = job.criticals.map(({ id, never }) => ({ id, holds: compileCondition(never, table), was: false }));
+  const criticals = job.criticals.map(({ id, never }) => ({
+    id,
+    holds: compileCondition(never, table),
+    was: false,
+  }));
   const deliveries = job.deliveries.map(({ id, done }) => ({ id, done: compileCondition(done, table) }));
   let book = emptyBook();
   let revision = 0;
@@ -182,4 +191,3 @@ export function sessionRun(job: SessionJob, mode: Mode, plant: Plant, observe?: 
     },
   };
 }
-

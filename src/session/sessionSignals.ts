@@ -18,17 +18,27 @@ export function sessionSignals(plant: Plant): readonly SessionSignal[] {
   const bool = (id: string, read: (book: JobBook) => boolean): void => {
     found.push({ id, unit: 'bool', kind: 'control', read: (book) => (read(book) ? 1 : 0) });
   };
-  for (const place of plant.choices('air-place')) bool(`probe.air.${place}`, (book) => book.probes.air === place);
-  for (const place of plant.choices('line-place')) bool(`probe.line.${place}`, (book) => book.probes.line === place);
-  for (const sheet of plant.choices('sheet')) bool(`sheet.${sheet}.read`, (book) => book.sheetsRead.includes(sheet));
+  for (const place of plant.choices('air-place'))
+    bool(`probe.air.${place}`, (book) => book.probes.air === place);
+  for (const place of plant.choices('line-place'))
+    bool(`probe.line.${place}`, (book) => book.probes.line === place);
+  for (const sheet of plant.choices('sheet'))
+    bool(`sheet.${sheet}.read`, (book) => book.sheetsRead.includes(sheet));
   for (const port of plant.choices('port')) {
     bool(`port.${port}.traced`, (book) => book.traced.includes(port));
     bool(`port.${port}.judgedLow`, (book) => book.judged[port] === 'low');
     bool(`port.${port}.judgedHigh`, (book) => book.judged[port] === 'high');
   }
-  for (const cause of plant.choices('cause')) bool(`cause.${cause}.named`, (book) => book.causes.at(-1) === cause);
-  for (const part of plant.choices('replaceable')) bool(`part.${part}.replaced`, (book) => book.replaced.includes(part));
+  for (const cause of plant.choices('cause'))
+    bool(`cause.${cause}.named`, (book) => book.causes.at(-1) === cause);
+  for (const part of plant.choices('replaceable'))
+    bool(`part.${part}.replaced`, (book) => book.replaced.includes(part));
   for (const answer of DECISIONS) bool(`decision.${answer}`, (book) => book.decisions.includes(answer));
-  found.push({ id: 'label.writtenKg', unit: 'kg', kind: 'control', read: (book) => book.labelKg ?? Number.NaN });
+  found.push({
+    id: 'label.writtenKg',
+    unit: 'kg',
+    kind: 'control',
+    read: (book) => book.labelKg ?? Number.NaN,
+  });
   return found;
 }

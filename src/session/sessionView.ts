@@ -26,7 +26,9 @@ export function sessionView(job: SessionJob, run: SessionRun): SessionView {
 /** Ids in the middle of `kind.<id>.last`, in signal order. */
 function idsOf({ plant }: SessionRun, kind: string, last: string): string[] {
   const parts = plant.signals.map(({ id }) => id.split('.'));
-  return parts.filter((part) => part.length === 3 && part[0] === kind && part[2] === last).map((part) => part[1]);
+  return parts
+    .filter((part) => part.length === 3 && part[0] === kind && part[2] === last)
+    .map((part) => part[1]);
 }
 
 const numberOf = ({ plant }: SessionRun, id: string): number => plant.value(plant.signalIndex(id));

@@ -16,7 +16,15 @@ const MINUTES = [1, 10, 20, 30] as const;
 
 /** What is done at the start of which minute. */
 const DEEDS: Readonly<Record<number, readonly string[]>> = {
-  0: ['door open', 'windows open', 'blower 4', 'engine 1500', 'ac on', 'cap port-a off', 'couple charging port-a mat'],
+  0: [
+    'door open',
+    'windows open',
+    'blower 4',
+    'engine 1500',
+    'ac on',
+    'cap port-a off',
+    'couple charging port-a mat',
+  ],
   1: ['coupler charging open', 'tap can-1 charging'],
   4: ['can-valve can-1 4'],
   5: ['can-valve can-1 0', 'windows shut', 'air recirculated', 'blower 1'],
@@ -50,6 +58,7 @@ export function standardRun(): StandardHash[] {
 
 function perform(plant: Plant, deed: string): void {
   const reading = readWords(deed);
-  const outcome = 'act' in reading && reading.act.kind === 'command' ? plant.apply(reading.act.command) : null;
+  const outcome =
+    'act' in reading && reading.act.kind === 'command' ? plant.apply(reading.act.command) : null;
   if (!outcome?.ok) throw new Error(`the standard run cannot ${deed}`);
 }

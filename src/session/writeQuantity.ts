@@ -2,7 +2,11 @@
 import { formatNumber, formatQuantity } from '../units/format';
 
 /** `source` is the signal or measure: its name tells a temperature from a difference. */
-export type WriteQuantity = (quantity: { readonly source: string; readonly value: number; readonly unit: string }) => string;
+export type WriteQuantity = (quantity: {
+  readonly source: string;
+  readonly value: number;
+  readonly unit: string;
+}) => string;
 
 /** kPa (gauge where the name says so), °C, K, g, rpm, kW. */
 export const writeMetric: WriteQuantity = ({ source, value, unit }) => {

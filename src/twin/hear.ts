@@ -19,13 +19,20 @@ export function sayRefusal(reason: string, params: Params): string {
 export function sayHappening({ id, subject }: Happening): string | null {
   const word = `happening.${id}`;
   if (!isWordId(word)) return null;
-  return TELLS_SUBJECT.has(id) ? say({ id: word, values: named({ subject: subject ?? '' }) }) : say({ id: word });
+  return TELLS_SUBJECT.has(id)
+    ? say({ id: word, values: named({ subject: subject ?? '' }) })
+    : say({ id: word });
 }
 
 const TELLS_SUBJECT = new Set(['worn', 'removed']);
 
-export function sayCardLine({ word, params, value, unit }: CardLine, write: WriteQuantity = writeMetric): string {
+export function sayCardLine(
+  { word, params, value, unit }: CardLine,
+  write: WriteQuantity = writeMetric,
+): string {
   if (!isWordId(word)) throw new RangeError(`no word "${word}"`);
   const text = say({ id: word, values: named(params) });
-  return value === undefined || unit === undefined ? text : `${text}: ${write({ source: word, value, unit })}`;
+  return value === undefined || unit === undefined
+    ? text
+    : `${text}: ${write({ source: word, value, unit })}`;
 }

@@ -8,7 +8,9 @@ export function helpLines(core: SessionCore): string[] {
   const all = possible(core);
   const now = all.filter(({ whyNot }) => whyNot === null);
   const later = all.flatMap(({ do: command, whyNot }) =>
-    whyNot === null ? [] : [word('twin.sit.notNowLine', { command, reason: sayRefusal(whyNot.reason, whyNot.params) })],
+    whyNot === null
+      ? []
+      : [word('twin.sit.notNowLine', { command, reason: sayRefusal(whyNot.reason, whyNot.params) })],
   );
   const notNow = later.length === 0 ? [] : [word('twin.sit.notNow'), ...later];
   return [word('twin.sit.helpHead'), ...now.map(usage), ...notNow];

@@ -21,9 +21,11 @@ export function perceive(core: SessionCore, write: WriteQuantity = writeMetric):
   const lines: Perceived[] = [];
   const senses = sensesOf(core);
   const view = core.view();
-  const sayIn = (group: Group): Say => (id, values) => {
-    lines.push({ group, message: values ? { id, values } : { id } });
-  };
+  const sayIn =
+    (group: Group): Say =>
+    (id, values) => {
+      lines.push({ group, message: values ? { id, values } : { id } });
+    };
   gear(sayIn('gear'), view);
   car(sayIn('car'), senses, write);
   ports(sayIn('ports'), view);
@@ -42,9 +44,12 @@ function gear(say: Say, { worn }: SessionView): void {
 
 function car(say: Say, senses: Senses, write: WriteQuantity): void {
   const speed = senses.value('engine.rpm');
-  if (speed > 0) say('twin.car.engineRuns', { speed: write({ source: 'engine.rpm', value: speed, unit: 'rpm' }) });
+  if (speed > 0)
+    say('twin.car.engineRuns', { speed: write({ source: 'engine.rpm', value: speed, unit: 'rpm' }) });
   else say('twin.car.engineStands');
-  say(senses.isOn('ac.on') ? 'twin.car.acOn' : 'twin.car.acOff', { step: String(senses.value('blower.speed')) });
+  say(senses.isOn('ac.on') ? 'twin.car.acOn' : 'twin.car.acOff', {
+    step: String(senses.value('blower.speed')),
+  });
   say(senses.isOn('clutch.turning') ? 'twin.car.clutchTurns' : 'twin.car.clutchStands');
   for (const fan of senses.idsOf('fan', 'turning')) {
     const isTurning = senses.isOn(`fan.${fan}.turning`);

@@ -2,7 +2,13 @@
  * What can be done now: every command with what its arguments may be, and, where nothing of it is possible, why not. A
  * command counts as possible when the session would take it with at least one choice of ids.
  */
-import { type ArgSpec, type Command, type CommandId, type CommandSpec, commandSpecs } from '../plant/commandSpecs';
+import {
+  type ArgSpec,
+  type Command,
+  type CommandId,
+  type CommandSpec,
+  commandSpecs,
+} from '../plant/commandSpecs';
 import type { SessionCore } from '../session/corePort';
 
 export interface PossibleArg {
@@ -10,7 +16,12 @@ export interface PossibleArg {
   readonly kind: ArgSpec['kind'];
   /** Ids and words it may be; empty for a number. */
   readonly options: readonly string[];
-  readonly range?: { readonly min: number; readonly max: number; readonly step: number; readonly unit: string };
+  readonly range?: {
+    readonly min: number;
+    readonly max: number;
+    readonly step: number;
+    readonly unit: string;
+  };
 }
 
 export interface Possible {

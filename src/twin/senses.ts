@@ -16,7 +16,9 @@ export function sensesOf(core: SessionCore): Senses {
   const frame = new Float64Array(core.channels.length);
   core.writeFrame(frame);
   const perceptible = core.channels.map(({ id, kind }, index) => ({ id, kind, value: frame[index] }));
-  const byId = new Map(perceptible.filter(({ kind }) => kind !== 'truth').map(({ id, value }) => [id, value]));
+  const byId = new Map(
+    perceptible.filter(({ kind }) => kind !== 'truth').map(({ id, value }) => [id, value]),
+  );
   return {
     has: (id) => byId.has(id),
     value: (id) => byId.get(id) ?? Number.NaN,

@@ -61,8 +61,14 @@ export function sitDown(scenario: Scenario, mode: Mode, seed: number): Sitting {
     if (command.do === 'read-sheet') lines.push(...sheetLines(data, String(command.sheet)));
     if (command.do === 'trace') lines.push(...tracedLines(data.vehicle, String(command.port)));
     if (command.do === 'look') lines.push(...lookedLines(core, String(command.at)));
-    if (command.do === 'hint') lines.push(word('twin.sit.hint', { hint: data.hints[Number(command.level) - 1] }));
-    lines.push(...core.view().card.slice(cards).map((line) => sayCardLine(line)));
+    if (command.do === 'hint')
+      lines.push(word('twin.sit.hint', { hint: data.hints[Number(command.level) - 1] }));
+    lines.push(
+      ...core
+        .view()
+        .card.slice(cards)
+        .map((line) => sayCardLine(line)),
+    );
     return { lines, taken: true };
   };
   return {

@@ -2,7 +2,9 @@
 import type { AppWords } from './ids/app';
 import type { BayWords } from './ids/bay';
 import type { CautionWords } from './ids/caution';
+import type { CheckWords } from './ids/check';
 import type { CliWords } from './ids/cli';
+import type { CommandWords } from './ids/command';
 import type { DebriefWords } from './ids/debrief';
 import type { FaultWords } from './ids/fault';
 import type { FaultsWords } from './ids/faults';
@@ -28,7 +30,9 @@ export interface WordParameters
   extends AppWords,
     BayWords,
     CautionWords,
+    CheckWords,
     CliWords,
+    CommandWords,
     DebriefWords,
     FaultWords,
     FaultsWords,

@@ -8,9 +8,10 @@ import { rubrics, scenarios } from '../../src/session/scenario/library';
 import { type HandRow, handRecord } from '../support/records';
 
 const rules = new Map<string, Rule>(
-  [...[...rubrics.values()].flatMap((rubric) => rubric.rules), ...scenarios.flatMap(({ rules: own }) => own)].map(
-    (rule) => [rule.id, rule],
-  ),
+  [
+    ...[...rubrics.values()].flatMap((rubric) => rubric.rules),
+    ...scenarios.flatMap(({ rules: own }) => own),
+  ].map((rule) => [rule.id, rule]),
 );
 
 interface Case {
@@ -80,7 +81,10 @@ const cases: Readonly<Record<string, Case>> = {
     kept: [at(0)],
     keptBy: { 'ports.wrongCount': 0 },
   },
-  engineOff: { broken: [at(0, { 'engine.rpm': 600 }, coupled)], kept: [at(0, {}, coupled), at(1, { 'engine.rpm': 600 })] },
+  engineOff: {
+    broken: [at(0, { 'engine.rpm': 600 }, coupled)],
+    kept: [at(0, {}, coupled), at(1, { 'engine.rpm': 600 })],
+  },
   gaugeZeroed: {
     broken: [at(0), at(10, {}, open), at(20, {}, ev('gauge-zeroed'))],
     kept: [at(0, {}, ev('gauge-zeroed')), at(10, {}, open)],
@@ -97,7 +101,10 @@ const cases: Readonly<Record<string, Case>> = {
   hosesOff: { broken: [at(0, {}, coupled)], brokenBy: { 'hoses.leftCount': 1 }, kept: [at(0, {}, coupled)] },
   readShut: {
     broken: [at(0, { 'can.can-1.valveSixteenths': 1 }, ev('noted', 'charging-gauge'))],
-    kept: [at(0, { 'can.can-1.valveSixteenths': 1 }, ev('noted', 'scale')), at(1, { 'can.can-1.valveSixteenths': 0 }, ev('noted', 'charging-gauge'))],
+    kept: [
+      at(0, { 'can.can-1.valveSixteenths': 1 }, ev('noted', 'scale')),
+      at(1, { 'can.can-1.valveSixteenths': 0 }, ev('noted', 'charging-gauge')),
+    ],
   },
   causeRight: { broken: [at(0)], brokenBy: { 'cause.wrongCount': 1 }, kept: [at(0)] },
   partsRight: {
@@ -141,8 +148,17 @@ const cases: Readonly<Record<string, Case>> = {
   },
   // Fifty-nine seconds of cold are not a minute.
   provedCold: {
-    broken: [at(0, { ...running, ...charged, 'vent.temperatureK': 287 }), at(2950, {}), at(2951, { 'vent.temperatureK': 289 })],
-    kept: [at(0, { ...running, ...charged, 'vent.temperatureK': 287 }), at(2999), at(3000), at(3001, { 'vent.temperatureK': 289 })],
+    broken: [
+      at(0, { ...running, ...charged, 'vent.temperatureK': 287 }),
+      at(2950, {}),
+      at(2951, { 'vent.temperatureK': 289 }),
+    ],
+    kept: [
+      at(0, { ...running, ...charged, 'vent.temperatureK': 287 }),
+      at(2999),
+      at(3000),
+      at(3001, { 'vent.temperatureK': 289 }),
+    ],
   },
   provedNoted: {
     broken: [at(0, { ...charged, 'probe.air.centre-vent': ON }, ev('noted', 'air'))],
@@ -171,7 +187,10 @@ const cases: Readonly<Record<string, Case>> = {
     broken: [at(0, {}, ev('noted', 'high-gauge')), at(10, running)],
     kept: [at(0, running, ev('noted', 'high-gauge'))],
   },
-  repaired: { broken: [at(0, {}, ev('diagnosed'))], kept: [at(0, {}, ev('diagnosed')), at(10, {}, ev('replaced', 'fan'))] },
+  repaired: {
+    broken: [at(0, {}, ev('diagnosed'))],
+    kept: [at(0, {}, ev('diagnosed')), at(10, {}, ev('replaced', 'fan'))],
+  },
   fanSeen: {
     broken: [at(0, {}, ev('looked', 'fan')), at(10, { 'clutch.turning': ON })],
     kept: [at(0, { 'clutch.turning': ON }, ev('looked', 'fan'))],
@@ -182,7 +201,11 @@ const cases: Readonly<Record<string, Case>> = {
       at(8999),
       at(9000, { 'highSide.gaugePressurePa': 1_900_000 }),
     ],
-    kept: [at(0, { ...running, 'part.fan.replaced': ON, 'highSide.gaugePressurePa': 1_500_000 }), at(8999), at(9000)],
+    kept: [
+      at(0, { ...running, 'part.fan.replaced': ON, 'highSide.gaugePressurePa': 1_500_000 }),
+      at(8999),
+      at(9000),
+    ],
   },
 };
 
@@ -196,11 +219,14 @@ describe('a rule that ships', () => {
     expect(Object.keys(cases).sort()).toEqual([...rules.keys()].sort());
   });
 
-  it.each([...rules.values()].map((rule) => [rule.id, rule] as const))('%s breaks, and just does not', (id, rule) => {
-    const { broken, kept, brokenBy, keptBy } = cases[id];
-    expect(judge(rule, broken, brokenBy)).toMatchObject({ status: 'broken' });
-    expect(judge(rule, kept, keptBy)).toMatchObject({ status: 'kept', share: 1, times: 0 });
-  });
+  it.each([...rules.values()].map((rule) => [rule.id, rule] as const))(
+    '%s breaks, and just does not',
+    (id, rule) => {
+      const { broken, kept, brokenBy, keptBy } = cases[id];
+      expect(judge(rule, broken, brokenBy)).toMatchObject({ status: 'broken' });
+      expect(judge(rule, kept, keptBy)).toMatchObject({ status: 'kept', share: 1, times: 0 });
+    },
+  );
 });
 
 describe('a rule', () => {
@@ -208,13 +234,20 @@ describe('a rule', () => {
 
   it('has nothing to say where its matter never came up', () => {
     expect(judge(rule('eyes'), [at(0), at(50)])).toMatchObject({ status: 'idle', share: 0 });
-    expect(judge(rule('papersRead'), [at(0), at(50, { 'sheet.label.read': ON })])).toMatchObject({ status: 'idle' });
+    expect(judge(rule('papersRead'), [at(0), at(50, { 'sheet.label.read': ON })])).toMatchObject({
+      status: 'idle',
+    });
   });
 
   it('points at the row in which it was broken first, and counts how often', () => {
     const open1 = { 'can.can-1.valveSixteenths': 4 };
     const noted = ev('noted', 'charging-gauge');
-    const verdict = judge(rule('readShut'), [at(0), at(10, open1, noted), at(20, {}, noted), at(30, {}, noted)]);
+    const verdict = judge(rule('readShut'), [
+      at(0),
+      at(10, open1, noted),
+      at(20, {}, noted),
+      at(30, {}, noted),
+    ]);
     expect(verdict).toMatchObject({ status: 'broken', row: 1, times: 3 });
   });
 
@@ -228,12 +261,18 @@ describe('a rule', () => {
 
   it('is never critical for what was undone before pressure was admitted', () => {
     const empty = { 'lowSide.gaugePressurePa': -101_000, 'highSide.gaugePressurePa': -101_000 };
-    const undone = [at(0, empty), at(5, {}, open), at(6, {}, ev('coupler-shut')), at(7, { 'gear.goggles': ON })];
+    const undone = [
+      at(0, empty),
+      at(5, {}, open),
+      at(6, {}, ev('coupler-shut')),
+      at(7, { 'gear.goggles': ON }),
+    ];
     expect(judge(rule('eyes'), undone)).toMatchObject({ status: 'kept' });
   });
 
   it('gives an outcome points by a straight line', () => {
-    const share = (error: number): number => judge(rule('chargeWeighed'), [at(0, {}, low)], { 'charge.errorKg': error }).share;
+    const share = (error: number): number =>
+      judge(rule('chargeWeighed'), [at(0, {}, low)], { 'charge.errorKg': error }).share;
     expect(share(0.0475)).toBeCloseTo(0.5, 12);
     expect(share(0.075)).toBe(0);
     expect(share(0.5)).toBe(0);

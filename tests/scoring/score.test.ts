@@ -5,12 +5,39 @@ import { sayFinding } from '../../src/scoring/sayFinding';
 import { type ScoringRubric, score } from '../../src/scoring/score';
 import { type HandRow, handRecord } from '../support/records';
 
+/** What stands for each of the made-up rules. */
+const EVENTS: Readonly<Record<string, string>> = {
+  burn: 'hose-caught',
+  sting: 'sprayed',
+  smudge: 'looked',
+  find: 'traced',
+  connect: 'coupled',
+  charge: 'can-opened',
+  stop: 'can-shut',
+  name: 'diagnosed',
+  gone: 'relief-opened',
+};
 const base = { quotes: { pressure: 'lowSide.gaugePressurePa' }, references: ['common practice, no source'] };
-const done = (id: string, domain: Rule['domain'], points: number, severity: Rule['severity'] = 'minor'): Rule => ({
-  ...base, id, domain, points, severity, done: { event: id },
+const done = (
+  id: string,
+  domain: Rule['domain'],
+  points: number,
+  severity: Rule['severity'] = 'minor',
+): Rule => ({
+  ...base,
+  id,
+  domain,
+  points,
+  severity,
+  done: { event: EVENTS[id] },
 });
 const never = (id: string, domain: Rule['domain'], points: number, severity: Rule['severity']): Rule => ({
-  ...base, id, domain, points, severity, never: { event: id },
+  ...base,
+  id,
+  domain,
+  points,
+  severity,
+  never: { event: EVENTS[id] },
 });
 const weights = { safety: 25, finding: 15, connecting: 15, charging: 20, diagnosis: 25 };
 const rubricOf = (...rules: Rule[]): ScoringRubric => ({ rules, weights });
@@ -25,7 +52,8 @@ const full = rubricOf(
   done('name', 'diagnosis', 1),
 );
 const all = ['find', 'connect', 'charge', 'stop', 'name'];
-const rows = (...events: string[]): HandRow[] => events.map((id, at) => ({ step: 50 * at, events: [{ id }] }));
+const rows = (...events: string[]): HandRow[] =>
+  events.map((id, at) => ({ step: 50 * at, events: [{ id: EVENTS[id] }] }));
 const scored = (...events: string[]) => score(handRecord(rows(...events)), full);
 
 describe('the score', () => {
@@ -40,14 +68,18 @@ describe('the score', () => {
   });
 
   it('caps a domain at a half for a serious fault, and no lower', () => {
-    expect(scored('find', 'connect', 'charge', 'name').domains.charging).toEqual({ earned: 10, possible: 20, capped: true });
+    expect(scored('find', 'connect', 'charge', 'name').domains.charging).toEqual({
+      earned: 10,
+      possible: 20,
+      capped: true,
+    });
     expect(scored(...all, 'sting').domains.safety).toEqual({ earned: 12.5, possible: 25, capped: true });
   });
 
   it('takes a third for each minor fault of one kind, and makes the third serious', () => {
     const safety = (...smudges: string[]) => scored(...all, ...smudges).domains.safety;
     expect(safety('smudge')).toMatchObject({ capped: false });
-    expect(safety('smudge').earned).toBeCloseTo(25 * (20 - 10 / 3) / 20, 10);
+    expect(safety('smudge').earned).toBeCloseTo((25 * (20 - 10 / 3)) / 20, 10);
     expect(safety('smudge', 'smudge')).toMatchObject({ capped: false });
     expect(safety('smudge', 'smudge', 'smudge')).toEqual({ earned: 12.5, possible: 25, capped: true });
   });
@@ -60,7 +92,8 @@ describe('the score', () => {
   });
 
   it('passes at 75 and not below', () => {
-    const share = (points: number) => rubricOf(done('find', 'finding', points), done('gone', 'finding', 100 - points));
+    const share = (points: number) =>
+      rubricOf(done('find', 'finding', points), done('gone', 'finding', 100 - points));
     const only = { safety: 0, finding: 100, connecting: 0, charging: 0, diagnosis: 0 };
     const of = (points: number) => score(handRecord(rows('find')), { ...share(points), weights: only });
     expect(of(75)).toMatchObject({ score: 75, passed: true });
@@ -77,15 +110,25 @@ describe('the score', () => {
 describe('a sentence', () => {
   it('changes with 20 g and with nothing else', () => {
     const rule: Rule = {
-      id: 'chargeWeighed', domain: 'charging', points: 1, severity: 'serious', references: ['common practice'],
+      id: 'chargeWeighed',
+      domain: 'charging',
+      points: 1,
+      severity: 'serious',
+      references: ['common practice'],
       outcome: { measure: 'charge.errorKg', full: '20 g', zero: '75 g' },
       quotes: { inside: 'loop.massKg', label: 'label.massKg', off: 'charge.errorKg' },
     };
     const told = (kg: number): string => {
-      const record = handRecord([{ step: 3000, set: { 'loop.massKg': kg } }], { 'charge.errorKg': 0.48 - kg });
+      const record = handRecord([{ step: 3000, set: { 'loop.massKg': kg } }], {
+        'charge.errorKg': 0.48 - kg,
+      });
       return sayFinding(score(record, rubricOf(rule)).findings[0]);
     };
-    expect(told(0.42)).toBe('At hand-over at 01:00 (step 3,000) the loop held 420 g; the label says 480 g, which is 60 g off.');
-    expect(told(0.4)).toBe('At hand-over at 01:00 (step 3,000) the loop held 400 g; the label says 480 g, which is 80 g off.');
+    expect(told(0.42)).toBe(
+      'At hand-over at 01:00 (step 3,000) the loop held 420 g; the label says 480 g, which is 60 g off.',
+    );
+    expect(told(0.4)).toBe(
+      'At hand-over at 01:00 (step 3,000) the loop held 400 g; the label says 480 g, which is 80 g off.',
+    );
   });
 });

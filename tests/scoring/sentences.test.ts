@@ -2,10 +2,10 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { readYaml } from '../../shared/schema/readYaml';
-import { type Rule } from '../../shared/schema/rubric';
+import type { Rule } from '../../shared/schema/rubric';
 import { flattenWords, placeholdersOf, type WordGroup } from '../../shared/schema/words';
-import { rubrics, scenarios } from '../../src/session/scenario/library';
 import { measureList } from '../../src/session/record/measures';
+import { rubrics, scenarios } from '../../src/session/scenario/library';
 
 const file = 'shared/words/en/rules.yaml';
 const words = flattenWords('rules', readYaml(file, readFileSync(file, 'utf8')).data as WordGroup);
@@ -19,7 +19,8 @@ describe.each(rules.map((rule) => [rule.id, rule] as const))('the sentences of %
 
   it('quote time, step and all that the rule quotes, and nothing else', () => {
     const expected = ['time', 'step', ...Object.keys(rule.quotes)].sort();
-    for (const key of told) expect([key, placeholdersOf(words.get(`rules.${id}.${key}`) ?? '')]).toEqual([key, expected]);
+    for (const key of told)
+      expect([key, placeholdersOf(words.get(`rules.${id}.${key}`) ?? '')]).toEqual([key, expected]);
   });
 
   it('are there for every way it can go', () => {

@@ -22,7 +22,12 @@ describe('the controller', () => {
     give1({ do: 'finish' });
     const path = (region: string): string[] =>
       walked.filter((step) => step.region === region).map(({ on, to }) => `${on} ${to}`);
-    expect(path('session')).toEqual(['plantBuilt briefing', 'do.begin work', 'do.finish wrapUp', 'always scoring']);
+    expect(path('session')).toEqual([
+      'plantBuilt briefing',
+      'do.begin work',
+      'do.finish wrapUp',
+      'always scoring',
+    ]);
     expect(path('finding')).toEqual(['do.read-sheet read', 'do.trace traced', 'do.judge-port judged']);
     expect(path('connecting')).toEqual([
       'rise.portUncapped uncapped',
@@ -32,7 +37,11 @@ describe('the controller', () => {
       'fall.hoseCoupled uncapped',
       'fall.portUncapped capped',
     ]);
-    expect(path('charging')).toEqual(['rise.canTapped canOn', 'rise.canFeeding feeding', 'fall.canFeeding settling']);
+    expect(path('charging')).toEqual([
+      'rise.canTapped canOn',
+      'rise.canFeeding feeding',
+      'fall.canFeeding settling',
+    ]);
     expect(path('diagnosis')).toEqual(['do.decide decided', 'do.diagnose named']);
     expect(path('safety')).toEqual([]);
   });

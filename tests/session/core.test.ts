@@ -24,17 +24,24 @@ describe('the core', () => {
       'refused.doesNotFit': { do: 'couple', hose: 'charging', port: 'port-a', route: '' },
       'session.refused.noSuchCommandNear': { do: 'copule', hose: 'charging' } as unknown as Command,
       'session.refused.argumentMissing': { do: 'couple', hose: 'charging' } as unknown as Command,
-      'session.refused.noSuchArgumentNear': { do: 'cap', port: 'port-a', to: 'on', por: 'x' } as unknown as Command,
+      'session.refused.noSuchArgumentNear': {
+        do: 'cap',
+        port: 'port-a',
+        to: 'on',
+        por: 'x',
+      } as unknown as Command,
       'session.refused.notAChoice': { do: 'wear', item: 'hat' },
       'session.refused.notInRange': { do: 'engine', rpm: 1501 },
       'session.refused.notText': { do: 'wear', item: 3 },
     };
-    for (const [reason, command] of Object.entries(wrong)) expect(core.send(command)).toMatchObject({ ok: false, reason });
+    for (const [reason, command] of Object.entries(wrong))
+      expect(core.send(command)).toMatchObject({ ok: false, reason });
     expect(core.log().commands).toHaveLength(1);
   });
 
   it('keeps the truth out of the frames of an assessed session, and only there', () => {
-    const kinds = (mode: 'assessed' | 'practice') => new Set(oneCore({ mode }).channels.map(({ kind }) => kind));
+    const kinds = (mode: 'assessed' | 'practice') =>
+      new Set(oneCore({ mode }).channels.map(({ kind }) => kind));
     expect(kinds('assessed').has('truth')).toBe(false);
     expect(kinds('practice').has('truth')).toBe(true);
   });
@@ -44,7 +51,8 @@ describe('the core', () => {
     give(core, { do: 'begin' }, ...connected, { do: 'engine', rpm: 1500 });
     const frame = new Float64Array(core.channels.length);
     core.writeFrame(frame);
-    const at = (id: string): number => frame[core.channels.findIndex((channel) => channel.id === id)] as number;
+    const at = (id: string): number =>
+      frame[core.channels.findIndex((channel) => channel.id === id)] as number;
     expect(at('engine.rpm')).toBe(1500);
     expect(at('gear.goggles')).toBe(1);
     expect(at('hose.charging.couplerOpen')).toBe(1);
@@ -53,7 +61,14 @@ describe('the core', () => {
 
   it('runs until something notable happens, and no further', () => {
     const core = oneCore();
-    give(core, { do: 'begin' }, ...connected, ...feeding, { do: 'engine', rpm: 1500 }, { do: 'ac', to: 'on' });
+    give(
+      core,
+      { do: 'begin' },
+      ...connected,
+      ...feeding,
+      { do: 'engine', rpm: 1500 },
+      { do: 'ac', to: 'on' },
+    );
     const run = core.advance(30_000, true);
     expect(run.notable).toBe('clutchStill');
     expect(run.stepsDone).toBeGreaterThan(1000);
@@ -65,7 +80,9 @@ describe('the core', () => {
     const core = oneCore();
     give(core, { do: 'begin' });
     const hash = core.stateHash();
-    expect(core.wouldRefuse({ do: 'couple', hose: 'charging', port: 'port-b', route: '' })).toMatchObject({ reason: 'refused.capOn' });
+    expect(core.wouldRefuse({ do: 'couple', hose: 'charging', port: 'port-b', route: '' })).toMatchObject({
+      reason: 'refused.capOn',
+    });
     expect(core.wouldRefuse({ do: 'cap', port: 'port-b', to: 'off' })).toBeNull();
     expect(core.stateHash()).toBe(hash);
     expect(core.log().commands).toHaveLength(1);
@@ -75,7 +92,12 @@ describe('the core', () => {
     const core = oneCore();
     give(core, { do: 'begin' });
     const before = core.view().revision;
-    give(core, { do: 'note-reading', channel: 'scale' }, { do: 'hint', level: 2 }, { do: 'decide', answer: 'charge' });
+    give(
+      core,
+      { do: 'note-reading', channel: 'scale' },
+      { do: 'hint', level: 2 },
+      { do: 'decide', answer: 'charge' },
+    );
     const view = core.view();
     expect(view.revision).toBeGreaterThan(before);
     expect(view.deliveries).toEqual([{ id: 'noted', done: true }]);

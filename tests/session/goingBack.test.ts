@@ -50,10 +50,16 @@ describe('going back', () => {
     const assessed = oneCore({ mode: 'assessed' });
     give(assessed, { do: 'begin' });
     assessed.advance(10);
-    expect(assessed.send({ do: 'rewind', step: 5 })).toMatchObject({ ok: false, reason: 'session.refused.noGoingBack' });
+    expect(assessed.send({ do: 'rewind', step: 5 })).toMatchObject({
+      ok: false,
+      reason: 'session.refused.noGoingBack',
+    });
     const practice = oneCore();
     give(practice, { do: 'begin' });
-    expect(practice.send({ do: 'rewind', step: 5 })).toMatchObject({ ok: false, reason: 'session.refused.notYetLived' });
+    expect(practice.send({ do: 'rewind', step: 5 })).toMatchObject({
+      ok: false,
+      reason: 'session.refused.notYetLived',
+    });
     expect(practice.log().commands).toHaveLength(1);
   });
 });
@@ -69,7 +75,10 @@ describe('a critical mistake', () => {
     expect(core.view().stopped).toMatchObject({ rule: 'eyes', step: 50, rewindStep: 50 });
     expect(core.view().regions.safety).toBe('stopped');
     expect(core.advance(100)).toEqual({ stepsDone: 0, notable: null });
-    expect(core.send({ do: 'door', to: 'open' })).toMatchObject({ ok: false, reason: 'session.refused.stopped' });
+    expect(core.send({ do: 'door', to: 'open' })).toMatchObject({
+      ok: false,
+      reason: 'session.refused.stopped',
+    });
     give(core, { do: 'rewind', step: 50 });
     expect(core.view()).toMatchObject({ stopped: null, cans: [{ valveSixteenths: 0, onto: 'charging' }] });
     expect(core.advance(100).stepsDone).toBe(100);
@@ -92,7 +101,12 @@ describe('a critical mistake', () => {
 
   it('that follows from an earlier command takes that command back', () => {
     const core = oneCore();
-    give(core, { do: 'begin' }, ...connected.slice(0, 2), { do: 'couple', hose: 'charging', port: 'port-b', route: 'fan' });
+    give(core, { do: 'begin' }, ...connected.slice(0, 2), {
+      do: 'couple',
+      hose: 'charging',
+      port: 'port-b',
+      route: 'fan',
+    });
     core.advance(500);
     give(core, { do: 'engine', rpm: 900 });
     expect(core.advance(500).stepsDone).toBe(1);

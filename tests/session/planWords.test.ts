@@ -1,32 +1,52 @@
 /** Plans and typed lines: the same words. */
 import { describe, expect, it } from 'vitest';
 import { planLinesSchema } from '../../shared/schema/plan';
-import { LONGEST_WAIT_STEPS, readPlanLine, readWords, singleLines, wordsOf } from '../../src/session/plan/planWords';
+import {
+  LONGEST_WAIT_STEPS,
+  readPlanLine,
+  readWords,
+  singleLines,
+  wordsOf,
+} from '../../src/session/plan/planWords';
 
 describe('a line of a plan', () => {
   it('gives the same command in words and with names', () => {
     const inWords = readPlanLine('couple charging port-b side-middle,fender,mat');
-    const named = readPlanLine({ couple: { hose: 'charging', port: 'port-b', route: ['side-middle', 'fender', 'mat'] } });
+    const named = readPlanLine({
+      couple: { hose: 'charging', port: 'port-b', route: ['side-middle', 'fender', 'mat'] },
+    });
     expect(inWords).toEqual(named);
     expect(inWords).toEqual({
-      act: { kind: 'command', command: { do: 'couple', hose: 'charging', port: 'port-b', route: 'side-middle,fender,mat' } },
+      act: {
+        kind: 'command',
+        command: { do: 'couple', hose: 'charging', port: 'port-b', route: 'side-middle,fender,mat' },
+      },
     });
   });
 
   it('may leave a list of zones out, and nothing else', () => {
     expect(readWords('couple charging port-b')).toMatchObject({ act: { command: { route: '' } } });
-    expect(readWords('couple charging')).toMatchObject({ problem: { reason: 'session.refused.argumentMissing' } });
-    expect(readWords('wear goggles twice')).toMatchObject({ problem: { reason: 'session.refused.noSuchArgument' } });
+    expect(readWords('couple charging')).toMatchObject({
+      problem: { reason: 'session.refused.argumentMissing' },
+    });
+    expect(readWords('wear goggles twice')).toMatchObject({
+      problem: { reason: 'session.refused.noSuchArgument' },
+    });
     expect(readWords('waer goggles')).toMatchObject({ problem: { params: { near: 'wear' } } });
     expect(readWords('engine fast')).toMatchObject({ problem: { reason: 'session.refused.notInRange' } });
   });
 
   it('waits by exact amounts, or until something happens', () => {
-    expect(readPlanLine({ 'run-on': '1 min', times: 3 })).toEqual({ act: { kind: 'wait', steps: 3000, untilNotable: false, times: 3 } });
+    expect(readPlanLine({ 'run-on': '1 min', times: 3 })).toEqual({
+      act: { kind: 'wait', steps: 3000, untilNotable: false, times: 3 },
+    });
     expect(readWords('run-on 10 s')).toMatchObject({ act: { steps: 500 } });
     expect(readWords('run 0.02 s')).toMatchObject({ act: { steps: 1 } });
-    expect(readWords('run-on until something happens')).toMatchObject({ act: { steps: LONGEST_WAIT_STEPS, untilNotable: true } });
-    for (const wrong of ['run-on 5', 'run-on soon', 'run-on 0 s', 'run-on -3 s']) expect(readWords(wrong)).toHaveProperty('problem');
+    expect(readWords('run-on until something happens')).toMatchObject({
+      act: { steps: LONGEST_WAIT_STEPS, untilNotable: true },
+    });
+    for (const wrong of ['run-on 5', 'run-on soon', 'run-on 0 s', 'run-on -3 s'])
+      expect(readWords(wrong)).toHaveProperty('problem');
   });
 
   it('comes back as it was written', () => {
@@ -37,8 +57,19 @@ describe('a line of a plan', () => {
   });
 
   it('may be repeated with others', () => {
-    const lines = singleLines(['begin', { repeat: ['shake can-1', { 'run-on': '10 s' }], times: 2 }, 'finish']);
-    expect(lines).toEqual(['begin', 'shake can-1', { 'run-on': '10 s' }, 'shake can-1', { 'run-on': '10 s' }, 'finish']);
+    const lines = singleLines([
+      'begin',
+      { repeat: ['shake can-1', { 'run-on': '10 s' }], times: 2 },
+      'finish',
+    ]);
+    expect(lines).toEqual([
+      'begin',
+      'shake can-1',
+      { 'run-on': '10 s' },
+      'shake can-1',
+      { 'run-on': '10 s' },
+      'finish',
+    ]);
   });
 
   it('has one form, and a mistake is told where it stands', () => {

@@ -47,7 +47,12 @@ describe('a log', () => {
     cut(core, 137);
     give(core, ...connected, ...feeding);
     cut(core, 3000);
-    give(core, { do: 'can-valve', can: 'can-1', turn: 0 }, { do: 'engine', rpm: 1500 }, { do: 'ac', to: 'on' });
+    give(
+      core,
+      { do: 'can-valve', can: 'can-1', turn: 0 },
+      { do: 'engine', rpm: 1500 },
+      { do: 'ac', to: 'on' },
+    );
     cut(core, 4501);
     give(core, { do: 'note-reading', channel: 'charging-gauge' }, { do: 'finish' });
     expect(core.stateHash()).toBe(whole.stateHash());

@@ -42,7 +42,8 @@ export function oneCore({ mode = 'practice', seed = 1, log, observe, plant }: Se
 export function give(core: SessionCore, ...commands: readonly Command[]): void {
   for (const command of commands) {
     const outcome = core.send(command);
-    if (!outcome.ok) throw new Error(`${command.do} refused: ${outcome.reason} ${JSON.stringify(outcome.params)}`);
+    if (!outcome.ok)
+      throw new Error(`${command.do} refused: ${outcome.reason} ${JSON.stringify(outcome.params)}`);
   }
 }
 

@@ -3,8 +3,9 @@
  * a can that can be let into it, one hose with a gauge. Ideal gas, p V = m R T; explicit Euler at 20 ms.
  * It answers to the same commands and signals as a car, so far as it has the parts.
  */
-import { keyedNormal } from '../../src/numerics/keyedRandom';
+
 import { hashFloats, hashText } from '../../src/numerics/hash';
+import { keyedNormal } from '../../src/numerics/keyedRandom';
 import type { Command, IdSet, Outcome, PlantEvent } from '../../src/plant/commandSpecs';
 import type { Books, Plant, PlantSnapshot } from '../../src/plant/plantPort';
 import type { SignalKind, SignalSpec } from '../../src/plant/signalTypes';
@@ -46,16 +47,38 @@ export function onePlant({ seed = 1, leakKgPerSPerPa = 1e-12, startKg = 0.01 }: 
   const state = Float64Array.of(startKg, 300, 0.34, 0, 0);
   let step = 0;
   let desk: Desk = {
-    goggles: false, gloves: false, rpm: 0, ac: false, doorOpen: false, caps: { 'port-a': true, 'port-b': true },
-    port: null, open: false, route: '', caught: false, tapped: false, turn: 0, air: null, replaced: [],
+    goggles: false,
+    gloves: false,
+    rpm: 0,
+    ac: false,
+    doorOpen: false,
+    caps: { 'port-a': true, 'port-b': true },
+    port: null,
+    open: false,
+    route: '',
+    caught: false,
+    tapped: false,
+    turn: 0,
+    air: null,
+    replaced: [],
   };
   const offsetPa = 1500 * keyedNormal(seed, 'offset', 'charging-gauge', 0);
   const pressurePa = (): number => (state[0] * GAS_CONSTANT * state[1]) / VOLUME_M3;
   const gaugePa = (): number => pressurePa() - ATMOSPHERE_PA;
   const bool = (value: boolean): number => (value ? 1 : 0);
   const readers: Reader[] = [
-    ['chargingGauge.gaugePressurePa', 'Pa', 'reading', () => (desk.port && desk.open ? Math.round((gaugePa() + offsetPa) / 1000) * 1000 : NaN)],
-    ['airThermometer.temperatureK', 'K', 'reading', () => (desk.air === null ? NaN : Math.round(10 * ventK()) / 10)],
+    [
+      'chargingGauge.gaugePressurePa',
+      'Pa',
+      'reading',
+      () => (desk.port && desk.open ? Math.round((gaugePa() + offsetPa) / 1000) * 1000 : NaN),
+    ],
+    [
+      'airThermometer.temperatureK',
+      'K',
+      'reading',
+      () => (desk.air === null ? NaN : Math.round(10 * ventK()) / 10),
+    ],
     ['scale.massKg', 'kg', 'reading', () => Math.round((state[2] + 0.11) * 1000) / 1000],
     ['engine.rpm', 'rpm', 'cue', () => desk.rpm],
     ['clutch.turning', 'bool', 'cue', () => state[4]],
@@ -185,7 +208,12 @@ export function onePlant({ seed = 1, leakKgPerSPerPa = 1e-12, startKg = 0.01 }: 
         return done({ id: 'labelled', quantity: number('grams') / 1000, unit: 'kg' });
       case 'note-reading': {
         const channel = text('channel');
-        const id = channel === 'air' ? 'airThermometer.temperatureK' : channel === 'scale' ? 'scale.massKg' : 'chargingGauge.gaugePressurePa';
+        const id =
+          channel === 'air'
+            ? 'airThermometer.temperatureK'
+            : channel === 'scale'
+              ? 'scale.massKg'
+              : 'chargingGauge.gaugePressurePa';
         const index = indexOf.get(id) as number;
         const quantity = readers[index][3]();
         if (Number.isNaN(quantity)) return refuse('refused.nothingToRead');
@@ -197,9 +225,18 @@ export function onePlant({ seed = 1, leakKgPerSPerPa = 1e-12, startKg = 0.01 }: 
   };
 
   const choices: Partial<Record<IdSet, readonly string[]>> = {
-    port: ['port-a', 'port-b'], part: ['bottle', 'fan'], hose: ['charging'], can: ['can-1'], 'can-inlet': ['charging'],
-    gauge: ['charging'], 'air-place': ['centre-vent'], zone: ['mat', 'fan'], channel: ['charging-gauge', 'air', 'scale'],
-    sheet: ['label'], cause: ['leak', 'healthy'], replaceable: ['fan'],
+    port: ['port-a', 'port-b'],
+    part: ['bottle', 'fan'],
+    hose: ['charging'],
+    can: ['can-1'],
+    'can-inlet': ['charging'],
+    gauge: ['charging'],
+    'air-place': ['centre-vent'],
+    zone: ['mat', 'fan'],
+    channel: ['charging-gauge', 'air', 'scale'],
+    sheet: ['label'],
+    cause: ['leak', 'healthy'],
+    replaceable: ['fan'],
   };
   return {
     get step() {
@@ -231,4 +268,3 @@ export function onePlant({ seed = 1, leakKgPerSPerPa = 1e-12, startKg = 0.01 }: 
     }),
   };
 }
-

@@ -1,7 +1,7 @@
 /** Plays a shipped scenario's plan the way the command line does, without the command line. */
 import type { PlanLine } from '../../shared/schema/plan';
-import { type Score, score } from '../../src/scoring/score';
 import { sayFinding } from '../../src/scoring/sayFinding';
+import { type Score, score } from '../../src/scoring/score';
 import type { Mode, SessionCore } from '../../src/session/corePort';
 import { openSession, recordOf } from '../../src/session/openSession';
 import { playPlan, type RefusedLine } from '../../src/session/plan/playPlan';
@@ -16,10 +16,21 @@ export interface Played {
   readonly sentences: readonly string[];
 }
 
-export function played(scenario: Scenario, lines: readonly PlanLine[], mode: Mode = 'assessed', seed = 1): Played {
+export function played(
+  scenario: Scenario,
+  lines: readonly PlanLine[],
+  mode: Mode = 'assessed',
+  seed = 1,
+): Played {
   const core = openSession(scenario, { mode, seed });
   const refused = playPlan(core, lines);
   const record = recordOf(scenario, core.log());
   const result = score(record, scenario);
-  return { core, record, score: result, refused, sentences: result.findings.map((finding) => sayFinding(finding)) };
+  return {
+    core,
+    record,
+    score: result,
+    refused,
+    sentences: result.findings.map((finding) => sayFinding(finding)),
+  };
 }

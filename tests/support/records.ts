@@ -43,7 +43,10 @@ const AT_REST: readonly (readonly [id: string, unit: string, value: number])[] =
   ['part.fan.replaced', 'bool', 0],
 ];
 
-export function handRecord(rows: readonly HandRow[], measures: Partial<Record<MeasureId, number>> = {}): SessionRecord {
+export function handRecord(
+  rows: readonly HandRow[],
+  measures: Partial<Record<MeasureId, number>> = {},
+): SessionRecord {
   const signals: SignalSpec[] = AT_REST.map(([id, unit]) => ({ id, unit, kind: 'truth' }));
   const now = new Map(AT_REST.map(([id, , value]) => [id, value]));
   const values: number[] = [];

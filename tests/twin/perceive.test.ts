@@ -5,7 +5,8 @@ import { sensesOf } from '../../src/twin/senses';
 import { say } from '../../src/words/words';
 import { connected, feeding, give, oneCore } from '../support/oneJob';
 
-const linesOf = (core: ReturnType<typeof oneCore>): string[] => perceive(core).map(({ message }) => say(message));
+const linesOf = (core: ReturnType<typeof oneCore>): string[] =>
+  perceive(core).map(({ message }) => say(message));
 
 describe('what is perceived', () => {
   it('is the same whether the session may show the truth or not', () => {
@@ -25,7 +26,9 @@ describe('what is perceived', () => {
     expect(linesOf(core).some((line) => line.startsWith('charging hose gauge'))).toBe(false);
     give(core, ...connected);
     core.advance(1);
-    expect(linesOf(core).find((line) => line.startsWith('charging hose gauge'))).toMatch(/^charging hose gauge: −(2|3)\d kPa$/);
+    expect(linesOf(core).find((line) => line.startsWith('charging hose gauge'))).toMatch(
+      /^charging hose gauge: −(2|3)\d kPa$/,
+    );
   });
 
   it('has no way to a channel of truth', () => {

@@ -24,7 +24,11 @@ describe('what is possible', () => {
     const core = oneCore();
     give(core, { do: 'begin' });
     const hash = core.stateHash();
-    expect(whyNot(core)).toMatchObject({ couple: 'refused.doesNotFit', uncouple: 'refused.notCoupled', wear: null });
+    expect(whyNot(core)).toMatchObject({
+      couple: 'refused.doesNotFit',
+      uncouple: 'refused.notCoupled',
+      wear: null,
+    });
     give(core, ...connected);
     expect(whyNot(core)).toMatchObject({ uncouple: null, coupler: null });
     expect(core.log().commands).toHaveLength(1 + connected.length);

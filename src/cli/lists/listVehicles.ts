@@ -22,5 +22,11 @@ export const listVehicles = () =>
 export const listPorts = () =>
   vehicleIds.flatMap((vehicle) => {
     const layout = layoutOf(vehicle);
-    return layout.ports.map(({ id, boreMm, on }) => ({ vehicle, id, boreMm, on, side: tracePort(layout, id).side }));
+    return layout.ports.map(({ id, boreMm, on }) => ({
+      vehicle,
+      id,
+      boreMm,
+      on,
+      side: tracePort(layout, id).side,
+    }));
   });

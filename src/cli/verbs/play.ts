@@ -23,7 +23,10 @@ export default defineVerb({
   run({ options, operands }, io) {
     const scenario = scenarioArgument(operands[0], io);
     const lines = planArgument(scenario, options.plan, io);
-    const core = openSession(scenario, { mode: modeOption(options.mode, 'assessed'), seed: seedOption(options.seed) });
+    const core = openSession(scenario, {
+      mode: modeOption(options.mode, 'assessed'),
+      seed: seedOption(options.seed),
+    });
     for (const { line, reason, params } of playPlan(core, lines)) {
       const told = sayRefusal(reason, params);
       io.note(word('verbs.play.refusedLine', { line: String(line + 1), reason: told }));

@@ -40,7 +40,10 @@ function replay({ log, last }: SessionFile) {
   const { printed } = scoredSession(scenario, core);
   const { score, reported, logHash, stateHash } = printed;
   const holds =
-    score === last.score && reported === last.reported && logHash === last.logHash && stateHash === last.stateHash;
+    score === last.score &&
+    reported === last.reported &&
+    logHash === last.logHash &&
+    stateHash === last.stateHash;
   return { ...head, holds, stored: last, now: printed };
 }
 

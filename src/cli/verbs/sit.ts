@@ -1,12 +1,12 @@
 /** `sit SCENARIO`: the bay in words. One action a line in, what a person would see out; the score after hand-over. */
 import { clockTime } from '../../scoring/sayFinding';
-import { sitDown, type Sitting } from '../../twin/sit';
+import type { Scenario } from '../../session/scenario/scenario';
+import { type Sitting, sitDown } from '../../twin/sit';
 import { word } from '../../words/words';
 import type { Io } from '../io';
 import { modeOption, scenarioArgument, seedOption } from '../scenarioArgument';
 import { scoredSession } from '../scoredSession';
 import { defineVerb } from '../verb';
-import type { Scenario } from '../../session/scenario/scenario';
 
 export default defineVerb({
   name: 'sit',

@@ -55,7 +55,11 @@ function walkedByPlans(): ReadonlyMap<string, string[]> {
           if (!plans.includes(name)) walked.set(keyOf(transition), [...plans, name]);
         }
       };
-      const core = openSession(scenario, { mode: 'assessed', seed: 1, observe: (seen) => note(seen.transitions) });
+      const core = openSession(scenario, {
+        mode: 'assessed',
+        seed: 1,
+        observe: (seen) => note(seen.transitions),
+      });
       playPlan(core, scenario.data.plans[plan]);
       note(core.markScored());
     }

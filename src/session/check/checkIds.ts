@@ -1,11 +1,11 @@
 /** Ids and conditions of a scenario against what the plant really has: deliveries, answer, papers, cans, plans. */
 import type { ScenarioData } from '../../../shared/schema/scenario';
 import type { Plant } from '../../plant/plantPort';
-import { nearest } from '../../words/nearest';
+import { word } from '../../words/words';
 import { ConditionError, compileCondition } from '../conditions/compileCondition';
 import { sessionSignals } from '../sessionSignals';
 import { checkPlanWords } from './checkPlanWords';
-import type { Findings } from './findings';
+import { type Findings, withHint } from './findings';
 
 const PLANS = ['solution', 'careless', 'nothing'] as const;
 
@@ -21,23 +21,39 @@ export function checkIds(data: ScenarioData, plant: Plant, findings: Findings): 
   });
   checkKnown(data.answer.causes, ['answer', 'causes'], plant.choices('cause'), findings);
   checkKnown(data.answer.parts, ['answer', 'parts'], plant.choices('replaceable'), findings);
-  checkOnce(data.papers.map(({ id }) => id), 'papers', findings);
-  checkOnce(data.bench.cans.map(({ id }) => id), 'bench.cans', findings);
-  checkOnce(data.deliver.map(({ id }) => id), 'deliver', findings);
+  checkOnce(
+    data.papers.map(({ id }) => id),
+    'papers',
+    findings,
+  );
+  checkOnce(
+    data.bench.cans.map(({ id }) => id),
+    'bench.cans',
+    findings,
+  );
+  checkOnce(
+    data.deliver.map(({ id }) => id),
+    'deliver',
+    findings,
+  );
   for (const plan of PLANS) checkPlanWords(data.plans[plan], ['plans', plan], plant, findings);
 }
 
-function checkKnown(ids: readonly string[], path: readonly string[], known: readonly string[], findings: Findings): void {
+function checkKnown(
+  ids: readonly string[],
+  path: readonly string[],
+  known: readonly string[],
+  findings: Findings,
+): void {
   ids.forEach((id, at) => {
     if (known.includes(id)) return;
-    const near = nearest(id, known);
-    const hint = near === undefined ? `there is ${known.join(', ') || 'none'}` : `did you mean "${near}"?`;
-    findings.error([...path, at], 'SCN121', `"${id}" is not known for this car; ${hint}`);
+    findings.error([...path, at], 'SCN121', withHint(word('check.notForThisCar', { id }), id, known));
   });
 }
 
 function checkOnce(ids: readonly string[], where: string, findings: Findings): void {
   ids.forEach((id, at) => {
-    if (ids.indexOf(id) < at) findings.error([...where.split('.'), at, 'id'], 'SCN122', `"${id}" stands twice`);
+    if (ids.indexOf(id) < at)
+      findings.error([...where.split('.'), at, 'id'], 'SCN122', word('check.twice', { id }));
   });
 }

@@ -3,15 +3,20 @@ import type { PlanLine, RepeatedLines, SingleLine } from '../../../shared/schema
 import type { YamlPath } from '../../../shared/schema/readYaml';
 import type { Command } from '../../plant/commandSpecs';
 import type { Plant } from '../../plant/plantPort';
-import { nearest } from '../../words/nearest';
-import { isWordId, say } from '../../words/words';
+import { isWordId, say, word } from '../../words/words';
 import { argsOf } from '../commandShape';
 import { readPlanLine } from '../plan/planWords';
-import type { Findings } from './findings';
+import { type Findings, withHint } from './findings';
 
-export function checkPlanWords(lines: readonly PlanLine[], path: YamlPath, plant: Plant, findings: Findings): void {
+export function checkPlanWords(
+  lines: readonly PlanLine[],
+  path: YamlPath,
+  plant: Plant,
+  findings: Findings,
+): void {
   lines.forEach((line, at) => {
-    if (typeof line === 'string' || !('repeat' in line)) checkLine(line as SingleLine, [...path, at], plant, findings);
+    if (typeof line === 'string' || !('repeat' in line))
+      checkLine(line as SingleLine, [...path, at], plant, findings);
     else {
       const { repeat } = line as RepeatedLines;
       repeat.forEach((inner, below) => {
@@ -33,11 +38,12 @@ function checkIds(command: Command, path: YamlPath, plant: Plant, findings: Find
   for (const [name, spec] of argsOf(command.do)) {
     if (spec.kind !== 'id' && spec.kind !== 'ids') continue;
     const known = plant.choices(spec.of);
-    const given = String(command[name]).split(',').filter((id) => id !== '');
+    const given = String(command[name])
+      .split(',')
+      .filter((id) => id !== '');
     for (const id of given.filter((one) => !known.includes(one))) {
-      const near = nearest(id, known);
-      const hint = near === undefined ? `there is ${known.join(', ') || 'none'}` : `did you mean "${near}"?`;
-      findings.error(path, 'SCN111', `no ${spec.of} "${id}" here; ${hint}`);
+      const what = word('check.noSuchId', { kind: spec.of, id });
+      findings.error(path, 'SCN111', withHint(what, id, known));
     }
   }
 }

@@ -1,21 +1,34 @@
 /** What a teacher would miss, or would not want: warnings only. */
 import type { ScenarioData } from '../../../shared/schema/scenario';
+import { word } from '../../words/words';
 import type { Findings } from './findings';
 
 const LONG_SENTENCE_WORDS = 30;
 /** Words too common to give a fault away. */
-const HARMLESS = new Set(['dead', 'low', 'high', 'not', 'weak', 'blocked', 'air', 'wrong', 'nothing', 'charge']);
+const HARMLESS = new Set([
+  'dead',
+  'low',
+  'high',
+  'not',
+  'weak',
+  'blocked',
+  'air',
+  'wrong',
+  'nothing',
+  'charge',
+]);
 
 export function checkTeaching(data: ScenarioData, findings: Findings): void {
-  if (data.tasks.length === 0) findings.warning(['tasks'], 'SCN301', 'no task ids: nobody will find this by what it rehearses');
+  if (data.tasks.length === 0) findings.warning(['tasks'], 'SCN301', word('check.noTasks'));
   const given = givenAway(data);
-  if (given !== undefined) findings.warning(['complaint'], 'SCN302', `the complaint says "${given}", which names the cause`);
-  if (new Set(data.hints).size < data.hints.length) findings.warning(['hints'], 'SCN303', 'two hints are the same');
+  if (given !== undefined)
+    findings.warning(['complaint'], 'SCN302', word('check.givesAway', { word: given }));
+  if (new Set(data.hints).size < data.hints.length)
+    findings.warning(['hints'], 'SCN303', word('check.sameHints'));
   checkLength(data.complaint, ['complaint'], findings);
   data.hints.forEach((hint, at) => {
     checkLength(hint, ['hints', at], findings);
   });
-  if (data.jurisdiction.trim() === '') findings.warning(['jurisdiction'], 'SCN305', 'write "check first" where the law is not known');
 }
 
 function givenAway({ complaint, faults, answer }: ScenarioData): string | undefined {
@@ -28,7 +41,11 @@ function checkLength(text: string, path: readonly (string | number)[], findings:
   for (const sentence of text.split(/[.!?]+\s/)) {
     const words = sentence.split(/\s+/).length;
     if (words > LONG_SENTENCE_WORDS) {
-      findings.warning(path, 'SCN304', `a sentence of ${words} words; ${LONG_SENTENCE_WORDS} are plenty`);
+      findings.warning(
+        path,
+        'SCN304',
+        word('check.longSentence', { words: String(words), most: String(LONG_SENTENCE_WORDS) }),
+      );
     }
   }
 }

@@ -79,12 +79,21 @@ export function matchingSignals(pattern: string, { signals }: SignalTable): numb
   const found: number[] = [];
   signals.forEach(({ id }: SignalSpec, index) => {
     const parts = id.split('.');
-    if (parts.length === wanted.length && parts.every((part, at) => wanted[at] === '*' || wanted[at] === part)) {
+    if (
+      parts.length === wanted.length &&
+      parts.every((part, at) => wanted[at] === '*' || wanted[at] === part)
+    ) {
       found.push(index);
     }
   });
   if (found.length > 0) return found;
-  throw new ConditionError(unknown('signal', pattern, signals.map(({ id }) => id)));
+  throw new ConditionError(
+    unknown(
+      'signal',
+      pattern,
+      signals.map(({ id }) => id),
+    ),
+  );
 }
 
 function unknown(what: string, id: string, known: Iterable<string>): string {

@@ -31,12 +31,18 @@ function nodesUnder(node: AnyStateNode): AnyStateNode[] {
   });
 }
 
-const regionOf = (node: AnyStateNode): string => (node.parent === sessionMachine.root ? 'session' : (node.parent?.key ?? ''));
+const regionOf = (node: AnyStateNode): string =>
+  node.parent === sessionMachine.root ? 'session' : (node.parent?.key ?? '');
 
 function transitionsOf(node: AnyStateNode): ChartTransition[] {
   const declared = [...node.transitions.values()].flat();
   const always = node.always ?? [];
   return [...declared, ...always].flatMap(({ eventType, target }) =>
-    (target ?? []).map((to) => ({ region: regionOf(node), from: node.key, on: eventType || 'always', to: to.key })),
+    (target ?? []).map((to) => ({
+      region: regionOf(node),
+      from: node.key,
+      on: eventType || 'always',
+      to: to.key,
+    })),
   );
 }

@@ -4,7 +4,13 @@
  *
  *   couple charging port-b side-middle,fender,mat        run-on 10 s
  */
-import { type PlanLine, type RepeatedLines, type SingleLine, WAITS, type Wait } from '../../../shared/schema/plan';
+import {
+  type PlanLine,
+  type RepeatedLines,
+  type SingleLine,
+  WAITS,
+  type Wait,
+} from '../../../shared/schema/plan';
 import type { ArgSpec, Command, CommandId } from '../../plant/commandSpecs';
 import { parseQuantity } from '../../units/quantity';
 import { STEPS_PER_SECOND } from '../clock';
@@ -56,12 +62,19 @@ function readWait(text: string): PlanReading {
   } catch {
     // What could not be read is told below, with what could be.
   }
-  return { problem: { reason: 'session.refused.noSuchWait', params: { given: text, known: WAITS.join(', ') } } };
+  return {
+    problem: { reason: 'session.refused.noSuchWait', params: { given: text, known: WAITS.join(', ') } },
+  };
 }
 
 function waitAct(wait: Wait, times: number): PlanAct {
   if (wait === UNTIL) return { kind: 'wait', steps: LONGEST_WAIT_STEPS, untilNotable: true, times };
-  return { kind: 'wait', steps: Math.round(parseQuantity(wait, 'time') * STEPS_PER_SECOND), untilNotable: false, times };
+  return {
+    kind: 'wait',
+    steps: Math.round(parseQuantity(wait, 'time') * STEPS_PER_SECOND),
+    untilNotable: false,
+    times,
+  };
 }
 
 function commandOf(id: string, words: readonly string[]): Record<string, unknown> {
@@ -69,7 +82,7 @@ function commandOf(id: string, words: readonly string[]): Record<string, unknown
   if (shapeProblem({ do: id })?.reason.startsWith('session.refused.noSuchCommand')) return command;
   const specs = argsOf(id as CommandId);
   specs.forEach(([name, spec], at) => {
-    if (words[at] !== undefined) command[name] = valueOf(spec, words[at]);
+    if (words[at] !== undefined) command[name] = wordValue(spec, words[at]);
   });
   words.slice(specs.length).forEach((word, at) => {
     command[`word-${specs.length + at + 1}`] = word;
@@ -77,7 +90,7 @@ function commandOf(id: string, words: readonly string[]): Record<string, unknown
   return command;
 }
 
-const valueOf = ({ kind }: ArgSpec, word: string): string | number =>
+const wordValue = ({ kind }: ArgSpec, word: string): string | number =>
   kind === 'whole' && word !== '' && Number.isFinite(Number(word)) ? Number(word) : word;
 
 const flat = (value: string | number | readonly string[]): string | number =>

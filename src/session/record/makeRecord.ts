@@ -7,7 +7,13 @@ import { isRewind } from '../liveLog';
 import { sessionCore } from '../sessionCore';
 import type { Observer, SessionJob } from '../sessionRun';
 import { measure, type Whole } from './measures';
-import { indexOfSignal, type RecordedAction, type RecordedEvent, type RecordedTransition, type SessionRecord } from './record';
+import {
+  indexOfSignal,
+  type RecordedAction,
+  type RecordedEvent,
+  type RecordedTransition,
+  type SessionRecord,
+} from './record';
 import { type RowWriter, rowWriter } from './rowWriter';
 
 /** What is right in this scenario: needed to measure, never shown before the debrief. */
@@ -72,7 +78,8 @@ function wholeOf({ signals, values, events, answer }: Parts): Whole {
       const index = signals.findIndex((signal) => signal.id === id);
       return index < 0 ? Number.NaN : values[start + index];
     },
-    lastOf: (test) => signals.filter(({ id }) => test(id)).map(({ id }) => values[start + indexOfSignal({ signals }, id)]),
+    lastOf: (test) =>
+      signals.filter(({ id }) => test(id)).map(({ id }) => values[start + indexOfSignal({ signals }, id)]),
     events,
     rightCauses: answer.causes,
     usefulParts: answer.parts,

@@ -22,8 +22,10 @@ interface Measure {
   readonly of: (whole: Whole) => number;
 }
 
-const middleOf = (kind: string, last: string) => (id: string) => id.startsWith(`${kind}.`) && id.endsWith(`.${last}`);
-const count = (values: readonly number[], wanted: number): number => values.filter((v) => v === wanted).length;
+const middleOf = (kind: string, last: string) => (id: string) =>
+  id.startsWith(`${kind}.`) && id.endsWith(`.${last}`);
+const count = (values: readonly number[], wanted: number): number =>
+  values.filter((v) => v === wanted).length;
 const eventsOf = ({ events }: Whole, id: string) => events.filter((event) => event.id === id);
 const lastSubject = (whole: Whole, id: string): string | undefined => eventsOf(whole, id).at(-1)?.subject;
 
@@ -63,9 +65,9 @@ const measures = {
 
 export type MeasureId = keyof typeof measures;
 
-export const measureList: readonly { readonly id: MeasureId; readonly unit: string }[] = Object.entries(measures).map(
-  ([id, { unit }]) => ({ id: id as MeasureId, unit }),
-);
+export const measureList: readonly { readonly id: MeasureId; readonly unit: string }[] = Object.entries(
+  measures,
+).map(([id, { unit }]) => ({ id: id as MeasureId, unit }));
 
 export function measure(whole: Whole): Record<MeasureId, number> {
   const entries = Object.entries(measures).map(([id, { of }]) => [id, of(whole)]);

@@ -4,8 +4,14 @@ import type { ScenarioData } from '../../../shared/schema/scenario';
 import { nearest } from '../../words/nearest';
 import { type Scenario, scenarioOf } from './scenario';
 
-const rubricFiles = import.meta.glob<Rubric>('../../../shared/rubrics/*.yaml', { eager: true, import: 'default' });
-const scenarioFiles = import.meta.glob<ScenarioData>('../../../scenarios/*.yaml', { eager: true, import: 'default' });
+const rubricFiles = import.meta.glob<Rubric>('../../../shared/rubrics/*.yaml', {
+  eager: true,
+  import: 'default',
+});
+const scenarioFiles = import.meta.glob<ScenarioData>('../../../scenarios/*.yaml', {
+  eager: true,
+  import: 'default',
+});
 
 export const rubrics: ReadonlyMap<string, Rubric> = new Map(
   Object.values(rubricFiles).map((rubric) => [rubric.id, rubric]),
@@ -22,5 +28,7 @@ export function scenarioById(id: string): Scenario {
   if (found) return found;
   const ids = scenarios.map(({ data }) => data.id);
   const near = nearest(id, ids);
-  throw new RangeError(`no scenario "${id}"; ${near === undefined ? `there are ${ids.join(', ')}` : `did you mean "${near}"?`}`);
+  throw new RangeError(
+    `no scenario "${id}"; ${near === undefined ? `there are ${ids.join(', ')}` : `did you mean "${near}"?`}`,
+  );
 }

@@ -41,7 +41,11 @@ export function plantOptions(data: ScenarioData, seed: number): PlantOptions {
   };
 }
 
-function varied({ varies = [] }: ScenarioData, what: 'temperature' | 'humidity', seed: number): number | null {
+function varied(
+  { varies = [] }: ScenarioData,
+  what: 'temperature' | 'humidity',
+  seed: number,
+): number | null {
   const range = varies.find((variation) => variation.what === what);
   if (!range) return null;
   const kind = what === 'temperature' ? 'temperature' : 'ratio';

@@ -59,7 +59,14 @@ function rulesOf({ rubric }: ScenarioData, rubrics: ReadonlyMap<string, Rubric>)
   });
   const dropped = new Set(rubric.drop ?? []);
   for (const id of dropped) {
-    if (!used.some((rule) => rule.id === id)) throw new RangeError(unknown('rule', id, used.map((rule) => rule.id)));
+    if (!used.some((rule) => rule.id === id))
+      throw new RangeError(
+        unknown(
+          'rule',
+          id,
+          used.map((rule) => rule.id),
+        ),
+      );
   }
   const replaced = new Set(own.map(({ id }) => id));
   return [...used.filter(({ id }) => !dropped.has(id) && !replaced.has(id)), ...own];
@@ -74,5 +81,8 @@ function unknown(what: string, id: string, known: Iterable<string>): string {
 function weightsOf({ rubric }: ScenarioData): Record<Domain, number> {
   const given = { ...DEFAULT_WEIGHTS, ...rubric.weights };
   const sum = DOMAINS.reduce((total, domain) => total + given[domain], 0);
-  return Object.fromEntries(DOMAINS.map((domain) => [domain, (100 * given[domain]) / sum])) as Record<Domain, number>;
+  return Object.fromEntries(DOMAINS.map((domain) => [domain, (100 * given[domain]) / sum])) as Record<
+    Domain,
+    number
+  >;
 }

@@ -22,11 +22,23 @@ export const watches = [
   { id: 'relieved', when: { event: 'relief-opened' }, notable: 'rise' },
   { id: 'caught', when: on('hose.*.caught'), notable: 'rise' },
   { id: 'sprayed', when: { event: 'sprayed' }, notable: 'rise' },
-  { id: 'chargingGaugeRests', rest: 'chargingGauge.gaugePressurePa', within: 3000, heldS: 20, notable: 'rise' },
+  {
+    id: 'chargingGaugeRests',
+    rest: 'chargingGauge.gaugePressurePa',
+    within: 3000,
+    heldS: 20,
+    notable: 'rise',
+  },
   { id: 'lowGaugeRests', rest: 'lowGauge.gaugePressurePa', within: 3000, heldS: 20, notable: 'rise' },
   { id: 'highGaugeRests', rest: 'highGauge.gaugePressurePa', within: 15_000, heldS: 20, notable: 'rise' },
   { id: 'scaleRests', rest: 'scale.massKg', within: 0.0015, heldS: 30, notable: 'rise' },
-  { id: 'airThermometerRests', rest: 'airThermometer.temperatureK', within: 0.25, heldS: 30, notable: 'rise' },
+  {
+    id: 'airThermometerRests',
+    rest: 'airThermometer.temperatureK',
+    within: 0.25,
+    heldS: 30,
+    notable: 'rise',
+  },
 ] as const satisfies readonly WatchSpec[];
 
 export type WatchId = (typeof watches)[number]['id'];

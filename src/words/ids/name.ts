@@ -91,4 +91,9 @@ export interface NameWords {
   'name.cause.restricted-orifice': never;
   'name.cause.weak-compressor': never;
   'name.cause.clutch-not-engaging': never;
+  'name.item.goggles': never;
+  'name.item.gloves': never;
+  'name.item.hand': never;
+  'name.item.mat': never;
+  'name.item.scale': never;
 }

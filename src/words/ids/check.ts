@@ -1,0 +1,20 @@
+/** Generated from shared/words/en/check.yaml by `npm run words`; do not edit. */
+export interface CheckWords {
+  'check.near': 'near' | 'what';
+  'check.known': 'known' | 'what';
+  'check.none': never;
+  'check.noSuchId': 'id' | 'kind';
+  'check.notForThisCar': 'id';
+  'check.twice': 'id';
+  'check.rule': 'reason' | 'rule';
+  'check.quotes': 'rule' | 'source';
+  'check.unspoken': 'rule';
+  'check.solutionLow': 'broken' | 'mark' | 'score';
+  'check.passes': 'plan' | 'score';
+  'check.refused': 'number' | 'reason';
+  'check.unfinished': 'plan';
+  'check.noTasks': never;
+  'check.givesAway': 'word';
+  'check.sameHints': never;
+  'check.longSentence': 'most' | 'words';
+}

@@ -1,0 +1,40 @@
+/** Generated from shared/words/en/command.yaml by `npm run words`; do not edit. */
+export interface CommandWords {
+  'command.wear': 'item';
+  'command.take-off': 'item';
+  'command.read-sheet': 'sheet';
+  'command.look': 'at';
+  'command.trace': 'port';
+  'command.judge-port': 'port' | 'side';
+  'command.door': 'to';
+  'command.engine': 'rpm';
+  'command.ac': 'to';
+  'command.blower': 'speed';
+  'command.windows': 'to';
+  'command.air': 'to';
+  'command.cap': 'port' | 'to';
+  'command.couple': 'hose' | 'port';
+  'command.coupler': 'hose' | 'to';
+  'command.uncouple': 'hose';
+  'command.route': 'hose';
+  'command.manifold': 'side' | 'turn';
+  'command.zero': 'gauge';
+  'command.probe-air': 'at';
+  'command.probe-line': 'at';
+  'command.note-reading': 'channel';
+  'command.tap': 'can' | 'onto';
+  'command.untap': 'can';
+  'command.can-valve': 'can' | 'turn';
+  'command.tilt': 'can' | 'degrees';
+  'command.shake': 'can';
+  'command.place': 'at' | 'can';
+  'command.purge': 'hose' | 'to';
+  'command.decide': 'answer';
+  'command.diagnose': 'cause' | 'sure';
+  'command.replace': 'part';
+  'command.write-label': 'grams';
+  'command.hint': 'level';
+  'command.rewind': never;
+  'command.begin': never;
+  'command.finish': never;
+}
