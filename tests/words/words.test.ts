@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { projectFolder } from '../../shared/build/folders';
 import { wordIdSources } from '../../shared/build/wordIds';
-import { type Message, say, word } from '../../src/words/words';
+import { languages, type Message, say, setLanguage, word } from '../../src/words/words';
 
 describe('words', () => {
   test('a sentence comes with its placeholders filled', () => {
@@ -24,6 +24,20 @@ describe('words', () => {
 
   test('a value cannot bring in a placeholder of its own', () => {
     expect(word('cli.unknownVerbNear', { name: '{near}', near: 'list' })).toContain('"{near}"');
+  });
+});
+
+describe('languages', () => {
+  test('are the folders of shared/words, English first', () => {
+    const folders = readdirSync(join(projectFolder, 'shared/words'));
+    expect(languages()[0]).toBe('en');
+    expect([...languages()].sort()).toEqual(folders.sort());
+  });
+
+  test('that have no folder are refused, and the one that was set stays', async () => {
+    await expect(setLanguage('xx')).rejects.toThrow('no words in "xx"');
+    await setLanguage('en');
+    expect(word('cli.verbs')).toBe('Verbs');
   });
 });
 
