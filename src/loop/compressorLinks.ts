@@ -32,10 +32,10 @@ export function stepCompressor(core: NetworkCore, l: number, spec: CompressorLin
   at.suctionDensityKgPerM3 = gasDensity(core, from, cell);
   at.bodyTemperatureK = numbers.wall[cell];
   compress(spec, numbers.opening[l], at, plan.isobars[from], plan.isobars[to], MOST_DISCHARGE_K);
-  const most = (MOST_TAKEN * draw.availableKg) / Math.max(1e-9, 1 - draw.airShare) / dtS;
-  const scale = at.flowKgPerS > most ? most / at.flowKgPerS : 1;
-  const refrigerant = at.flowKgPerS * scale * (1 - at.airShare);
-  const air = at.flowKgPerS * scale - refrigerant;
+  const given = at.flowKgPerS * (1 - at.airShare);
+  const refrigerant = Math.min(given, (MOST_TAKEN * draw.availableKg) / dtS);
+  const air = Math.min(at.flowKgPerS * at.airShare, (MOST_TAKEN * numbers.extra[0][from]) / dtS);
+  const scale = given > 0 ? refrigerant / given : 1;
   bookWork(core, l, cell, at.gasWorkW * scale, at.bodyHeatW * scale, refrigerant, air, dtS);
   numbers.linkFlow[l] = refrigerant;
   numbers.linkLiquid[l] = at.liquidKgPerS * scale;
@@ -78,7 +78,8 @@ function leakBack(core: NetworkCore, l: number, spec: CompressorLink, difference
   const { numbers, links, plan, draw } = core;
   const to = links.toVessel[l];
   drawAt(numbers, plan, to, links.toCell[l], links.toHeight[l], draw);
-  const m = Math.min(spec.reedLeakKgPerSPa * differencePa * dtS, MOST_TAKEN * draw.availableKg);
-  const refrigerant = m * (1 - draw.airShare);
-  bookLink(core, l, -refrigerant, draw.enthalpyJPerKg, refrigerant - m);
+  const m = spec.reedLeakKgPerSPa * differencePa * dtS;
+  const refrigerant = Math.min(m * (1 - draw.airShare), MOST_TAKEN * draw.availableKg);
+  const air = Math.min(m * draw.airShare, MOST_TAKEN * numbers.extra[0][to]);
+  bookLink(core, l, -refrigerant, draw.enthalpyJPerKg, -air);
 }

@@ -6,7 +6,7 @@
  * the gain. So a link moves at most what brings its two pressures level, and a hose full of liquid stays quiet.
  */
 import { AIR_GAS_CONSTANT, drawAt } from './portDraw';
-import { type NetworkCore, totalPressurePa } from './networkCore';
+import { type DriveScratch, type NetworkCore, totalPressurePa } from './networkCore';
 import { TOTAL } from './networkNumbers';
 import type { LinkSpec } from './networkTypes';
 import { saturationPressureAt } from './saturationAt';
@@ -14,6 +14,7 @@ import { valveFlow } from './valveFlow';
 
 /** Share of what a cell holds that one link may take in a step. */
 const MOST_TAKEN = 0.3;
+const UNLIMITED_KG = 1e9;
 
 /** True for links this file looks after. */
 export function isDriven(spec: LinkSpec): boolean {
@@ -28,13 +29,23 @@ export function ownerOf(core: NetworkCore, from: number, to: number): number {
   return order.indexOf(to) < order.indexOf(from) ? to : from;
 }
 
+/** Splits `m` kg of link `l` into refrigerant and air, each no more than there is, into `moved` and `movedAir`. */
+export function settleMoved(drive: DriveScratch, l: number, m: number): void {
+  const air = m * drive.airShare[l];
+  const refrigerant = m - air;
+  const most = drive.most[l];
+  const mostAir = drive.mostAir[l];
+  drive.moved[l] = refrigerant > most ? most : refrigerant < -most ? -most : refrigerant;
+  drive.movedAir[l] = air > mostAir ? mostAir : air < -mostAir ? -mostAir : air;
+}
+
 /** Reads both ends of link `l` and prepares its gain for a step of `dtS`. */
 export function prepareDriven(core: NetworkCore, l: number, spec: LinkSpec, dtS: number): void {
   const { drive, links, numbers } = core;
   const from = links.fromVessel[l];
   const to = links.toVessel[l];
   const owner = drive.owner[l];
-  drive.moved[l] = 0;
+  drive.moved[l] = drive.movedAir[l] = 0;
   drive.sign[l] = 0;
   const pFrom = totalPressurePa(core, from);
   const pTo = spec.kind === 'pump' ? spec.ultimatePa : totalPressurePa(core, to);
@@ -42,7 +53,7 @@ export function prepareDriven(core: NetworkCore, l: number, spec: LinkSpec, dtS:
   const opening = spec.kind === 'relief' ? numbers.memory[3 * l] * numbers.opening[l] : numbers.opening[l];
   const forward = pFrom >= pTo;
   if (opening <= 0 || pFrom === pTo || (!forward && spec.kind !== 'valve')) return;
-  const flow = startFlow(core, l, spec, opening, forward, pFrom, pTo, dtS);
+  const flow = startFlow(core, l, spec, opening, forward, pFrom, pTo);
   const high = forward ? pFrom : pTo;
   const low = forward ? pTo : pFrom;
   if (flow <= 0) return;
@@ -63,12 +74,11 @@ function startFlow(
   forward: boolean,
   pFrom: number,
   pTo: number,
-  dtS: number,
 ): number {
   const { drive, links, draw, plan, numbers } = core;
   const vessel = forward ? links.fromVessel[l] : links.toVessel[l];
   const cell = forward ? links.fromCell[l] : links.toCell[l];
-  drive.most[l] = 1e9;
+  drive.most[l] = drive.mostAir[l] = UNLIMITED_KG;
   if (vessel === 0) {
     draw.enthalpyJPerKg = 0;
     draw.densityKgPerM3 = pFrom / (AIR_GAS_CONSTANT * numbers.totals[TOTAL.roomTemperatureK]);
@@ -78,7 +88,8 @@ function startFlow(
     draw.vapourVolumeShare = 1;
   } else {
     drawAt(numbers, plan, vessel, cell, forward ? links.fromHeight[l] : links.toHeight[l], draw);
-    drive.most[l] = (MOST_TAKEN * draw.availableKg) / Math.max(1e-9, 1 - draw.airShare);
+    drive.most[l] = MOST_TAKEN * draw.availableKg;
+    drive.mostAir[l] = MOST_TAKEN * numbers.extra[0][vessel];
   }
   drive.enthalpy[l] = draw.enthalpyJPerKg;
   drive.airShare[l] = draw.airShare;
@@ -90,8 +101,7 @@ function startFlow(
   const saturation = draw.liquidShare > 0 && vessel !== 0 ? saturationOf(core, vessel, cell) : 0;
   const area = spec.areaM2 * opening;
   const critical = core.refrigerant.criticalPressurePa;
-  const flow = valveFlow(area, up, down, draw.densityKgPerM3, draw.vapourVolumeShare, saturation, critical);
-  return Math.min(flow, drive.most[l] / dtS);
+  return valveFlow(area, up, down, draw.densityKgPerM3, draw.vapourVolumeShare, saturation, critical);
 }
 
 /** Saturation pressure at the temperature of a cell's liquid, Pa. */

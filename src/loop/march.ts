@@ -16,6 +16,8 @@ const VAPOUR_HEAT = 950;
 const LIQUID_HEAT = 1400;
 /** Share of the next cell's contents that may be taken back in one step. */
 const BACKFILL_SHARE = 0.9;
+/** What every cell keeps, kg/m3: far under the thinnest vacuum, and enough to stay a number. */
+export const TRACE_KG_PER_M3 = 3e-7;
 /** A cell gives back pure vapour only if it holds this many times what is asked. */
 const VAPOUR_TO_SPARE = 1.4;
 /** Level, as a share of the pot, above which its bleed hole is covered. */
@@ -133,7 +135,7 @@ export function march(n: NetworkNumbers, plan: NetworkPlan, s: MarchScratch, ves
         heat = m * h;
       }
     } else {
-      let spare = mass[onward];
+      let spare = mass[onward] - TRACE_KG_PER_M3 * cellVolume[onward];
       if (sourceMass[onward] < 0) spare += sourceMass[onward];
       if (arrivingMass[onward] < 0) spare += arrivingMass[onward];
       const hd = enthalpy[onward];

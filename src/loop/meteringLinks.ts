@@ -16,7 +16,7 @@ export function stepOrificeTube(core: NetworkCore, l: number, spec: OrificeTubeL
   const critical = refrigerant.criticalPressurePa;
   const open = numbers.opening[l];
   const flow = orificeTubeFlow(spec.boreM, spec.lengthM, open, inlet, critical, refrigerant.criticalTemperatureK);
-  pass(core, l, forward ? flow : -flow, dtS);
+  pass(core, l, flow, forward, dtS);
 }
 
 /** Memory: bulb temperature (K), lift. */
@@ -39,7 +39,7 @@ export function stepExpansionValve(core: NetworkCore, l: number, spec: Expansion
   const forward = readInlet(core, l);
   const share = spec.bleedShare + (1 - spec.bleedShare) * lift;
   const flow = expansionValveFlow(spec.areaM2 * share * numbers.opening[l], inlet);
-  pass(core, l, forward ? flow : -flow, dtS);
+  pass(core, l, flow, forward, dtS);
 }
 
 /** Fills `core.inlet` and `core.draw` from the end with the higher pressure; true if that is the link's `from`. */
@@ -65,18 +65,17 @@ function readInlet(core: NetworkCore, l: number): boolean {
   return forward;
 }
 
-/** Books `flow` (kg/s, air included), at most what the inlet cell can give and what brings both sides level. */
-function pass(core: NetworkCore, l: number, flow: number, dtS: number): void {
+/** Books `flow` (kg/s, air included): no more than the inlet cell can give, nor than brings both sides level. */
+function pass(core: NetworkCore, l: number, flow: number, forward: boolean, dtS: number): void {
   const { draw, numbers, links, inlet } = core;
-  let m = Math.abs(flow) * dtS;
-  const most = (MOST_TAKEN * draw.availableKg) / Math.max(1e-9, 1 - draw.airShare);
-  if (m > most) m = most;
+  const m = flow * dtS;
   const give = 1 / (1 / numbers.compliance[links.fromVessel[l]] + 1 / numbers.compliance[links.toVessel[l]]);
   const level = (inlet.pressurePa - inlet.downstreamPa) * give;
-  if (m * (1 - draw.airShare) > level) m = level / (1 - draw.airShare);
-  if (flow < 0) m = -m;
-  const refrigerant = m * (1 - draw.airShare);
-  bookLink(core, l, refrigerant, draw.enthalpyJPerKg, m - refrigerant);
-  numbers.linkFlow[l] = refrigerant / dtS;
-  numbers.linkLiquid[l] = (m * draw.liquidShare) / dtS;
+  const share = 1 - draw.airShare;
+  const refrigerant = Math.min(m * share, MOST_TAKEN * draw.availableKg, level);
+  const air = Math.min(m * draw.airShare, MOST_TAKEN * numbers.extra[0][forward ? links.fromVessel[l] : links.toVessel[l]]);
+  const sign = forward ? 1 : -1;
+  bookLink(core, l, sign * refrigerant, draw.enthalpyJPerKg, sign * air);
+  numbers.linkFlow[l] = (sign * refrigerant) / dtS;
+  numbers.linkLiquid[l] = share > 0 ? ((refrigerant / share) * draw.liquidShare) / dtS : 0;
 }

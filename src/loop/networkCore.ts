@@ -18,13 +18,15 @@ export interface DriveScratch {
   /** Pressure at the far end, Pa, and sign of the flow into the owner: +1, -1, 0 none. */
   readonly farPa: Float64Array;
   readonly sign: Float64Array;
-  /** Of what flows: J/kg of refrigerant, kg of air and of liquid per kg, most kg in this step. */
+  /** Of what flows: J/kg of refrigerant, kg of air and of liquid per kg; most kg of refrigerant and of air in this step. */
   readonly enthalpy: Float64Array;
   readonly airShare: Float64Array;
   readonly liquidShare: Float64Array;
   readonly most: Float64Array;
-  /** kg that moved into the owner in this step. */
+  readonly mostAir: Float64Array;
+  /** kg of refrigerant and of air that moved into the owner in this step. */
   readonly moved: Float64Array;
+  readonly movedAir: Float64Array;
   /** Owner of each link (vessel slot), 0 for none. */
   readonly owner: Int32Array;
 }
@@ -92,7 +94,9 @@ export function createCore(refrigerant: Refrigerant): NetworkCore {
       airShare: perLink(),
       liquidShare: perLink(),
       most: perLink(),
+      mostAir: perLink(),
       moved: perLink(),
+      movedAir: perLink(),
       owner: new Int32Array(links),
     },
     airSource: new Float64Array(vessels),

@@ -2,6 +2,7 @@
  * Oil in the last cell of a vessel holds refrigerant: towards 0.22 p / psat(T) kg per kg of oil, with a time constant of
  * 120 s stirred and 480 s standing [guess]. What it holds is part of the charge. Slow to leave: the tail of an evacuation.
  */
+import { TRACE_KG_PER_M3 } from './march';
 import type { NetworkCore } from './networkCore';
 import { saturationPressureAt } from './saturationAt';
 
@@ -26,7 +27,7 @@ export function stepOil(core: NetworkCore, vessel: number, dtS: number): void {
   const settled = n.extra[3][vessel] * settledShare(p, psat);
   const tau = Math.abs(n.flow[c > plan.firstCell[vessel] ? c - 1 : c]) > STIRRING_KG_PER_S ? STIRRED_S : STANDING_S;
   let m = ((settled - n.dissolved[vessel]) * dtS) / tau;
-  const most = MOST_TAKEN * n.mass[c];
+  const most = MOST_TAKEN * Math.max(0, n.mass[c] - TRACE_KG_PER_M3 * plan.cellVolume[c]);
   if (m > most) m = most;
   const hv = Math.max(iso.vapourEnthalpyJPerKg, n.enthalpy[c]);
   const h = m > 0 || n.dissolved[vessel] <= 0 ? hv : n.dissolvedHeat[vessel] / n.dissolved[vessel];

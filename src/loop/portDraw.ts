@@ -6,7 +6,7 @@
 import { cos, sin } from '../numerics/sine';
 import type { NetworkNumbers } from './networkNumbers';
 import type { NetworkPlan } from './networkPlan';
-import { submerged } from './march';
+import { submerged, TRACE_KG_PER_M3 } from './march';
 
 const RADIANS_PER_DEGREE = 0.017453292519943295;
 const PORT_BLEND = 0.06;
@@ -54,13 +54,14 @@ export function drawAt(
   const hl = iso.liquidEnthalpyJPerKg;
   const hv = iso.vapourEnthalpyJPerKg;
   const airDensity = n.airPressure[vessel] > 0 ? n.airPressure[vessel] / (AIR_GAS_CONSTANT * n.temperature[c]) : 0;
-  const mass = n.mass[c];
+  const spare = n.mass[c] - TRACE_KG_PER_M3 * plan.cellVolume[c];
+  const mass = spare > 0 ? spare : 0;
   if (h <= hl || h >= hv) {
     const wet = h <= hl;
     out.enthalpyJPerKg = h;
     out.liquidShare = wet ? 1 : 0;
     // what is there, not the property at the least pressure: a vessel of air alone holds almost no refrigerant
-    const volume = wet ? n.volume[c] : plan.cellVolume[c] / mass;
+    const volume = wet ? n.volume[c] : plan.cellVolume[c] / n.mass[c];
     out.airShare = wet ? 0 : (airDensity * volume) / (1 + airDensity * volume);
     out.densityKgPerM3 = 1 / volume + (wet ? 0 : airDensity);
     out.availableKg = mass;

@@ -3,6 +3,7 @@
  * last step, Illinois false position once bracketed. Driven links that a one-cell vessel owns follow the trial pressure.
  */
 import { march } from './march';
+import { settleMoved } from './drivenLinks';
 import { LEAST_PRESSURE_PA, type NetworkCore } from './networkCore';
 import { TOTAL } from './networkNumbers';
 
@@ -75,7 +76,10 @@ function followLinks(core: NetworkCore, vessel: number, p: number, dtS: number):
   const { drive, numbers, scratch, plan, airSource } = core;
   const owned = core.owned[vessel];
   const a = numbers.airStiffness[vessel];
-  for (const l of owned) drive.moved[l] = drive.sign[l];
+  for (const l of owned) {
+    drive.moved[l] = drive.sign[l];
+    drive.movedAir[l] = 0;
+  }
   let total = p;
   for (let pass = 0; pass < 2; pass++) {
     let air = numbers.extra[0][vessel] + airSource[vessel];
@@ -99,14 +103,10 @@ function followLinks(core: NetworkCore, vessel: number, p: number, dtS: number):
   let heat = 0;
   for (const l of owned) {
     if (drive.moved[l] === 0) continue;
-    let m = drive.gain[l] * dtS * (drive.farPa[l] - total);
-    if (m > drive.most[l]) m = drive.most[l];
-    else if (m < -drive.most[l]) m = -drive.most[l];
-    if (m * drive.sign[l] < 0) m = 0;
-    drive.moved[l] = m;
-    const refrigerant = m * (1 - drive.airShare[l]);
-    mass += refrigerant;
-    heat += refrigerant * drive.enthalpy[l];
+    const m = drive.gain[l] * dtS * (drive.farPa[l] - total);
+    settleMoved(drive, l, m * drive.sign[l] < 0 ? 0 : m);
+    mass += drive.moved[l];
+    heat += drive.moved[l] * drive.enthalpy[l];
   }
   const c = plan.firstCell[vessel];
   scratch.sourceMass[c] = core.fixedMass[vessel] + mass;

@@ -5,9 +5,9 @@
 import { bookEnd } from './bookFlow';
 import { commitVessel } from './commitVessel';
 import { stepCompressor } from './compressorLinks';
-import { isDriven, prepareDriven } from './drivenLinks';
+import { isDriven, prepareDriven, settleMoved } from './drivenLinks';
 import { stepExpansionValve, stepOrificeTube } from './meteringLinks';
-import { LEAST_PRESSURE_PA, type NetworkCore } from './networkCore';
+import type { NetworkCore } from './networkCore';
 import { TOTAL } from './networkNumbers';
 import { stepOil } from './oilSump';
 import { prepareCells } from './prepareCells';
@@ -56,14 +56,11 @@ function prepareOwned(core: NetworkCore, vessel: number, dtS: number): void {
     const air = drive.airShare[l];
     const stiff = (1 - air) / numbers.compliance[vessel] + air * numbers.airStiffness[vessel];
     const gain = drive.gain[l] / (1 + drive.gain[l] * dtS * stiff);
-    let m = gain * dtS * (drive.farPa[l] - total);
-    if (drive.sign[l] < 0 && numbers.pressure[vessel] <= LEAST_PRESSURE_PA) m *= air;
-    drive.moved[l] = m > drive.most[l] ? drive.most[l] : m < -drive.most[l] ? -drive.most[l] : m;
-    const refrigerant = drive.moved[l] * (1 - air);
+    settleMoved(drive, l, gain * dtS * (drive.farPa[l] - total));
     const fromIsOwner = core.links.fromVessel[l] === vessel;
     const cell = fromIsOwner ? core.links.fromCell[l] : core.links.toCell[l];
-    scratch.sourceMass[cell] += refrigerant;
-    scratch.sourceHeat[cell] += refrigerant * drive.enthalpy[l];
+    scratch.sourceMass[cell] += drive.moved[l];
+    scratch.sourceHeat[cell] += drive.moved[l] * drive.enthalpy[l];
   }
 }
 
@@ -72,9 +69,8 @@ function bookOwned(core: NetworkCore, vessel: number, dtS: number): void {
   const { drive, links, numbers } = core;
   for (const l of core.owned[vessel]) {
     if (drive.sign[l] === 0) continue;
-    const moved = drive.moved[l];
-    const air = moved * drive.airShare[l];
-    const refrigerant = moved - air;
+    const refrigerant = drive.moved[l];
+    const air = drive.movedAir[l];
     const ownerIsFrom = links.fromVessel[l] === vessel;
     const far = ownerIsFrom ? links.toVessel[l] : links.fromVessel[l];
     const cell = ownerIsFrom ? links.toCell[l] : links.fromCell[l];
@@ -82,7 +78,7 @@ function bookOwned(core: NetworkCore, vessel: number, dtS: number): void {
     core.airSource[vessel] += air;
     const along = ownerIsFrom ? -refrigerant : refrigerant;
     numbers.linkFlow[l] = along / dtS;
-    numbers.linkLiquid[l] = (Math.abs(moved) * drive.liquidShare[l]) / dtS;
+    numbers.linkLiquid[l] = (Math.abs(refrigerant + air) * drive.liquidShare[l]) / dtS;
   }
 }
 
