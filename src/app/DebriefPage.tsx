@@ -38,6 +38,7 @@ export default function DebriefPage(props: DebriefPageProps) {
                 return settings().units;
               },
               saturation: props.session.opened.saturation,
+              nameOf: props.session.model.nameOf,
             }}
             onSave={() => saveFile(`${facts.id}-${data().seed}.session.json`, data().file)}
             onAgain={leave(props.onAgain)}

@@ -3,7 +3,6 @@ import type { SessionCore } from '../session/corePort';
 import { canonicalJson } from '../session/canonicalJson';
 import { engineHash } from '../session/engineHash';
 import { recordOf } from '../session/openSession';
-import { wordsOf } from '../session/plan/planWords';
 import { type SessionRecord, valueAt } from '../session/record/record';
 import { scenarioById } from '../session/scenario/library';
 import { type Finding, PASS_MARK, type Score, score } from '../scoring/score';
@@ -50,7 +49,7 @@ export function makeDebrief(scenarioId: string, core: SessionCore): DebriefData 
     domains: Object.entries(scored.domains).map(([id, { earned, possible }]) => ({ id, earned, possible })),
     criticalCount: scored.critical.length,
     findings: findingsOf(scored),
-    actions: record.actions.map(({ number, step, command }) => ({ number, step, words: wordsOf(command) })),
+    actions: record.actions.map(({ number, step, command }) => ({ number, step, command })),
     traces: tracesOf(record),
     points: pointsOf(record),
     labelKg: valueAt(record, 0, 'label.massKg'),

@@ -1,5 +1,5 @@
 /**
- * A time axis that folds long waits: a stretch in which nobody did anything for a long while is squeezed to a small part
+ * A time axis that folds long waits: a stretch in which nobody did anything and nothing moved is squeezed to a small part
  * of the width, so that what was done keeps its room. Pure; seconds in, share of the width out.
  */
 export interface Fold {
@@ -26,18 +26,22 @@ const MINUTE_S = 60;
 const MARK_STEPS_MIN = [1, 2, 4, 5, 10, 15, 20, 30, 60];
 const MARKS_AT_MOST = 10;
 
-function foldsOf(endS: number, actionsS: readonly number[]): Fold[] {
+/** Whether nothing moves between two moments. */
+export type IsFlat = (fromS: number, toS: number) => boolean;
+
+function foldsOf(endS: number, actionsS: readonly number[], isFlat: IsFlat): Fold[] {
   const times = [0, ...[...actionsS].sort((a, b) => a - b), endS];
   const longest = Math.max(FOLD_AT_LEAST_S, endS * FOLD_SHARE);
   const folds: Fold[] = [];
   for (let i = 1; i < times.length; i++) {
-    if (times[i] - times[i - 1] > longest) folds.push({ fromS: times[i - 1] + MARGIN_S, toS: times[i] - MARGIN_S });
+    const fold = { fromS: times[i - 1] + MARGIN_S, toS: times[i] - MARGIN_S };
+    if (times[i] - times[i - 1] > longest && isFlat(fold.fromS, fold.toS)) folds.push(fold);
   }
   return folds;
 }
 
-export function foldedTime(endS: number, actionsS: readonly number[]): TimeAxis {
-  const folds = foldsOf(endS, actionsS);
+export function foldedTime(endS: number, actionsS: readonly number[], isFlat: IsFlat): TimeAxis {
+  const folds = foldsOf(endS, actionsS, isFlat);
   const folded = folds.reduce((sum, fold) => sum + fold.toS - fold.fromS, 0);
   const open = Math.max(1e-9, endS - folded);
   const openShare = 1 - folds.length * FOLDED_SHARE;

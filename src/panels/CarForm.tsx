@@ -1,12 +1,18 @@
 /** Engine, cabin controls and the bay door: what is set from the driver's seat and the room. */
-import { type JSX } from 'solid-js';
+import { type JSX, Show } from 'solid-js';
+import { plainNumber } from '../instruments/displayUnits';
 import { word } from '../words/words';
-import { Segmented } from './controls';
+import { Segmented, Stepped } from './controls';
 import { Form } from './Form';
 import type { SessionModel } from './sessionModel';
 
 const IDLE_RPM = 800;
 const TEST_RPM = 1500;
+const LEAST_RPM = 600;
+const MOST_RPM = 3000;
+const RPM_STEP = 50;
+/** A speed that has no button of its own. */
+const OTHER = 1;
 const BLOWER_STEPS = [0, 1, 2, 3, 4];
 
 function Row(props: { readonly label: string; readonly children: JSX.Element }): JSX.Element {
@@ -22,9 +28,13 @@ function Row(props: { readonly label: string; readonly children: JSX.Element }):
 
 export function CarRows(props: { readonly session: SessionModel }): JSX.Element {
   const signal = (id: string): number => props.session.signal(id);
+  const turning = (): number => {
+    const now = signal('engine.rpm');
+    return Number.isNaN(now) ? 0 : Math.round(now / RPM_STEP) * RPM_STEP;
+  };
   const rpm = (): number => {
-    const now = Math.round(signal('engine.rpm') / 50) * 50;
-    return now < 300 ? 0 : now < 1150 ? IDLE_RPM : TEST_RPM;
+    const now = turning();
+    return now === 0 || now === IDLE_RPM || now === TEST_RPM ? now : OTHER;
   };
   const onOff = [
     { value: 'on', label: word('panels.car.on') },
@@ -47,6 +57,19 @@ export function CarRows(props: { readonly session: SessionModel }): JSX.Element 
           value={rpm()}
           onChoose={(value) => props.session.send({ do: 'engine', rpm: value })}
         />
+        <Show when={rpm() > 0}>
+          <Stepped
+            label={word('panels.car.speed')}
+            less={word('panels.car.slower')}
+            more={word('panels.car.faster')}
+            min={LEAST_RPM}
+            max={MOST_RPM}
+            step={RPM_STEP}
+            value={Math.max(LEAST_RPM, turning())}
+            text={word('panels.car.rpm', { rpm: plainNumber(turning()) })}
+            onSet={(value) => props.session.send({ do: 'engine', rpm: value })}
+          />
+        </Show>
       </Row>
       <Row label={word('panels.car.ac')}>
         <Segmented label={word('panels.car.ac')} options={onOff} value={signal('ac.on') === 1 ? 'on' : 'off'} onChoose={(to) => props.session.send({ do: 'ac', to })} />

@@ -145,7 +145,7 @@ export function Debrief(props: DebriefProps): JSX.Element {
               </Switch>
             </div>
           </section>
-          <Actions data={data} chosenS={cursorS()} onShow={show} />
+          <Actions debrief={props.debrief} chosenS={cursorS()} onShow={show} />
         </div>
       </main>
     </div>

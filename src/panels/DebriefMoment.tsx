@@ -4,6 +4,7 @@ import { inWords, plainNumber, writeClock, writeMass, writePressure, writeTemper
 import type { StatePoint } from '../instruments/phGeometry';
 import { PressureEnthalpy } from '../instruments/PressureEnthalpy';
 import { word } from '../words/words';
+import { commandWords } from './commandWords';
 import type { DebriefData, DebriefModel, Trace } from './debriefModel';
 import { PointTable } from './Inside';
 
@@ -42,18 +43,18 @@ export function MomentDiagram(props: { readonly debrief: DebriefModel; readonly 
   );
 }
 
-export function Actions(props: { readonly data: DebriefData; readonly chosenS: number | null; readonly onShow: (seconds: number) => void }): JSX.Element {
+export function Actions(props: { readonly debrief: DebriefModel; readonly chosenS: number | null; readonly onShow: (seconds: number) => void }): JSX.Element {
   return (
     <section class="panel wi" aria-label={word('debrief.actions')} data-region tabIndex={-1}>
       <h2>{word('debrief.actions')}</h2>
       <div class="acts" role="group" aria-label={word('debrief.actions')}>
-        <For each={props.data.actions}>
+        <For each={props.debrief.data.actions}>
           {(action) => {
             const seconds = action.step / STEPS_PER_SECOND;
             return (
               <button type="button" aria-pressed={props.chosenS === seconds} onClick={() => props.onShow(seconds)}>
                 <b>{action.number}</b>
-                <span>{action.words}</span>
+                <span>{commandWords(action.command, props.debrief.nameOf)}</span>
                 <time>{writeClock(seconds)}</time>
               </button>
             );
@@ -100,7 +101,7 @@ export function ActionTable(props: { readonly debrief: DebriefModel }): JSX.Elem
               <tr>
                 <td class="n">{writeClock(moment)}</td>
                 <td>
-                  {plainNumber(action.number)}. {action.words}
+                  {plainNumber(action.number)}. {commandWords(action.command, props.debrief.nameOf)}
                 </td>
                 <td class="n">{inWords(writePressure(value('high', moment), units.pressure, 'high'))}</td>
                 <td class="n">{inWords(writePressure(value('low', moment), units.pressure, 'low'))}</td>

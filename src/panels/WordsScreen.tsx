@@ -178,8 +178,8 @@ export function WordsScreen(props: WordsScreenProps): JSX.Element {
         <section aria-label={word('words.doNow')} data-region tabIndex={-1}>
           <h2>{word('words.doNow')}</h2>
           <Tools ui={props.ui} />
-          <CarRows session={session} />
           <CommandLine onLine={props.onLine} />
+          <CarRows session={session} />
         </section>
         <section aria-label={word('work.region.jobCard')} data-region tabIndex={-1}>
           <h2>{word('work.card.title')}</h2>

@@ -1,6 +1,7 @@
 /** What the debrief is given: the scored session as plain data, and how this reader wants numbers. */
 import type { DisplayUnits } from '../instruments/displayUnits';
 import type { SaturationLine } from '../instruments/saturation';
+import type { Command } from '../plant/commandSpecs';
 import type { Finding } from '../scoring/score';
 import type { Mode } from '../session/corePort';
 
@@ -18,8 +19,7 @@ export interface DebriefDomain {
 export interface DebriefAction {
   readonly number: number;
   readonly step: number;
-  /** The command as a plan would have it. */
-  readonly words: string;
+  readonly command: Command;
 }
 
 /** A quantity over time: seconds since arrival and values in SI (gauge pressures in Pa, kg, K). */
@@ -65,4 +65,5 @@ export interface DebriefModel {
   readonly data: DebriefData;
   readonly units: DisplayUnits;
   readonly saturation: SaturationLine;
+  readonly nameOf: (id: string) => string;
 }

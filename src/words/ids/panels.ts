@@ -66,6 +66,10 @@ export interface PanelsWords {
   'panels.car.off': never;
   'panels.car.idle': never;
   'panels.car.rpm1500': never;
+  'panels.car.rpm': 'rpm';
+  'panels.car.speed': never;
+  'panels.car.slower': never;
+  'panels.car.faster': never;
   'panels.car.ac': never;
   'panels.car.on': never;
   'panels.car.blower': never;

@@ -3,5 +3,5 @@ export interface StatesWords {
   'states.exploring': never;
   'states.practice': never;
   'states.otherWay': never;
-  'states.mending': never;
+  'states.mended': never;
 }

@@ -1,0 +1,30 @@
+/** A command as a short sentence for the actions list, with every id by its name. */
+import type { Command } from '../plant/commandSpecs';
+import { isWordId, say } from '../words/words';
+
+type NameOf = (id: string) => string;
+
+/** Arguments whose names differ from what the same id is called elsewhere. */
+function argumentWords(command: Command, key: string, value: string | number, nameOf: NameOf): string {
+  const group = key === 'item' || (command.do === 'place' && key === 'at') ? 'item' : null;
+  const wordId = `name.${group}.${value}`;
+  if (group !== null && isWordId(wordId)) return say({ id: wordId });
+  return typeof value === 'number' ? String(value) : nameOf(value);
+}
+
+export function commandWords(command: Command, nameOf: NameOf): string {
+  const id = `command.${command.do}`;
+  if (!isWordId(id)) return command.do;
+  const values: Record<string, string> = {};
+  for (const [key, value] of Object.entries(command)) {
+    if (key !== 'do' && key !== 'route') values[key] = argumentWords(command, key, value, nameOf);
+  }
+  return capital(say({ id, values: only(command, values) }));
+}
+
+/** A going back and a hint tell no number of their own. */
+function only(command: Command, values: Record<string, string>): Record<string, string> {
+  return command.do === 'rewind' ? {} : values;
+}
+
+const capital = (sentence: string): string => sentence.charAt(0).toUpperCase() + sentence.slice(1);
