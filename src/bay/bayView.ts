@@ -73,9 +73,10 @@ function bindBay(
     can: scene.can.canAt,
     valve: scene.can.valveAt,
     dial: scene.can.dialAt,
+    scale: scene.can.scaleAt,
   };
   const loop = createPaintLoop(scene.tick, () => renderer.render(scene.stage));
-  const entries = (): readonly Entry[] => entriesOf(layout, frame, places, hands.hand());
+  const entries = (): readonly Entry[] => entriesOf(layout, frame, places, hands.hand(), hands.ready());
   const changed = (): void => {
     const list = entries();
     const hand = hands.hand();
@@ -115,7 +116,8 @@ function bindBay(
   const point = (entry: Entry | null): void => {
     labels.tag(entry, camera);
     const hand = hands.hand();
-    const hose = hand.doing === 'carrying' ? hoseOfCoupler(hand.item) : null;
+    const item = hand.doing === 'carrying' ? hand.item : hands.ready()?.item;
+    const hose = item === undefined ? null : hoseOfCoupler(item);
     scene.rings.preview(entry?.route && hose ? ledWay(layout, hose, entry.id, entry.route) : []);
     loop.want();
   };
@@ -129,6 +131,7 @@ function bindBay(
     dialAt: scene.can.dialAt,
     point,
     entries,
+    entryOf: twin.entryOf,
     canPan: () => level > COVER_LEVEL,
     pan(dx, dy, done) {
       scene.stage.position.set(dx, dy);

@@ -17,6 +17,7 @@ import {
 import { dropTarget, type Gear, type Scene, underPointer } from './gesture/underPointer';
 import { CAN, CAN_VALVE, couplerId, hoseOfCoupler, MAT, SCALE } from './itemIds';
 import type { BayScene } from './scene/bayScene';
+import type { Ring } from './scene/ringNode';
 import { CAN_TILT } from './twin/entries';
 
 export interface Hands {
@@ -27,11 +28,19 @@ export interface Hands {
   move(at: PointMm): void;
   up(at: PointMm): void;
   take(itemId: string): void;
-  /** Puts what is held down; a coupler is led along the route given, or the usual one. */
+  /** Puts down what is held, in the hand or by the page; a coupler is led along the route given, or the usual one. */
   put(targetId: string, route?: readonly string[]): void;
+  /** What the page says is held: the bay's hand is free, but a press on a place puts it there. */
+  ready(): Ready | null;
   cancel(): void;
-  /** Takes into the hand what the frame says is held, and lets go of what it no longer holds. */
+  /** Heeds what the frame says is held. */
   follow(frame: BayFrame): void;
+}
+
+/** A thing and where it may go. */
+export interface Ready {
+  readonly item: string;
+  readonly valid: readonly string[];
 }
 
 export interface HandsHost {
@@ -53,6 +62,8 @@ export function createHands(host: HandsHost): Hands {
   let hand: Hand = emptyHand();
   let hostHeld: string | null = null;
   const valid = (item: string): readonly string[] => callbacks.validTargets(item);
+  const readyNow = (): Ready | null =>
+    hostHeld === null ? null : { item: hostHeld, valid: valid(hostHeld) };
   const sceneNow = (): Scene => ({ layout, gear: gearOf(host), mmPerPx: host.mmPerPx() });
 
   const step = (event: HandEvent, route?: readonly string[]): void => {
@@ -72,7 +83,13 @@ export function createHands(host: HandsHost): Hands {
     if (carried?.at && hose) scene.hoses[hose].carry(carried.at);
     if (carried?.at && carried.item === CAN) scene.can.carry(carried.at);
     if (!carried && before.doing === 'carrying') settle(before.item);
-    scene.rings.set(ringsOf(layout, carried, sceneNow()));
+    showRings();
+  };
+
+  const showRings = (): void => {
+    const carried = hand.doing === 'carrying' ? hand : null;
+    const over = carried?.at ? dropTarget(sceneNow(), carried.at) : null;
+    scene.rings.set(ringsOf(layout, carried ?? readyNow(), over));
   };
 
   /** Whatever left the hand lies where the frame says, unless an intent puts it elsewhere. */
@@ -121,17 +138,41 @@ export function createHands(host: HandsHost): Hands {
     callbacks.onDrop(item, target, route);
   };
 
+  const take = (itemId: string): void => {
+    const gear = gearOf(host).find((thing) => thing.id === itemId);
+    step({ kind: 'take', under: { id: itemId, takeable: true, from: gear?.from ?? null }, valid });
+  };
+
+  const putReady = (targetId: string, route?: readonly string[]): void => {
+    if (hostHeld === null) return;
+    take(hostHeld);
+    step({ kind: 'put', target: targetId }, route);
+  };
+
+  /** The place that was pressed and let go of, where what the page holds may go. */
+  const pressedPlace = (at: PointMm): string | null => {
+    const ready = readyNow();
+    if (!ready || hand.doing !== 'pressing' || hand.under?.takeable) return null;
+    const place = dropTarget(sceneNow(), at);
+    return place !== null && ready.valid.includes(place) ? place : null;
+  };
+
   return {
     hand: () => hand,
     under: (at) => underPointer(sceneNow(), at),
     down: (at) => step({ kind: 'down', under: underPointer(sceneNow(), at), at }),
     move: (at) => step({ kind: 'move', at, valid }),
-    up: (at) => step({ kind: 'up', at, over: overFor(hand, sceneNow(), at), valid }),
-    take(itemId) {
-      const gear = gearOf(host).find((thing) => thing.id === itemId);
-      step({ kind: 'take', under: { id: itemId, takeable: true, from: gear?.from ?? null }, valid });
+    up(at) {
+      const place = pressedPlace(at);
+      if (place !== null) putReady(place);
+      else step({ kind: 'up', at, over: overFor(hand, sceneNow(), at), valid });
     },
-    put: (targetId, route) => step({ kind: 'put', target: targetId }, route),
+    take,
+    put(targetId, route) {
+      if (hand.doing === 'carrying') step({ kind: 'put', target: targetId }, route);
+      else putReady(targetId, route);
+    },
+    ready: readyNow,
     cancel() {
       const item = hand.doing === 'carrying' ? hand.item : null;
       step({ kind: 'cancel' });
@@ -139,11 +180,8 @@ export function createHands(host: HandsHost): Hands {
     },
     follow(frame) {
       if (frame.held === hostHeld) return;
-      const before = hostHeld;
       hostHeld = frame.held;
-      if (hostHeld !== null && hand.doing !== 'carrying') this.take(hostHeld);
-      else if (hostHeld === null && hand.doing === 'carrying' && hand.item === before)
-        step({ kind: 'cancel' });
+      showRings();
     },
   };
 }
@@ -168,18 +206,15 @@ export function gearOf(host: Pick<HandsHost, 'scene' | 'frame'>): Gear[] {
   if (valve) gear.push({ id: CAN_VALVE, takeable: false, from: null, at: valve, r: SMALL_R_MM });
   if (dial) gear.push({ id: CAN_TILT, takeable: false, from: null, at: dial, r: SMALL_R_MM });
   if (can) gear.push({ id: CAN, takeable: true, from: null, at: can, r: CAN_R_MM });
-  if (can && frame.can?.onScale) gear.push({ id: SCALE, takeable: false, from: null, at: can, r: CAN_R_MM });
+  const scale = scene.can.scaleAt();
+  if (scale) gear.push({ id: SCALE, takeable: false, from: null, at: scale, r: CAN_R_MM });
   return gear;
 }
 
-function ringsOf(
-  layout: Layout,
-  carried: Extract<Hand, { readonly doing: 'carrying' }> | null,
-  scene: Scene,
-) {
-  if (!carried) return [];
-  const over = carried.at ? dropTarget(scene, carried.at) : null;
+/** Rings round every port where the thing may go; the one it is over is strong. */
+function ringsOf(layout: Layout, thing: Ready | null, over: string | null): Ring[] {
+  if (!thing) return [];
   return layout.ports
-    .filter((port) => carried.valid.includes(port.id))
+    .filter((port) => thing.valid.includes(port.id))
     .map((port) => ({ at: port.at, r: 46, strong: over === port.id }));
 }

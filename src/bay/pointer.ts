@@ -21,6 +21,8 @@ export interface PointerHost {
   /** What the pointer is over, for its name. */
   point(entry: Entry | null): void;
   entries(): readonly Entry[];
+  /** The thing an element of the twin stands for. */
+  entryOf(element: EventTarget | null): Entry | null;
   canPan(): boolean;
   pan(dx: number, dy: number, done: boolean): void;
 }
@@ -54,7 +56,7 @@ export function createPointer(host: PointerHost): { dispose(): void } {
   const down = (event: PointerEvent): void => {
     if (event.button !== 0 || doing !== null) return;
     const at = point(event);
-    const under = hands.hand().doing === 'carrying' ? null : hands.under(at);
+    const under = hands.under(at);
     root.setPointerCapture(event.pointerId);
     doing = startOf(event, under?.id ?? null, under?.takeable ?? false);
     if (doing.kind === 'tilt') tilt(at);
@@ -113,15 +115,14 @@ export function createPointer(host: PointerHost): { dispose(): void } {
   };
   const entryAt = (at: PointMm): Entry | null => {
     const under = hands.under(at);
-    return (under && host.entries().find((entry) => entry.id === under.id)) ?? null;
+    const puts = hands.hand().doing === 'carrying';
+    return (under && host.entries().find((entry) => entry.id === under.id && (puts || !entry.puts))) ?? null;
   };
   /** A press made by key or screen reader: the same as a click of the hand on the middle of the thing. */
   const click = (event: MouseEvent): void => {
-    if (event.detail !== 0 || !(event.target instanceof HTMLElement)) return;
-    const entry = host.entries().find((e) => e.id === (event.target as HTMLElement).dataset.target);
+    const entry = event.detail === 0 ? host.entryOf(event.target) : null;
     if (!entry) return;
-    const hand = hands.hand();
-    if (hand.doing === 'carrying') hands.put(entry.id, entry.route);
+    if (entry.puts) hands.put(entry.id, entry.route);
     else if (entry.takeable && !standsOnPort(entry.id)) hands.take(entry.id);
     else callbacks.onPick(entry.id);
   };

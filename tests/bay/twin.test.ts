@@ -11,6 +11,7 @@ const places: GearPlaces = {
   can: () => [96, 690],
   valve: () => [96, 590],
   dial: () => [-10, 640],
+  scale: () => [96, 790],
 };
 const frame: BayFrame = {
   ...stillFrame(['port-a', 'port-b']),
@@ -90,6 +91,18 @@ describe('while something is in the hand', () => {
   });
 });
 
+describe('while the page holds a tool', () => {
+  it('its places are offered and everything else stays within reach', () => {
+    const ready = { item: 'can', valid: ['mat', 'scale'] };
+    const entries = entriesOf(layout, frame, places, emptyHand(), ready);
+    expect(entries.filter((entry) => entry.puts).map((entry) => entry.id)).toEqual(['mat', 'scale']);
+    expect(entries.map((entry) => entry.id)).toEqual(
+      expect.arrayContaining(['can-tilt', 'can-valve', 'battery']),
+    );
+    expect(new Set(entries.map((entry) => entry.key)).size).toBe(entries.length);
+  });
+});
+
 describe('keys', () => {
   const [entry] = entriesOf(layout, frame, places, emptyHand());
   const can = entriesOf(layout, frame, places, emptyHand()).find((e) => e.id === 'can');
@@ -135,7 +148,8 @@ describe('keys', () => {
       dragged: false,
       valid: ['port-b'],
     };
-    expect(keyAct({ key: ' ', shift: false }, entry, holding, null)).toEqual({ act: 'put' });
-    expect(keyAct({ key: 'Escape', shift: false }, entry, holding, null)).toEqual({ act: 'cancel' });
+    const [place] = entriesOf(layout, frame, places, holding);
+    expect(keyAct({ key: ' ', shift: false }, place, holding, null)).toEqual({ act: 'put' });
+    expect(keyAct({ key: 'Escape', shift: false }, place, holding, null)).toEqual({ act: 'cancel' });
   });
 });

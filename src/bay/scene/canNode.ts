@@ -18,12 +18,16 @@ export interface CanNode extends SceneNode {
   /** Middle of its tap's handle. */
   valveAt(): PointMm | null;
   dialAt(): PointMm | null;
+  scaleAt(): PointMm | null;
 }
 
 const HOSE_WIDTH_MM = 16;
 const FROST_STEPS = 20;
 /** From the can's middle to the handle of its tap, upright. */
 const HANDLE_MM = 118 * CAN_SCALE;
+/** A can that is not on the scale is held beside it. */
+const OFF_SCALE: PointMm = [-18, -34];
+const SCALE_FROM_CAN: PointMm = [0, 66];
 const DIAL_FROM_PLACE: PointMm = [-112, -56];
 /** An inverted can is held this much higher, so that its tap is clear of the scale. */
 const INVERTED_LIFT_MM = 58;
@@ -45,18 +49,24 @@ export function canNode(context: SceneContext, print: string): CanNode {
   let held: PointMm | null = null;
   view.visible = false;
 
-  const place = (): PointMm => held ?? context.layout.mat.canAt;
+  const place = (): PointMm => {
+    const [x, y] = context.layout.mat.canAt;
+    return held ?? (frame?.onScale ? [x, y] : [x + OFF_SCALE[0], y + OFF_SCALE[1]]);
+  };
   const at = (): PointMm => {
     const [x, y] = place();
     const share = (1 - Math.cos(((frame?.tiltDeg ?? 0) * Math.PI) / 180)) / 2;
     return [x, y - INVERTED_LIFT_MM * share];
   };
-  const dialPlace = (): PointMm => [place()[0] + DIAL_FROM_PLACE[0], place()[1] + DIAL_FROM_PLACE[1]];
+  const dialPlace = (): PointMm => {
+    const [x, y] = held ?? context.layout.mat.canAt;
+    return [x + DIAL_FROM_PLACE[0], y + DIAL_FROM_PLACE[1]];
+  };
   const draw = (): void => {
     view.visible = frame !== null || hosed;
     can.visible = frame !== null;
     dial.visible = frame !== null;
-    plate.visible = frame?.onScale === true && held === null;
+    plate.visible = frame !== null;
     if (frame) drawCan(frame);
     drawHose();
   };
@@ -79,7 +89,7 @@ export function canNode(context: SceneContext, print: string): CanNode {
       showStamp(
         plate,
         context.stamps.get(`scale:${now.readout}`, () => scalePlate(now.readout)),
-        ...place(),
+        ...context.layout.mat.canAt,
       );
   };
   const drawHose = (): void => {
@@ -126,6 +136,10 @@ export function canNode(context: SceneContext, print: string): CanNode {
       if (!frame) return null;
       const angle = (frame.tiltDeg * Math.PI) / 180;
       return [at()[0] + Math.sin(angle) * HANDLE_MM, at()[1] - Math.cos(angle) * HANDLE_MM];
+    },
+    scaleAt() {
+      const [x, y] = context.layout.mat.canAt;
+      return frame ? [x + SCALE_FROM_CAN[0], y + SCALE_FROM_CAN[1]] : null;
     },
     dialAt: () => (frame ? dialPlace() : null),
   };

@@ -9,6 +9,7 @@ import { routesOf } from '../../layout/zones';
 import { word } from '../../words/words';
 import { type BayFrame, hasCoupler } from '../bayFrame';
 import type { Hand } from '../gesture/handGesture';
+import type { Ready } from '../hands';
 import { CAN, CAN_VALVE, couplerId, hoseOfCoupler, MAT, SCALE } from '../itemIds';
 import { canState, couplerName, couplerState, lineName, partName, portState, routeName } from './names';
 
@@ -30,6 +31,8 @@ export interface Entry {
     readonly step: number;
     readonly text: string;
   };
+  /** Pressing it puts what is held here. */
+  readonly puts?: true;
   /** A coupler put here is led along this route. */
   readonly route?: readonly string[];
 }
@@ -40,6 +43,7 @@ export interface GearPlaces {
   can(): PointMm | null;
   valve(): PointMm | null;
   dial(): PointMm | null;
+  scale(): PointMm | null;
 }
 
 const known = new WeakMap<Layout, readonly Stop[]>();
@@ -55,15 +59,23 @@ const COUPLER_HALF_MM = 44;
 const CAN_HALF_MM = 52;
 const SMALL_HALF_MM = 34;
 
-export function entriesOf(layout: Layout, frame: BayFrame, places: GearPlaces, hand: Hand): Entry[] {
-  if (hand.doing === 'carrying') return [...targetEntries(layout, frame, hand.item, hand.valid, places)];
+export function entriesOf(
+  layout: Layout,
+  frame: BayFrame,
+  places: GearPlaces,
+  hand: Hand,
+  ready: Ready | null = null,
+): Entry[] {
+  if (hand.doing === 'carrying') return targetEntries(layout, frame, hand.item, hand.valid, places);
   const stops = stopsOf(layout).map((stop) => stopEntry(layout, frame, stop));
   const lastPort = stops.reduce(
     (last, entry, i) => (layout.ports.some((port) => port.id === entry.id) ? i : last),
     0,
   );
+  const puts = ready ? targetEntries(layout, frame, ready.item, ready.valid, places) : [];
   return [
     ...stops.slice(0, lastPort + 1),
+    ...puts,
     ...gearEntries(layout, frame, places),
     ...stops.slice(lastPort + 1),
   ];
@@ -152,22 +164,24 @@ function targetEntries(
       return [
         {
           id,
-          key: id,
+          key: `put:${id}`,
           label: word('bay.put', { item: name, place }),
           hit: target,
           takeable: false,
           tabbed: true,
+          puts: true,
         },
       ];
     }
     return routes.map(
-      (route, i): Entry => ({
+      (route): Entry => ({
         id,
-        key: i === 0 ? id : `${id}/${route.id}`,
+        key: `put:${id}/${route.id}`,
         label: word('bay.put', { item: name, place: `${place}, ${routeName(route.id)}` }),
         hit: target,
         takeable: false,
         tabbed: true,
+        puts: true,
         route: route.through,
       }),
     );
@@ -183,7 +197,7 @@ function placeName(layout: Layout, frame: BayFrame, id: string): string {
 
 function targetHit(layout: Layout, id: string, places: GearPlaces): RectMm | null {
   if (id === MAT) return layout.mat.rect;
-  if (id === SCALE) return around(places.can() ?? layout.mat.canAt, CAN_HALF_MM);
+  if (id === SCALE) return around(places.scale() ?? layout.mat.canAt, CAN_HALF_MM);
   return stopsOf(layout).find((stop) => stop.id === id)?.hit ?? null;
 }
 

@@ -38,10 +38,10 @@ export function keyAct(press: KeyPress, entry: Entry, hand: Hand, can: CanState 
     case 'Escape':
       return hand.doing === 'carrying' ? { act: 'cancel' } : null;
     case ' ':
-      if (hand.doing === 'carrying') return { act: 'put' };
+      if (entry.puts) return { act: 'put' };
       return { act: entry.takeable ? 'take' : 'pick' };
     case 'Enter':
-      return hand.doing === 'carrying' ? { act: 'put' } : { act: 'look' };
+      return { act: entry.puts ? 'put' : 'look' };
     case 'c':
     case 'C':
       return { act: 'cap' };
