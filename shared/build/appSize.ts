@@ -1,6 +1,6 @@
 /**
  * What a browser has to fetch, gzipped, in three parts: the shelf (the page, and all it imports before it can show
- * anything), the bay (all that playing can load besides, workers included) and the rest (drawings, icons).
+ * anything), the bay (all that playing can load besides, workers included) and the rest (other pages, drawings, icons).
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
@@ -21,19 +21,21 @@ export function appFiles(): SizedFile[] {
   const files = readdirSync(appFolder, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
     .map((entry) => join(entry.parentPath, entry.name));
-  const shelf = closureOf(join(appFolder, 'index.html'), files);
+  const page = join(appFolder, 'index.html');
+  const shelf = closureOf(page, files, staticImports);
+  const bay = closureOf(page, files, (file) => namesIn(file, files));
   return files
     .map((file): SizedFile => {
       const content = readFileSync(file);
-      const part = shelf.has(file) ? 'shelf' : /\.(js|css)$/.test(file) ? 'bay' : 'rest';
+      const part = shelf.has(file) ? 'shelf' : bay.has(file) ? 'bay' : 'rest';
       const name = file.slice(appFolder.length + 1);
       return { file: name, part, bytes: content.length, gzipBytes: gzipSync(content, { level: 9 }).length };
     })
     .sort((a, b) => (a.part === b.part ? b.gzipBytes - a.gzipBytes : a.part < b.part ? 1 : -1));
 }
 
-/** The page, what it links, and what that imports statically. */
-function closureOf(page: string, files: readonly string[]): Set<string> {
+/** The page, what it links, and what those scripts reach, by `reach`. */
+function closureOf(page: string, files: readonly string[], reach: (file: string) => string[]): Set<string> {
   const byName = new Map(files.map((file) => [basename(file), file]));
   const closure = new Set([page]);
   const html = readFileSync(page, 'utf8');
@@ -44,7 +46,7 @@ function closureOf(page: string, files: readonly string[]): Set<string> {
     const file = byName.get(name);
     if (!file || closure.has(file)) continue;
     closure.add(file);
-    if (file.endsWith('.js')) open.push(...staticImports(file).map((specifier) => basename(specifier)));
+    if (file.endsWith('.js')) open.push(...reach(file).map((name) => basename(name)));
   }
   return closure;
 }
@@ -56,4 +58,10 @@ function staticImports(file: string): string[] {
   );
   const imports = module.staticImports.map(({ moduleRequest }) => moduleRequest.value);
   return [...imports, ...reexports].filter((specifier) => specifier !== undefined);
+}
+
+/** Every script and style sheet that a script names: imports of both kinds, workers, preloads. */
+function namesIn(file: string, files: readonly string[]): string[] {
+  const text = readFileSync(file, 'utf8');
+  return files.filter((other) => /\.(js|css)$/.test(other) && text.includes(basename(other)));
 }
