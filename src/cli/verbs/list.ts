@@ -2,6 +2,7 @@
 import { nearest } from '../../words/nearest';
 import { word } from '../../words/words';
 import { listCommands } from '../lists/listCommands';
+import { listFaults } from '../lists/listFaults';
 import { listRules } from '../lists/listRules';
 import { listScenarios } from '../lists/listScenarios';
 import { listSignals } from '../lists/listSignals';
@@ -11,6 +12,7 @@ import { defineVerb, UsageError } from '../verb';
 
 const LISTS: Readonly<Record<string, () => unknown>> = {
   vehicles: listVehicles,
+  faults: listFaults,
   scenarios: listScenarios,
   tools: listTools,
   commands: listCommands,

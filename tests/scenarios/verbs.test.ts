@@ -1,0 +1,213 @@
+/** The verbs about scenarios, as a shell sees them. */
+import { describe, expect, it } from 'vitest';
+import { dispatch } from '../../src/cli/dispatch';
+import { type Io, processIo, toJson } from '../../src/cli/io';
+import type { Verb } from '../../src/cli/verb';
+import check from '../../src/cli/verbs/check';
+import list from '../../src/cli/verbs/list';
+import play from '../../src/cli/verbs/play';
+import replay from '../../src/cli/verbs/replay';
+import sit from '../../src/cli/verbs/sit';
+import states from '../../src/cli/verbs/states';
+
+const verbs: readonly Verb[] = [check, list, play, replay, sit, states];
+
+interface Called {
+  readonly code: number;
+  readonly out: string;
+  readonly notes: string;
+  readonly files: ReadonlyMap<string, string>;
+}
+
+async function call(
+  args: readonly string[],
+  files: Record<string, string> = {},
+  input = '',
+): Promise<Called> {
+  const held = new Map(Object.entries(files));
+  let out = '';
+  let notes = '';
+  const io: Io = {
+    ...processIo,
+    json: (value) => {
+      out += `${toJson(value, 2)}\n`;
+    },
+    line: (value) => {
+      out += `${toJson(value, 0)}\n`;
+    },
+    text: (text) => {
+      out += text;
+    },
+    note: (text) => {
+      notes += `${text}\n`;
+    },
+    async *inputLines() {
+      yield* input.split('\n');
+    },
+    readFile: (file) => held.get(file) ?? processIo.readFile(file),
+    writeFile: (file, content) => {
+      held.set(file, String(content));
+    },
+  };
+  const code = await dispatch(verbs, args, io);
+  return { code, out, notes, files: held };
+}
+
+const SCENARIO = 'warm-at-the-lights';
+
+describe('play', () => {
+  it('prints the same bytes each time, in the shape that is promised', async () => {
+    const args = ['play', SCENARIO, '--plan', 'careless', '--json'];
+    const [first, second] = [await call(args), await call(args)];
+    expect(first).toMatchObject({ code: 0 });
+    expect(second.out).toBe(first.out);
+    const printed = JSON.parse(first.out);
+    expect(Object.keys(printed)).toEqual([
+      ...[
+        'score',
+        'reported',
+        'passed',
+        'domains',
+        'critical',
+        'findings',
+        'logHash',
+        'stateHash',
+        'minutes',
+      ],
+    ]);
+    expect(Object.keys(printed.findings[0])).toEqual(['rule', 'step', 'severity', 'sentence']);
+    expect(printed).toMatchObject({ passed: false, minutes: 5 });
+  });
+
+  it('takes a plan from a file, and says which line was refused', async () => {
+    const lines = 'schema: 1\nlines: [begin, uncouple charging, { run-on: 10 s }, finish]\n';
+    const { code, out, notes } = await call(['play', SCENARIO, '--plan', 'p.yaml'], { 'p.yaml': lines });
+    expect(code).toBe(0);
+    expect(JSON.parse(out).minutes).toBeCloseTo(1 / 6, 12);
+    expect(notes).toBe('line 2 was refused: This coupler is not on a port.\n');
+  });
+
+  it('is bad usage for what is not there', async () => {
+    expect(await call(['play', 'warm-at-the-light', '--plan', 'nothing'])).toMatchObject({
+      code: 2,
+      out: '',
+    });
+    expect((await call(['play', 'warm-at-the-light', '--plan', 'nothing'])).notes).toContain(
+      'did you mean "warm-at-the-lights"?',
+    );
+    expect(await call(['play', SCENARIO, '--plan', 'nothing', '--seed', 'x'])).toMatchObject({ code: 2 });
+    expect(
+      await call(['play', SCENARIO, '--plan', 'p.yaml'], { 'p.yaml': 'schema: 1\nlinse: []\n' }),
+    ).toMatchObject({
+      code: 2,
+      notes: expect.stringContaining('p.yaml:2:1 SCN001 unknown key "linse"; did you mean "lines"?'),
+    });
+  });
+});
+
+describe('replay', () => {
+  it('holds for what play saved, and not for a score that was changed', async () => {
+    const saved = await call(['play', SCENARIO, '--plan', 'nothing', '--save', 's.json']);
+    const file = saved.files.get('s.json') as string;
+    const [held] = JSON.parse((await call(['replay', 's.json'], { 's.json': file })).out);
+    expect(held).toMatchObject({ holds: true, sameEngine: true, sameScenario: true });
+    const forged = JSON.parse(file);
+    forged.last.score = 100;
+    const replayed = await call(['replay', 's.json'], { 's.json': JSON.stringify(forged) });
+    expect(replayed.code).toBe(1);
+    expect(JSON.parse(replayed.out)[0]).toMatchObject({ holds: false, now: { score: held.stored.score } });
+  });
+
+  it('shows a session of another engine with the score it had, and does not run it', async () => {
+    const saved = await call(['play', SCENARIO, '--plan', 'nothing', '--save', 's.json']);
+    const other = JSON.parse(saved.files.get('s.json') as string);
+    other.log.engineHash = '0123456789abcdef';
+    const replayed = await call(['replay', 's.json'], { 's.json': JSON.stringify(other) });
+    expect(JSON.parse(replayed.out)[0]).toMatchObject({ sameEngine: false, holds: false, now: null });
+  });
+
+  it('is bad input for what is no session', async () => {
+    const { code, notes } = await call(['replay', 's.json'], { 's.json': '{"log":{}}' });
+    expect(code).toBe(2);
+    expect(notes).toMatch(/^s\.json: log\./);
+  });
+});
+
+describe('sit', () => {
+  const lines = [
+    'look around',
+    'begin',
+    'help',
+    'wear goggles',
+    'uncouple charging',
+    'waer gloves',
+    'run 10 s',
+  ];
+
+  it('says what a person would see, and refuses with a reason', async () => {
+    const { code, out } = await call(['sit', SCENARIO], {}, [...lines, 'finish'].join('\n'));
+    expect(code).toBe(0);
+    expect(out).toContain('port-a: 13 mm across');
+    expect(out).toContain('No. This coupler is not on a port.');
+    expect(out).toContain('Did you mean "wear"?');
+    expect(out).toContain('Put on: goggles');
+    expect(out).toMatch(/\[00:10\]\nGoggles on\./);
+    expect(out).toMatch(/Handed over\. Score \d+(\.\d)? of 100, not passed\./);
+  });
+
+  it('tells an assessed session no more and no less before hand-over than a practice one', async () => {
+    const text = lines.filter((line) => line !== 'help').join('\n');
+    const [practice, assessed] = await Promise.all(
+      ['practice', 'assessed'].map((mode) => call(['sit', SCENARIO, '--mode', mode], {}, text)),
+    );
+    expect(assessed.out).toBe(practice.out);
+  });
+
+  it('gives a JSON value a line', async () => {
+    const { out } = await call(['sit', SCENARIO, '--json'], {}, 'begin\nrun 1 min\n');
+    const told = out
+      .trim()
+      .split('\n')
+      .map((line) => JSON.parse(line));
+    expect(told.map(({ step, line, taken }) => ({ step, line, taken }))).toEqual([
+      { step: 0, line: null, taken: true },
+      { step: 0, line: 'begin', taken: true },
+      { step: 3000, line: 'run 1 min', taken: true },
+    ]);
+  });
+});
+
+describe('states', () => {
+  it('shows every transition as walked by a shipped plan or with a reason why not', async () => {
+    const { code, out } = await call(['states', '--json']);
+    const { states: all, walked, unwalked } = JSON.parse(out);
+    expect(code).toBe(0);
+    expect(all.length).toBeGreaterThan(20);
+    expect(walked.length).toBeGreaterThan(unwalked.length);
+    expect(unwalked.filter(({ reason }: { reason: string | null }) => reason === null)).toEqual([]);
+  });
+});
+
+describe('list', () => {
+  it.each(['vehicles', 'faults', 'scenarios', 'tools', 'commands', 'signals', 'ports', 'rules'])(
+    '%s have ids',
+    async (kind) => {
+      const { code, out } = await call(['list', kind, '--json']);
+      const entries: { id: string }[] = JSON.parse(out);
+      expect(code).toBe(0);
+      expect(entries.length).toBeGreaterThan(1);
+      expect(entries.every(({ id }) => typeof id === 'string' && id !== '')).toBe(true);
+    },
+  );
+
+  it('never says what is wrong with a car', async () => {
+    expect((await call(['list', 'scenarios'])).out).not.toContain('fan-dead');
+  });
+
+  it('names the nearest kind for a slip', async () => {
+    expect(await call(['list', 'vehicle'])).toMatchObject({
+      code: 2,
+      notes: expect.stringContaining('vehicles'),
+    });
+  });
+});
