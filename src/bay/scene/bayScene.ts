@@ -40,10 +40,10 @@ export function createScene(layout: Layout, still: boolean): BayScene {
   const stage = new Container();
   const stamps = createStamps();
   let palette: Palette = {};
-  let edgeX = layout.view[0];
-  const context: SceneContext = { layout, stamps, palette: () => palette, still };
+  let leftMm = layout.view[0];
+  const context: SceneContext = { layout, stamps, palette: () => palette, leftMm: () => leftMm, still };
   const clear = keepClearNode(context);
-  const made = (hose: CoupledHose): HoseNode => hoseNode(context, hose, () => edgeX);
+  const made = (hose: CoupledHose): HoseNode => hoseNode(context, hose);
   const hoses = { low: made('low'), high: made('high'), charging: made('charging') };
   const can = canNode(context, word('bay.can.print'));
   const rings = ringNode(context);
@@ -101,7 +101,7 @@ export function createScene(layout: Layout, still: boolean): BayScene {
     refit(camera, size, resolution, dark) {
       fitted = [camera, size, resolution, dark];
       palette = paletteOf(dark, layout.paint);
-      edgeX = camera.x;
+      leftMm = camera.x;
       stamps.reset(camera.scale * resolution, palette);
       for (const world of worlds) {
         world.scale.set(camera.scale);

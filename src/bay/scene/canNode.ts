@@ -8,7 +8,7 @@ import { chargingEnd } from '../drawing/gear/coupler';
 import { createChain } from '../hose/chain';
 import { canWay } from '../hose/hoseWays';
 import { showStamp } from '../stamps';
-import { paintHose } from './hosePaint';
+import { paintHose, toLeftEdge } from './hosePaint';
 import type { SceneContext, SceneNode } from './sceneNode';
 
 export interface CanNode extends SceneNode {
@@ -100,7 +100,7 @@ export function canNode(context: SceneContext, print: string): CanNode {
     const outlet = frame?.mounted ? outletAt(frame) : null;
     const chain = createChain(canWay(context.layout, outlet, frame?.tiltDeg ?? 0));
     chain.step(6);
-    const points = chain.points();
+    const points = toLeftEdge(chain.points(), context.leftMm());
     chain.dispose();
     paintHose(hose, points, { ink: 'chg', widthMm: HOSE_WIDTH_MM, liftMm: 30 }, context.palette());
     const [bx, by] = points[Math.round(points.length * 0.62)];

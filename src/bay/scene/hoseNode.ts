@@ -13,7 +13,7 @@ import { warningSign } from '../drawing/gear/keepClear';
 import { createChain, type HoseChain, LED_STEPS } from '../hose/chain';
 import { ledWay, REST_TURN_DEG, restWay } from '../hose/hoseWays';
 import { showStamp } from '../stamps';
-import { paintHose } from './hosePaint';
+import { paintHose, toLeftEdge } from './hosePaint';
 import type { SceneContext, SceneNode } from './sceneNode';
 
 export interface HoseNode extends SceneNode {
@@ -77,7 +77,7 @@ export function hoseNode(context: SceneContext, hose: CoupledHose, edgeX: () => 
   const draw = (): void => {
     view.visible = place.kind !== 'absent' && chain !== null;
     if (!view.visible || !chain) return;
-    const points = chain.points();
+    const points = toLeftEdge(chain.points(), context.leftMm());
     strokes.clear();
     paintHose(
       strokes,
@@ -99,7 +99,7 @@ export function hoseNode(context: SceneContext, hose: CoupledHose, edgeX: () => 
   };
   const placeBeads = (points: readonly PointMm[]): void => {
     const bead = context.stamps.get(`bead:${hose}`, () => badge(hose, 0, 0, BEAD_R));
-    const leftMost = edgeX() + EDGE_BEAD_R + 8;
+    const leftMost = context.leftMm() + EDGE_BEAD_R + 8;
     BEAD_SHARES.forEach((share, i) => {
       const [x, y] = points[Math.round(share * (points.length - 1))];
       beads[i].visible = x > leftMost + 3.4 * EDGE_BEAD_R;

@@ -49,6 +49,14 @@ function trace(
   graphics.stroke({ color, width, alpha, cap: 'round', join: 'round' });
 }
 
+/** A hose goes on to the left edge of what is seen, level, where more than its frame is seen. */
+export function toLeftEdge(chain: readonly PointMm[], leftMm: number): readonly PointMm[] {
+  const [x, y] = chain[chain.length - 1];
+  return x > leftMm - BEYOND_MM ? [...chain, [leftMm - BEYOND_MM, y]] : chain;
+}
+
+const BEYOND_MM = 30;
+
 /** Catmull-Rom through the chain. */
 export function smoothed(chain: readonly PointMm[]): PointMm[] {
   const points: PointMm[] = [chain[0]];

@@ -18,5 +18,7 @@ export interface SceneContext {
   readonly layout: Layout;
   readonly stamps: Stamps;
   palette(): Palette;
+  /** Left edge of what is seen, mm: where hoses leave for their gauges. */
+  leftMm(): number;
   readonly still: boolean;
 }

@@ -154,6 +154,7 @@ const bay = await createBay(
 bay.update(frame);
 if (query.has('zoom')) for (let i = 0; i < Number(query.get('zoom')); i++) bay.zoom('nearer');
 if (query.has('whole')) bay.zoom('whole');
+Object.assign(window, { bay });
 // Time of a repaint and of a frame, read by whoever measures.
 const took: number[] = [];
 Object.assign(window, {
