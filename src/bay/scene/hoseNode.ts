@@ -48,7 +48,7 @@ const SETTLE_STEPS = 40;
 /** A direction is drawn in steps of this many degrees, so that couplers share pictures. */
 const TURN_STEP_DEG = 10;
 
-export function hoseNode(context: SceneContext, hose: CoupledHose, edgeX: () => number): HoseNode {
+export function hoseNode(context: SceneContext, hose: CoupledHose): HoseNode {
   const form = couplerForm(hose);
   const view = new Container();
   const strokes = new Graphics();
