@@ -9,6 +9,7 @@ const project = (name: string, include: string, groupOrder: number) => ({
     environment: 'node' as const,
     testTimeout: 60_000,
     hookTimeout: 180_000,
+    setupFiles: ['src/refrigerant/allFluids.ts'],
     include: [include],
     sequence: { groupOrder },
   },

@@ -26,9 +26,9 @@ let lastFrameRevision = -1;
 
 const post = (message: FromWorker, transfer: Transferable[] = []): void => self.postMessage(message, { transfer });
 
-function open(request: OpenRequest): void {
+async function open(request: OpenRequest): Promise<void> {
   const started = performance.now();
-  const made = openCore(request);
+  const made = await openCore(request);
   core = made.core;
   scenarioId = request.scenarioId;
   const view = core.view();
@@ -97,8 +97,8 @@ function tick(): void {
   setTimeout(tick, TICK_MS);
 }
 
-function act(message: ToWorker): void {
-  if (message.type === 'open') open(message.request);
+async function act(message: ToWorker): Promise<void> {
+  if (message.type === 'open') await open(message.request);
   if (!core) return;
   switch (message.type) {
     case 'command': {
@@ -128,10 +128,8 @@ function act(message: ToWorker): void {
 }
 
 self.onmessage = (event: MessageEvent<ToWorker>): void => {
-  try {
-    act(event.data);
-  } catch (error) {
+  act(event.data).catch((error: unknown) => {
     post({ type: 'failed', reason: error instanceof Error ? error.message : String(error) });
-  }
+  });
 };
 tick();

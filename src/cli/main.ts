@@ -1,4 +1,5 @@
 /** `portside VERB`: collects the verbs of src/cli/verbs, one a file, and dispatches. */
+import '../refrigerant/allFluids';
 import { dispatch } from './dispatch';
 import { processIo } from './io';
 import type { Verb } from './verb';

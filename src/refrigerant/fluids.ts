@@ -1,17 +1,17 @@
-/** The refrigerants of the program by id, each with its tables made ready once. */
+/**
+ * The refrigerants of the program by id, each with its tables made ready once. Tables come as modules: a page loads the
+ * one it needs with `loadRefrigerant`; the command line and the tests hold them all (allFluids.ts).
+ */
 import type { Refrigerant, RefrigerantId } from './refrigerant';
 import { createSaturationLookUp } from './saturationLookUp';
 import { decodeTable, type StoredTable } from './tableCodec';
 import { TableIsobar } from './tableIsobar';
 import { makeTableSet } from './tableSet';
-import { table as r12 } from './tables/r12';
-import { table as r134a } from './tables/r134a';
-import { table as r1234yf } from './tables/r1234yf';
 
-const STORED: Readonly<Record<RefrigerantId, StoredTable>> = {
-  'R-134a': r134a,
-  'R-12': r12,
-  'R-1234yf': r1234yf,
+const LOADERS: Readonly<Record<RefrigerantId, () => Promise<{ readonly table: StoredTable }>>> = {
+  'R-134a': () => import('./tables/r134a'),
+  'R-12': () => import('./tables/r12'),
+  'R-1234yf': () => import('./tables/r1234yf'),
 };
 
 export const REFRIGERANT_IDS: readonly RefrigerantId[] = ['R-134a', 'R-12', 'R-1234yf'];
@@ -21,13 +21,28 @@ const MIN_PRESSURE_PA = 20;
 const MAX_SHARE_OF_CRITICAL = 0.96;
 const MIN_TEMPERATURE_K = 200;
 
+const stored = new Map<RefrigerantId, StoredTable>();
 const made = new Map<RefrigerantId, Refrigerant>();
 
-/** The refrigerant of that id. The first call of each takes some milliseconds, later ones nothing. */
+/** Fetches the tables of one refrigerant; after it `refrigerant(id)` answers. */
+export async function loadRefrigerant(id: RefrigerantId): Promise<void> {
+  if (!stored.has(id)) keepTable(id, (await LOADERS[id]()).table);
+}
+
+export function keepTable(id: RefrigerantId, table: StoredTable): void {
+  stored.set(id, table);
+}
+
+/**
+ * The refrigerant of that id. The first call of each takes some milliseconds, later ones nothing. Throws `RangeError`
+ * where its tables have not been loaded.
+ */
 export function refrigerant(id: RefrigerantId): Refrigerant {
   const known = made.get(id);
   if (known !== undefined) return known;
-  const fresh = makeRefrigerant(id, STORED[id]);
+  const table = stored.get(id);
+  if (table === undefined) throw new RangeError(`the tables of ${id} are not loaded`);
+  const fresh = makeRefrigerant(id, table);
   made.set(id, fresh);
   return fresh;
 }

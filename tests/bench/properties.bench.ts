@@ -2,6 +2,7 @@
  * What a property question costs, in nanoseconds: the least of many short runs, over R-134a states spread through the
  * dome, the liquid and the vapour between 50 kPa and 2 MPa.
  */
+import '../../src/refrigerant/allFluids';
 import { exp } from '../../src/numerics/exp';
 import { keyedUniform } from '../../src/numerics/keyedRandom';
 import { ln } from '../../src/numerics/ln';

@@ -2,6 +2,7 @@
  * What a property look-up, a step of the plant and a step of a whole session cost on one core, and their ratio. The plant
  * is the saloon on a warm day with the engine running; a step is 20 ms of simulated time.
  */
+import '../../src/refrigerant/allFluids';
 import { keyedUniform } from '../../src/numerics/keyedRandom';
 import { buildPlant } from '../../src/plant/buildPlant';
 import type { Command } from '../../src/plant/commandSpecs';

@@ -1,4 +1,5 @@
 /** Random hands on both cars. */
+import '../../src/refrigerant/allFluids';
 import { type FuzzReport, fuzzPlant } from '../../src/plant/fuzzPlant';
 
 /** Throws at the first finding; the seed makes it again. */
