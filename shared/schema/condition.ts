@@ -5,7 +5,7 @@
  * `*` in a signal stands for one part of its id; the comparison then holds when it holds for any such signal.
  */
 import { z } from 'zod';
-import { byKey } from './byKey.ts';
+import { byKey } from './picked.ts';
 
 export interface Comparison {
   readonly signal: string;

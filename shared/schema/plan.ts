@@ -4,6 +4,7 @@
  * `times`). `repeat` stands for its lines, `times` over. What the words mean is read by the session; here is the form.
  */
 import { z } from 'zod';
+import { picked } from './picked.ts';
 
 export const WAITS = ['10 s', '1 min', '5 min', 'until something happens'] as const;
 export type Wait = (typeof WAITS)[number];
@@ -28,22 +29,13 @@ export type PlanLine = SingleLine | RepeatedLines;
 
 const has = (line: unknown, key: string): boolean => typeof line === 'object' && line !== null && key in line;
 
-/** Picks the form by what stands there, so that a mistake is told where it is. */
-function oneOf<Line>(pick: (given: unknown) => z.ZodType): z.ZodType<Line> {
-  const checked = z.unknown().superRefine((given, context) => {
-    const result = pick(given).safeParse(given);
-    for (const issue of result.error?.issues ?? []) context.addIssue({ ...issue, input: given } as never);
-  });
-  return checked as unknown as z.ZodType<Line>;
-}
-
 const words = z.string().min(1).max(200);
-const single = oneOf<SingleLine>((given) => {
+const single = picked<SingleLine>((given) => {
   if (typeof given === 'string') return words;
   return has(given, 'run-on') ? wait : namedCommand;
 });
 const repeated = z.strictObject({ repeat: z.array(single).min(1).max(20), times: z.int().min(1).max(200) });
-const line = oneOf<PlanLine>((given) => (has(given, 'repeat') ? repeated : single));
+const line = picked<PlanLine>((given) => (has(given, 'repeat') ? repeated : single));
 
 export const planLinesSchema = z.array(line).max(400);
 export const planFileSchema = z.strictObject({ schema: z.literal(1), lines: planLinesSchema });

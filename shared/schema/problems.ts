@@ -4,6 +4,8 @@
  */
 import type { z } from 'zod';
 import { nearest } from '../../src/words/nearest';
+import { keysAt } from './keysAt.ts';
+import type { WithKnownKeys } from './picked.ts';
 import { YamlError, type YamlPath, type YamlSource } from './readYaml.ts';
 
 export interface Problem {
@@ -28,7 +30,7 @@ export function shapeProblems(source: YamlSource, schema: z.ZodType): Problem[] 
 function problemsOf(source: YamlSource, schema: z.ZodType, issue: z.core.$ZodIssue): Problem[] {
   const path = issue.path.map((part) => (typeof part === 'number' ? part : String(part)));
   if (issue.code === 'unrecognized_keys') {
-    const known = keysAt(schema, path);
+    const known = (issue as WithKnownKeys).known ?? keysAt(schema, path);
     return issue.keys.map((key) => {
       const near = nearest(key, known);
       const hint = near === undefined ? `known here: ${known.join(', ')}` : `did you mean "${near}"?`;
@@ -48,28 +50,6 @@ function valueAt(data: unknown, path: YamlPath): unknown {
     if (typeof here !== 'object' || here === null) return undefined;
     here = (here as Record<string | number, unknown>)[part];
   }
-  return here;
-}
-
-interface Shaped {
-  readonly shape?: Readonly<Record<string, Shaped>>;
-  readonly element?: Shaped;
-  readonly unwrap?: () => Shaped;
-}
-
-/** Keys a strict object allows at `path`; empty where the schema does not say. */
-function keysAt(schema: z.ZodType, path: YamlPath): string[] {
-  let here: Shaped | undefined = schema as unknown as Shaped;
-  for (const part of path) {
-    here = unwrapped(here);
-    here = typeof part === 'number' ? here?.element : here?.shape?.[part];
-  }
-  return Object.keys(unwrapped(here)?.shape ?? {});
-}
-
-function unwrapped(schema: Shaped | undefined): Shaped | undefined {
-  let here = schema;
-  while (here && !here.shape && !here.element && here.unwrap) here = here.unwrap();
   return here;
 }
 

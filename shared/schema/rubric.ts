@@ -7,8 +7,8 @@
  * `rules.<id>.why`.
  */
 import { z } from 'zod';
-import { byKey } from './byKey.ts';
 import { type Condition, conditionSchema } from './condition.ts';
+import { byKey } from './picked.ts';
 
 export const DOMAINS = ['safety', 'finding', 'connecting', 'charging', 'diagnosis'] as const;
 export type Domain = (typeof DOMAINS)[number];
@@ -46,6 +46,8 @@ export interface Rubric {
 }
 
 const id = z.string().regex(/^[a-z][a-zA-Z0-9]*$/, 'an id is letters and digits, small letter first');
+/** Ids of our own for what a rule or a scenario rehearses: a group A to E and a number. */
+export const taskId = z.string().regex(/^[A-E]\d{1,2}$/, 'a task id is a letter A to E and a number');
 const amount = z.union([z.string().min(1).max(40), z.number()]);
 const base = {
   id,
@@ -57,7 +59,7 @@ const base = {
     message: 'a rule quotes at least one signal or measure',
   }),
   references: z.array(z.string().min(1)).min(1),
-  tasks: z.array(z.string().min(1)).optional(),
+  tasks: z.array(taskId).optional(),
 };
 
 export const ruleSchema: z.ZodType<Rule> = byKey<Rule>({

@@ -6,7 +6,7 @@ import { z } from 'zod';
 import { conditionSchema } from './condition.ts';
 import { planLinesSchema } from './plan.ts';
 import { quantity } from './quantity.ts';
-import { DOMAINS, ruleSchema } from './rubric.ts';
+import { DOMAINS, ruleSchema, taskId } from './rubric.ts';
 
 const id = z
   .string()
@@ -100,7 +100,7 @@ export const scenarioSchema = z.strictObject({
     .length(3, 'there are three levels of hints: where to look, what it means, what to do'),
   debrief: sentence(2000),
   teacher: sentence(3000),
-  tasks: z.array(z.string().regex(/^[A-E]\d{1,2}$/, 'a task id is a letter A to E and a number')).max(12),
+  tasks: z.array(taskId).max(12),
 });
 
 export type ScenarioData = z.infer<typeof scenarioSchema>;

@@ -1,0 +1,132 @@
+/** `check`: a slip is told where it stands, with what would be right. */
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import type { Problem } from '../../shared/schema/problems';
+import { checkScenario } from '../../src/scoring/checkScenario';
+import { rubrics } from '../../src/session/scenario/library';
+
+const file = 'scenarios/warm-at-the-lights.yaml';
+const text = readFileSync(file, 'utf8');
+const check = (changed: string): Problem[] => checkScenario(file, changed, rubrics);
+/** `file:line:` of the first place where `part` stands. */
+const lineOf = (part: string): string => `${file}:${text.slice(0, text.indexOf(part)).split('\n').length}:`;
+
+/** What is written, what it becomes, the code, and what the message has to say. */
+const slips: readonly (readonly [was: string, is: string, code: string, says: string])[] = [
+  ['title: Cold', 'titel: Cold', 'SCN001', 'did you mean "title"?'],
+  ['level: 2', 'levle: 2', 'SCN001', 'did you mean "level"?'],
+  ['complaint: On', 'complain: On', 'SCN001', 'did you mean "complaint"?'],
+  ['weather: { temperature', 'weather: { temprature', 'SCN001', 'did you mean "temperature"?'],
+  ['  history: Filled', '  histroy: Filled', 'SCN001', 'did you mean "history"?'],
+  ['{ fault: condenser-fan-dead', '{ falut: condenser-fan-dead', 'SCN001', 'did you mean "fault"?'],
+  ['severity: 1 }', 'sevrity: 1 }', 'SCN001', 'did you mean "severity"?'],
+  ['  cans:', '  can:', 'SCN001', 'did you mean "cans"?'],
+  ['net: 10 oz', 'nett: 10 oz', 'SCN001', 'did you mean "net"?'],
+  ['  use: [service', '  uses: [service', 'SCN001', 'did you mean "use"?'],
+  ['  solution:', '  solutoin:', 'SCN001', 'did you mean "solution"?'],
+  ['32 degC, humidity', '32, humidity', 'SCN003', 'needs a unit'],
+  ['32 degC, humidity', '32 degrees, humidity', 'SCN003', 'degC'],
+  ['32 degC, humidity', '92 degC, humidity', 'SCN003', 'outside'],
+  ['charge: 875 g', 'charge: 875 grams', 'SCN003', 'kg, g'],
+  ['charge: 875 g', 'charge: 8.75 kg', 'SCN003', 'outside'],
+  ['level: 2', 'level: 7', 'SCN003', '4'],
+  ['level: 2', 'level: two', 'SCN003', 'number'],
+  ['severity: 1 }', 'severity: 1.5 }', 'SCN003', '1'],
+  ['refrigerant: R-134a', 'refrigerant: R-134', 'SCN003', 'R-134a'],
+  ['state: equalised', 'state: equal', 'SCN003', 'equalised'],
+  ['tasks: [A1', 'tasks: [a1', 'SCN003', 'letter A to E'],
+  ['{ run-on: 1 min, times: 4 }', '{ run-on: 4 min }', 'SCN003', '10 s'],
+  ['{ run-on: 1 min, times: 4 }', '{ run-on: 1 min, time: 4 }', 'SCN001', 'did you mean "times"?'],
+  ['jurisdiction: check first\n', '', 'SCN002', 'jurisdiction'],
+  ['licence: CC-BY-4.0\n', '', 'SCN002', 'licence'],
+  ['vehicle: sedan', 'vehicle: seddan', 'SCN102', 'seddan'],
+  ['fault: condenser-fan-dead', 'fault: condenser-fan-ded', 'SCN102', 'condenser-fan-ded'],
+  [
+    'use: [service, leaveTheCharge]',
+    'use: [service, leaveThecharge]',
+    'SCN101',
+    'did you mean "leaveTheCharge"?',
+  ],
+  ['done: { event: diagnosed }', 'done: { event: diagnosd }', 'SCN120', 'did you mean "diagnosed"?'],
+  [
+    'causes: [condenser-fan-dead]',
+    'causes: [condenser-fan-deed]',
+    'SCN121',
+    'did you mean "condenser-fan-dead"?',
+  ],
+  ['parts: [fan]', 'parts: [fen]', 'SCN121', 'did you mean "fan"?'],
+  ['- wear goggles', '- waer goggles', 'SCN110', 'Did you mean "wear"?'],
+  ['- wear goggles', '- wear gogles', 'SCN110', 'goggles, gloves'],
+  ['- look fan', '- look fann', 'SCN111', 'did you mean "fan"?'],
+  ['gauge-low port-a side-middle', 'gauge-low port-a side-midle', 'SCN111', 'did you mean "side-middle"?'],
+  ['- coupler gauge-low open', '- coupler gauge-lo open', 'SCN111', 'did you mean "gauge-low"?'],
+  [
+    'signal: clutch.turning, is: on',
+    'signal: clutch.turnin, is: on',
+    'SCN130',
+    'did you mean "clutch.turning"?',
+  ],
+  ['under: 1900 kPa', 'under: 1900', 'SCN130', 'needs a unit'],
+  ['vent: vent.temperatureK', 'vent: vent.temperature', 'SCN131', 'did you mean "vent.temperatureK"?'],
+];
+
+describe('a slip', () => {
+  it.each(slips)('%s -> %s', (was, is, code, says) => {
+    expect(text).toContain(was);
+    const found = check(text.replace(was, is));
+    const problem = found.find((one) => one.code === code);
+    expect(found.map((one) => one.code)).toContain(code);
+    expect(`${problem?.message} ${found.map(({ message }) => message).join(' ')}`).toContain(says);
+  });
+
+  it('is told on its own line, but for what is missing', () => {
+    const here = slips.filter(([, , code]) => !['SCN002', 'SCN130', 'SCN131'].includes(code));
+    const told = here.filter(([was, is, code]) => {
+      const problem = check(text.replace(was, is)).find((one) => one.code === code);
+      const inside = was.length - was.trimStart().length;
+      return problem?.at.startsWith(lineOf(was.slice(inside)));
+    });
+    expect(told.length / here.length).toBeGreaterThanOrEqual(0.9);
+  });
+});
+
+describe('a file', () => {
+  it('that is no YAML is told by line and column', () => {
+    expect(check(`${text}\n  : x`)[0].at).toMatch(new RegExp(`^${file}:\\d+:\\d+$`));
+    expect(check(text.replace('level: 2', 'level: 2\nlevel: 3'))[0]).toMatchObject({ level: 'error' });
+  });
+
+  it('that ships has nothing wrong with it', () => {
+    expect(check(text)).toEqual([]);
+  });
+
+  it('whose solution does not solve it is refused, and a careless plan that passes as well', () => {
+    const lines = text.split('\n');
+    const at = (name: string): number => lines.findIndex((line) => line.trim() === `${name}:`);
+    const solution = lines.slice(
+      at('solution') + 1,
+      lines.findIndex((line) => line.includes('# Warm means low')),
+    );
+    const careless = lines.slice(at('careless') + 1, at('nothing'));
+    const swapped = [
+      ...lines.slice(0, at('solution') + 1),
+      ...careless,
+      '  careless:',
+      ...solution,
+      ...lines.slice(at('nothing')),
+    ].join('\n');
+    const codes = check(swapped).map(({ code }) => code);
+    expect(codes).toEqual(expect.arrayContaining(['SCN201', 'SCN202']));
+  });
+
+  it('is warned of what a teacher would not want', () => {
+    const told = check(
+      text
+        .replace('it blows warm', 'the fan stands and it blows warm')
+        .replace(/tasks: \[A1.*\]/g, 'tasks: []'),
+    );
+    expect(told.filter(({ level }) => level === 'warning').map(({ code }) => code)).toEqual(
+      expect.arrayContaining(['SCN301', 'SCN302']),
+    );
+  });
+});
