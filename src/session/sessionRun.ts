@@ -78,7 +78,8 @@ const OWN: Readonly<Record<string, string>> = {
 export function sessionRun(job: SessionJob, mode: Mode, plant: Plant, observe?: Observer): SessionRun {
   const own = sessionSignals(plant);
   const plantSignals = plant.signals.length;
-  const table: SignalTable = { signals: [...plant.signals, ...own] };
+  const specs = own.map(({ id, unit, kind }) => ({ id, unit, kind }));
+  const table: SignalTable = { signals: [...plant.signals, ...specs] };
   const bank = watchBank(watches, table);
   const state = controller(mode);
   const criticals = job.criticals.map(({ id, never }) => ({
