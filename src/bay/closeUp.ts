@@ -87,13 +87,13 @@ function near({ at: [x, y], hit: [, , w, h] }: Stop): RectMm {
 }
 
 function wholeBay(layout: Layout, frame: BayFrame, dark: boolean): Drawing {
-  const still = bayPicture(layout, frame.label, lampStrength(dark)).flatMap((layer) =>
-    'still' in layer ? layer.still : fanStill(layer.fan),
-  );
+  const { below, fans, above } = bayPicture(layout, frame.label, lampStrength(dark));
   const dirty = layout.parts.filter((part) => part.kind === 'condenser' && frame.condenserDirt > 0.3);
   const frosted = runsOf(layout).filter((run) => (frame.frost[run.line.id] ?? 0) > 0);
   return [
-    ...still,
+    ...below,
+    ...fans.flatMap(fanStill),
+    ...above,
     ...dirty.flatMap((part) => condenserDirt(partOf(layout, part.id), layout.shell.beam + 60)),
     ...frosted.flatMap((run) => frostedLine(run, 0, frame.frost[run.line.id] ?? 0)),
   ];

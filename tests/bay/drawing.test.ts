@@ -21,10 +21,10 @@ import { partOf } from '../../src/layout/trace';
 const each = layoutIds.map((id) => [id, layoutOf(id)] as const);
 const LABEL = ['A/C', 'R-134a 0.48 kg'] as const;
 
-const allOf = (id: string): Drawing =>
-  bayPicture(layoutOf(id), LABEL, 0.15).flatMap((layer) =>
-    'still' in layer ? layer.still : [...fanStill(layer.fan), ...fanTurning(100)],
-  );
+const allOf = (id: string): Drawing => {
+  const { below, fans, above } = bayPicture(layoutOf(id), LABEL, 0.15);
+  return [...below, ...fans.flatMap(fanStill), ...fanTurning(100), ...above];
+};
 
 function inksOf(drawing: Drawing): Set<string> {
   const inks = new Set<string>();

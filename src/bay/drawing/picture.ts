@@ -1,6 +1,6 @@
 /**
- * The whole bay as a stack of layers, lowest first. Still layers are painted once per size and theme; live slots are
- * filled by the scene. Neighbouring still things share a layer, so the stack is only cut where something moves.
+ * The whole bay as still drawings with the fans' blades between them: what lies below the blades, and what lies above.
+ * Both are painted once per size and theme; everything else that moves lies on top and is the scene's.
  */
 import type { Layout, Part } from '../../layout/layout';
 import { mat } from './gear/mat';
@@ -21,24 +21,28 @@ import { hoodHolder } from './shell/hoodHolder';
 import { nose } from './shell/nose';
 import { slab } from './solids';
 
-/** A layer is still, or the slot of a fan's blades, which turn between its shroud and its motor. */
-export type Layer = { readonly still: Drawing } | { readonly fan: Part };
+export interface BayPicture {
+  readonly below: Drawing;
+  /** Their blades turn between their shrouds and their motors. */
+  readonly fans: readonly Part[];
+  readonly above: Drawing;
+}
 
 interface Item {
   readonly z: number;
-  readonly drawing?: Drawing;
-  readonly fan?: Part;
+  readonly drawing: Drawing;
 }
 
 const Z_BEAM = 16;
 const Z_OVER_BEAM = 16.4;
-/** Blades of all fans lie over all their shrouds, motors over all blades: one cut in the stack serves them all. */
-const BLADES_OVER = 0.01;
-const MOTOR_OVER = 0.02;
-/** From here up things lie on the shell. */
-const Z_ON_SHELL = 20;
+/** The blades of every fan lie over all shrouds, every motor over all blades: one cut in the stack serves them all. */
+const MOTOR_OVER = 0.01;
 
-export function bayPicture(layout: Layout, label: readonly [string, string], lampStrength: number): Layer[] {
+export function bayPicture(
+  layout: Layout,
+  label: readonly [string, string],
+  lampStrength: number,
+): BayPicture {
   const runs = runsOf(layout);
   const items: Item[] = [
     { z: 0, drawing: floor(layout.shell) },
@@ -47,7 +51,8 @@ export function bayPicture(layout: Layout, label: readonly [string, string], lam
     ...layout.ports.filter((port) => port.stub).map((port): Item => ({ z: 12.9, drawing: stub(port.at) })),
     { z: Z_BEAM, drawing: beam(layout.shell) },
   ].sort((a, b) => a.z - b.z);
-  const below = items.filter((item) => item.z < Z_ON_SHELL);
+  const fans = layout.parts.filter((part) => part.kind === 'fan-electric');
+  const cut = Math.max(0, ...fans.map((fan) => fan.z));
   const printed = layout.parts
     .filter((part) => part.kind === 'label')
     .flatMap((part) => underHoodLabel(part, label));
@@ -58,18 +63,26 @@ export function bayPicture(layout: Layout, label: readonly [string, string], lam
     ...nose(layout.shell),
     ...printed,
   ];
-  return stack([
-    { z: -1, drawing: [fill(everything(layout), 'page')] },
-    ...below,
-    { z: 99, drawing: [...shell, ...mat(layout.mat.rect), ...light(layout, lampStrength)] },
-  ]);
+  return {
+    below: [fill(everything(layout), 'page'), ...drawn(items.filter((item) => item.z <= cut))],
+    fans,
+    above: [
+      ...drawn(items.filter((item) => item.z > cut)),
+      ...shell,
+      ...mat(layout.mat.rect),
+      ...light(layout, lampStrength),
+    ],
+  };
 }
+
+const drawn = (items: readonly Item[]): Drawing => items.flatMap((item) => item.drawing);
 
 function partItems(part: Part): Item[] {
   if (part.kind === 'label') return [];
   const still: Item = { z: part.z, drawing: stillPart(part) };
-  if (part.kind !== 'fan-electric') return [still];
-  return [still, { z: part.z + BLADES_OVER, fan: part }, { z: part.z + MOTOR_OVER, drawing: fanMotor(part) }];
+  return part.kind === 'fan-electric'
+    ? [still, { z: part.z + MOTOR_OVER, drawing: fanMotor(part) }]
+    : [still];
 }
 
 const lineItems = (layout: Layout, run: Run): Item[] => [
@@ -93,23 +106,4 @@ function everything(layout: Layout): string {
     [x + w + PAST, y + h + PAST],
     [x - PAST, y + h + PAST],
   ]);
-}
-
-/** Joins neighbouring still items into layers. */
-function stack(items: readonly Item[]): Layer[] {
-  const layers: Layer[] = [];
-  let still: Drawing[number][] = [];
-  const flush = (): void => {
-    if (still.length > 0) layers.push({ still });
-    still = [];
-  };
-  for (const item of items) {
-    if (item.drawing) still.push(...item.drawing);
-    if (item.fan) {
-      flush();
-      layers.push({ fan: item.fan });
-    }
-  }
-  flush();
-  return layers;
 }

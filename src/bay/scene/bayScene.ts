@@ -3,11 +3,12 @@
  * drawing order; the scene hands frames, time and new sizes to all of them.
  */
 import { Container } from 'pixi.js';
-import type { CoupledHose, Layout } from '../../layout/layout';
+import type { CoupledHose, Layout, RectMm } from '../../layout/layout';
 import { word } from '../../words/words';
 import type { BayFrame } from '../bayFrame';
 import type { Camera, HostSize } from '../camera';
 import { lampStrength, type Palette, paletteOf } from '../drawing/palette';
+import { fanPlace, MOUTH_K } from '../drawing/parts/fanElectric';
 import { bayPicture } from '../drawing/picture';
 import { createStamps } from '../stamps';
 import { beltNode } from './beltNode';
@@ -21,7 +22,7 @@ import { portNode } from './portNode';
 import { type RingNode, ringNode } from './ringNode';
 import type { SceneContext, SceneNode } from './sceneNode';
 import { dirtNode, keepClearNode, sightGlassNode } from './smallNodes';
-import { createStillLayer, type StillLayer } from './stillNode';
+import { createStillLayers } from './stillLayers';
 
 export interface BayScene {
   readonly stage: Container;
@@ -48,8 +49,6 @@ export function createScene(layout: Layout, still: boolean): BayScene {
   const can = canNode(context, word('bay.can.print'));
   const rings = ringNode(context);
   const worlds: Container[] = [];
-  const layers: { readonly layer: StillLayer; readonly index: number }[] = [];
-  const blades: SceneNode[] = [];
   const live = liveNodes(context);
   const nodes: SceneNode[] = [...live, clear, can, hoses.charging, hoses.low, hoses.high];
 
@@ -59,17 +58,13 @@ export function createScene(layout: Layout, still: boolean): BayScene {
     worlds.push(world);
     stage.addChild(world);
   };
-  bayPicture(layout, ['', ''], 0).forEach((layer, index) => {
-    if ('fan' in layer) {
-      const node = fanNode(context, layer.fan);
-      blades.push(node);
-      addWorld(node.view);
-      return;
-    }
-    const still = createStillLayer();
-    layers.push({ layer: still, index });
-    stage.addChild(still.view);
-  });
+  const blades = layout.parts
+    .filter((part) => part.kind === 'fan-electric')
+    .map((part) => fanNode(context, part));
+  const layers = createStillLayers(windowOf(layout));
+  stage.addChild(layers.base);
+  addWorld(...blades.map((node) => node.view));
+  stage.addChild(layers.patch);
   addWorld(...nodes.map((node) => node.view), rings.view);
 
   let label = '';
@@ -78,11 +73,7 @@ export function createScene(layout: Layout, still: boolean): BayScene {
   const paintStill = (frame: BayFrame): void => {
     if (!fitted) return;
     const [camera, size, resolution, dark] = fitted;
-    const picture = bayPicture(layout, frame.label, lampStrength(dark));
-    for (const { layer, index } of layers) {
-      const drawing = picture[index];
-      if ('still' in drawing) layer.paint(drawing.still, palette, camera, size, resolution);
-    }
+    layers.paint(bayPicture(layout, frame.label, lampStrength(dark)), palette, camera, size, resolution);
     label = frame.label.join('\n');
   };
   const show = (frame: BayFrame, fresh = false): void => {
@@ -115,6 +106,19 @@ export function createScene(layout: Layout, still: boolean): BayScene {
     tick: (seconds) => [...blades, ...nodes].map((node) => node.tick?.(seconds) ?? false).some(Boolean),
   };
 }
+
+/** Round the mouths of all fans, with room for the shadow under a blade. */
+function windowOf(layout: Layout): RectMm {
+  const mouths = layout.parts.filter((part) => part.kind === 'fan-electric').map(fanPlace);
+  if (mouths.length === 0) return [0, 0, 0, 0];
+  const left = Math.min(...mouths.map(({ x, r }) => x - r)) - WINDOW_ROOM_MM;
+  const right = Math.max(...mouths.map(({ x, r }) => x + r)) + WINDOW_ROOM_MM;
+  const top = Math.min(...mouths.map(({ y, r }) => y - r * MOUTH_K)) - WINDOW_ROOM_MM;
+  const bottom = Math.max(...mouths.map(({ y, r }) => y + r * MOUTH_K)) + WINDOW_ROOM_MM;
+  return [left, top, right - left, bottom - top];
+}
+
+const WINDOW_ROOM_MM = 22;
 
 /** Everything of the car that moves or changes, in drawing order. */
 function liveNodes(context: SceneContext): SceneNode[] {

@@ -1,0 +1,91 @@
+/**
+ * The still picture on two canvases, painted for exactly the pixels the host shows. The base holds everything but, inside
+ * a window round the fans, only what lies below their blades; the patch, no larger than the window, holds what lies above
+ * them there. So a repaint copies the host's area once, and a small patch.
+ */
+import { Sprite, Texture } from 'pixi.js';
+import type { RectMm } from '../../layout/layout';
+import type { Camera, HostSize } from '../camera';
+import { type Ink2D, paint } from '../drawing/painter';
+import type { Palette } from '../drawing/palette';
+import type { BayPicture } from '../drawing/picture';
+
+export interface StillLayers {
+  readonly base: Sprite;
+  readonly patch: Sprite;
+  paint(picture: BayPicture, palette: Palette, camera: Camera, size: HostSize, resolution: number): void;
+}
+
+/** `window` in mm: where something moves between the two. */
+export function createStillLayers(window: RectMm): StillLayers {
+  const [base, patch] = [new Sprite(), new Sprite()];
+  return {
+    base,
+    patch,
+    paint(picture, palette, camera, size, resolution) {
+      const k = camera.scale * resolution;
+      const [width, height] = [Math.round(size.width * resolution), Math.round(size.height * resolution)];
+      const hole = pixelsOf(window, camera, k, width, height);
+      show(base, 0, 0, width, height, resolution, (context) => {
+        toBay(context, camera, k, 0, 0);
+        paint(context, picture.below, palette);
+        context.setTransform(1, 0, 0, 1, 0, 0);
+        context.beginPath();
+        context.rect(0, 0, width, height);
+        context.rect(hole.x, hole.y, hole.w, hole.h);
+        context.clip('evenodd');
+        toBay(context, camera, k, 0, 0);
+        paint(context, picture.above, palette);
+      });
+      show(patch, hole.x, hole.y, hole.w, hole.h, resolution, (context) => {
+        toBay(context, camera, k, hole.x, hole.y);
+        paint(context, picture.above, palette);
+      });
+    },
+  };
+}
+
+interface Pixels {
+  readonly x: number;
+  readonly y: number;
+  readonly w: number;
+  readonly h: number;
+}
+
+/** The window in whole device pixels, cut to the host. */
+function pixelsOf([x, y, w, h]: RectMm, camera: Camera, k: number, width: number, height: number): Pixels {
+  const within = (value: number, most: number): number => Math.max(0, Math.min(most, value));
+  const left = within(Math.floor((x - camera.x) * k), width);
+  const top = within(Math.floor((y - camera.y) * k), height);
+  const right = within(Math.ceil((x + w - camera.x) * k), width);
+  const bottom = within(Math.ceil((y + h - camera.y) * k), height);
+  return { x: left, y: top, w: right - left, h: bottom - top };
+}
+
+function toBay(context: Ink2D, camera: Camera, k: number, left: number, top: number): void {
+  context.setTransform(k, 0, 0, k, -camera.x * k - left, -camera.y * k - top);
+}
+
+/** Paints a new canvas and shows it with its top left at a device pixel. */
+function show(
+  sprite: Sprite,
+  x: number,
+  y: number,
+  width: number,
+  height: number,
+  resolution: number,
+  draw: (context: Ink2D) => void,
+): void {
+  if (sprite.texture !== Texture.EMPTY) sprite.texture.destroy(true);
+  sprite.texture = Texture.EMPTY;
+  sprite.visible = width > 0 && height > 0;
+  const canvas = document.createElement('canvas');
+  const context = canvas.getContext('2d');
+  if (!sprite.visible || !context) return;
+  canvas.width = width;
+  canvas.height = height;
+  draw(context);
+  sprite.texture = Texture.from(canvas, true);
+  sprite.scale.set(1 / resolution);
+  sprite.position.set(x / resolution, y / resolution);
+}
