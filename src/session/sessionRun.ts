@@ -5,6 +5,7 @@
 import type { Condition } from '../../shared/schema/condition';
 import type { Command, Outcome, PlantEvent } from '../plant/commandSpecs';
 import type { Plant, PlantSnapshot } from '../plant/plantPort';
+import { changesByItself } from './conditions/changesByItself';
 import { compileCondition } from './conditions/compileCondition';
 import type { Moment, SignalTable } from './conditions/moment';
 import {
@@ -85,13 +86,20 @@ export function sessionRun(job: SessionJob, mode: Mode, plant: Plant, observe?: 
   const criticals = job.criticals.map(({ id, never }) => ({
     id,
     holds: compileCondition(never, table),
+    moves: changesByItself(never, table),
     was: false,
   }));
-  const deliveries = job.deliveries.map(({ id, done }) => ({ id, done: compileCondition(done, table) }));
+  const deliveries = job.deliveries.map(({ id, done }) => ({
+    id,
+    done: compileCondition(done, table),
+    moves: changesByItself(done, table),
+  }));
   let book = emptyBook();
   let revision = 0;
   let events = NOTHING;
   let transitions = NO_TRANSITIONS;
+  /** Something happened in the moment before; what held for it alone has to fall now. */
+  let wasBusy = true;
 
   const moment: Moment = {
     value: (index) => (index < plantSignals ? plant.value(index) : own[index - plantSignals].read(book)),
@@ -110,15 +118,17 @@ export function sessionRun(job: SessionJob, mode: Mode, plant: Plant, observe?: 
     if (mode !== 'practice') return;
     book.stopped = { rule, step: plant.step, rewindStep: book.lastCommandStep, params: {} };
   };
-  const lookAtCriticals = (): void => {
+  const lookAtCriticals = (quiet: boolean): void => {
     for (const critical of criticals) {
+      if (quiet && !critical.moves) continue;
       const holds = critical.holds(moment);
       if (holds && !critical.was) stopAt(critical.id);
       critical.was = holds;
     }
   };
-  const lookAtDeliveries = (): void => {
-    for (const { id, done } of deliveries) {
+  const lookAtDeliveries = (quiet: boolean): void => {
+    for (const { id, done, moves } of deliveries) {
+      if (quiet && !moves) continue;
       if (!book.deliveriesDone.includes(id) && done(moment)) {
         book.deliveriesDone.push(id);
         revision++;
@@ -127,16 +137,19 @@ export function sessionRun(job: SessionJob, mode: Mode, plant: Plant, observe?: 
   };
   /** Everything that follows from the moment as it stands; gives the first notable edge. */
   const lookRound = (isStep: boolean, command: Command | null): string | null => {
-    const edges = bank.look(moment, isStep);
+    const isBusy = command !== null || events.length > 0;
+    const quiet = !isBusy && !wasBusy;
+    wasBusy = isBusy;
+    const edges = bank.look(moment, isStep, quiet);
     let notable: string | null = null;
     for (const edge of edges) {
       hear({ type: `${edge.to}.${edge.id}` } as ControllerEvent);
       if (edge.notable) notable ??= edge.id;
     }
     if (events.length > 0) bookEvents(book, plant.step, events, notable !== null);
-    lookAtCriticals();
-    lookAtDeliveries();
-    if (edges.length > 0 || events.length > 0 || command !== null) revision++;
+    lookAtCriticals(quiet);
+    lookAtDeliveries(quiet);
+    if (edges.length > 0 || isBusy) revision++;
     observe?.({ moment, command, edges, transitions, table });
     transitions = NO_TRANSITIONS;
     return notable;
@@ -183,6 +196,7 @@ export function sessionRun(job: SessionJob, mode: Mode, plant: Plant, observe?: 
     restore(from) {
       plant.restore(from.plant);
       book = structuredClone(from.book);
+      wasBusy = true;
       state.restore(from.controller);
       bank.restore(from.watches);
       from.criticals.forEach((was, at) => {

@@ -2,7 +2,8 @@
  * A scenario ready to be played: its data as written, a hash of them, the rules that hold in it, and what the session core
  * needs. Texts stay in the data; nothing is looked up later.
  */
-import { DOMAINS, type Domain, type Rubric, type Rule } from '../../../shared/schema/rubric';
+import { DOMAINS, type Domain } from '../../../shared/schema/domains';
+import type { Rubric, Rule } from '../../../shared/schema/rubric';
 import type { ScenarioData } from '../../../shared/schema/scenario';
 import { hashText } from '../../numerics/hash';
 import { nearest } from '../../words/nearest';

@@ -5,6 +5,7 @@
  * State is three numbers a watch: level, steps held, reference value.
  */
 import { STEPS_PER_SECOND } from '../clock';
+import { changesByItself } from '../conditions/changesByItself';
 import { ConditionError, compileCondition, matchingSignals } from '../conditions/compileCondition';
 import type { Moment, SignalTable } from '../conditions/moment';
 import type { Edge, WatchSpec } from './watch';
@@ -15,8 +16,11 @@ const REFERENCE = 2;
 const WIDTH = 3;
 
 export interface WatchBank {
-  /** Edges of this moment, in registry order; mostly the same empty array. */
-  look(moment: Moment, isStep: boolean): readonly Edge[];
+  /**
+   * Edges of this moment, in registry order; mostly the same empty array. In a `quiet` step nothing happened, now or in
+   * the moment before: watches that cannot change by themselves are passed over.
+   */
+  look(moment: Moment, isStep: boolean, quiet?: boolean): readonly Edge[];
   snapshot(): Float64Array;
   restore(state: Float64Array): void;
 }
@@ -27,14 +31,15 @@ type Look = (moment: Moment, state: Float64Array, at: number, isStep: boolean) =
 export function watchBank(specs: readonly WatchSpec[], table: SignalTable): WatchBank {
   const known = specs.flatMap((spec) => {
     const look = lookOf(spec, table);
-    return look === null ? [] : [{ spec, look }];
+    return look === null ? [] : [{ spec, look, moves: movesByItself(spec, table) }];
   });
   const state = new Float64Array(WIDTH * known.length);
   const none: readonly Edge[] = [];
   return {
-    look(moment, isStep) {
+    look(moment, isStep, quiet = false) {
       let edges: Edge[] | null = null;
       for (let i = 0; i < known.length; i++) {
+        if (quiet && !known[i].moves) continue;
         const at = WIDTH * i;
         const level = known[i].look(moment, state, at, isStep) ? 1 : 0;
         if (level === state[at + LEVEL]) continue;
@@ -48,6 +53,9 @@ export function watchBank(specs: readonly WatchSpec[], table: SignalTable): Watc
     restore: (from) => state.set(from),
   };
 }
+
+const movesByItself = (spec: WatchSpec, table: SignalTable): boolean =>
+  'rest' in spec || spec.heldS !== undefined || changesByItself(spec.when, table);
 
 function edgeOf({ id, notable }: WatchSpec, rises: boolean): Edge {
   const to = rises ? 'rise' : 'fall';
