@@ -14,6 +14,9 @@ import { valveFlow } from './valveFlow';
 
 /** Share of what a cell holds that one link may take in a step. */
 const MOST_TAKEN = 0.3;
+/** The same where the owner itself gives: all its links together are held back while it solves. */
+export const MOST_OF_OWN = 0.8;
+const MOST_AIR = 0.2;
 const UNLIMITED_KG = 1e9;
 
 /** True for links this file looks after. */
@@ -88,8 +91,8 @@ function startFlow(
     draw.vapourVolumeShare = 1;
   } else {
     drawAt(numbers, plan, vessel, cell, forward ? links.fromHeight[l] : links.toHeight[l], draw);
-    drive.most[l] = MOST_TAKEN * draw.availableKg;
-    drive.mostAir[l] = MOST_TAKEN * numbers.extra[0][vessel];
+    drive.most[l] = (vessel === drive.owner[l] ? MOST_OF_OWN : MOST_TAKEN) * draw.availableKg;
+    drive.mostAir[l] = MOST_AIR * numbers.extra[0][vessel];
   }
   drive.enthalpy[l] = draw.enthalpyJPerKg;
   drive.airShare[l] = draw.airShare;

@@ -11,7 +11,7 @@ import { submerged, TRACE_KG_PER_M3 } from './march';
 const RADIANS_PER_DEGREE = 0.017453292519943295;
 const PORT_BLEND = 0.06;
 /** Share of liquid, by mass, in what leaves a well shaken, half full pot through an opening in its vapour. */
-const SHAKEN_CARRY_OVER = 0.5;
+const SHAKEN_CARRY_OVER = 0.75;
 export const AIR_GAS_CONSTANT = 287.05;
 
 /** Reused; filled by `drawAt`. */

@@ -42,7 +42,8 @@ export function prepareCells(core: NetworkCore, vessel: number, dtS: number): vo
     scratch.slip[c] = slip;
     const ratio = flow / NOMINAL_KG_PER_S;
     const r = ratio > MOST_FLOW_FACTOR ? MOST_FLOW_FACTOR : ratio;
-    const root4 = Math.sqrt(Math.sqrt(r));
+    // in a pot nothing streams along the wall: its figures hold as they are
+    const root4 = plan.isPot[c] === 1 ? 1 : Math.sqrt(Math.sqrt(r));
     const x = (n.enthalpy[c] - hl) / latent;
     // a wall colder than saturation is wetted even by vapour that is still a little superheated
     const dryFrom = n.wall[c] < saturationK ? 1 : DRY_OUT;

@@ -2,8 +2,8 @@
  * The pressure of a vessel at the end of a step: where the march leaves nothing over. Quasi-Newton with the slope of the
  * last step, Illinois false position once bracketed. Driven links that a one-cell vessel owns follow the trial pressure.
  */
-import { march } from './march';
-import { settleMoved } from './drivenLinks';
+import { march, TRACE_KG_PER_M3 } from './march';
+import { MOST_OF_OWN, settleMoved } from './drivenLinks';
 import { LEAST_PRESSURE_PA, type NetworkCore } from './networkCore';
 import { TOTAL } from './networkNumbers';
 
@@ -99,18 +99,27 @@ function followLinks(core: NetworkCore, vessel: number, p: number, dtS: number):
     }
     if (!turned) break;
   }
-  let mass = 0;
-  let heat = 0;
+  const c = plan.firstCell[vessel];
+  let given = 0;
+  let taken = 0;
   for (const l of owned) {
     if (drive.moved[l] === 0) continue;
     const m = drive.gain[l] * dtS * (drive.farPa[l] - total);
     settleMoved(drive, l, m * drive.sign[l] < 0 ? 0 : m);
+    if (drive.moved[l] < 0) given -= drive.moved[l];
+    else taken += drive.moved[l];
+  }
+  const most = MOST_OF_OWN * (numbers.mass[c] - TRACE_KG_PER_M3 * plan.cellVolume[c] + taken);
+  const scale = given > most ? Math.max(0, most) / given : 1;
+  let mass = core.fixedMass[vessel];
+  let heat = core.fixedHeat[vessel];
+  for (const l of owned) {
+    if (drive.moved[l] < 0) drive.moved[l] *= scale;
     mass += drive.moved[l];
     heat += drive.moved[l] * drive.enthalpy[l];
   }
-  const c = plan.firstCell[vessel];
-  scratch.sourceMass[c] = core.fixedMass[vessel] + mass;
-  scratch.sourceHeat[c] = core.fixedHeat[vessel] + heat;
+  scratch.sourceMass[c] = mass;
+  scratch.sourceHeat[c] = heat;
 }
 
 function massIn(core: NetworkCore, vessel: number): number {
