@@ -8,10 +8,10 @@
  */
 import { z } from 'zod';
 import { type Condition, conditionSchema } from './condition.ts';
+import { DOMAINS, type Domain } from './domains.ts';
 import { byKey } from './picked.ts';
 
-export const DOMAINS = ['safety', 'finding', 'connecting', 'charging', 'diagnosis'] as const;
-export type Domain = (typeof DOMAINS)[number];
+export { DOMAINS, type Domain } from './domains.ts';
 
 export const SEVERITIES = ['critical', 'serious', 'minor'] as const;
 export type Severity = (typeof SEVERITIES)[number];

@@ -4,7 +4,8 @@
  * means not passed, and the reported score is held one below the mark, because whoever reads only the number would else
  * call it passed.
  */
-import { DOMAINS, type Domain, type Rule, type Severity } from '../../shared/schema/rubric';
+import { DOMAINS, type Domain } from '../../shared/schema/domains';
+import type { Rule, Severity } from '../../shared/schema/rubric';
 import type { SessionRecord } from '../session/record/record';
 import { compileRule, type Status, type Verdict } from './compileRule';
 import { type Evidence, quoteRow } from './evidence';

@@ -4,13 +4,8 @@
  *
  *   couple charging port-b side-middle,fender,mat        run-on 10 s
  */
-import {
-  type PlanLine,
-  type RepeatedLines,
-  type SingleLine,
-  WAITS,
-  type Wait,
-} from '../../../shared/schema/plan';
+import type { PlanLine, RepeatedLines, SingleLine } from '../../../shared/schema/plan';
+import { WAITS, type Wait } from '../../../shared/schema/waits';
 import type { ArgSpec, Command, CommandId } from '../../plant/commandSpecs';
 import { parseQuantity } from '../../units/quantity';
 import { STEPS_PER_SECOND } from '../clock';
