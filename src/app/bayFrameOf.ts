@@ -1,6 +1,6 @@
 /** Everything the bay draws, out of the session's view and channels. Cues only: no channel of the truth is read here. */
 import type { BayFrame, CanFrame, CapLook, HoseFrame, PortFrame } from '../bay/bayFrame';
-import { couplerId } from '../bay/itemIds';
+import { CAN, couplerId } from '../bay/itemIds';
 import { inWords, writeMass } from '../instruments/displayUnits';
 import type { WorkUi } from '../panels/workUi';
 import type { SessionModel } from '../panels/sessionModel';
@@ -56,9 +56,12 @@ function fans(session: SessionModel): Record<string, boolean> {
   return Object.fromEntries(parts.map(({ id }) => [id, session.signal(`fan.${id}.turning`) === 1]));
 }
 
-function heldOf(tool: string | null): string | null {
-  if (tool === 'charging') return couplerId('charging');
-  return tool?.startsWith('can-') ? 'can' : null;
+/** What the bay takes to be in hand: a coupler that is still loose, or the can. */
+function heldOf(session: SessionModel, tool: string | null): string | null {
+  const loose = (id: string): boolean => session.view().hoses.some((hose) => hose.id === id && hose.port === null);
+  if (tool === 'charging') return loose('charging') ? couplerId('charging') : null;
+  if (tool === 'gauge-set') return loose('gauge-low') ? couplerId('low') : loose('gauge-high') ? couplerId('high') : null;
+  return tool?.startsWith('can-') ? CAN : null;
 }
 
 /** The line of a traced port, for as long as that port is looked at. */
@@ -87,7 +90,7 @@ export function bayFrameOf({ model, painted }: RunningSession, ui: WorkUi): BayF
     bubbles: orZero(model.signal('sightGlass.bubblesRatio')),
     marked: marked(model, ui),
     keepClearShown: tool === 'charging' || tool === 'gauge-set',
-    held: heldOf(tool),
+    held: heldOf(model, tool),
     assessed: model.mode === 'assessed',
     label: model.bayLabel,
   };

@@ -1,6 +1,8 @@
 /** What a hand meant in the bay, as commands. Targets are only offered where something fits; judging it is the core's. */
 import type { BayCallbacks } from '../bay/bayApi';
 import { CAN, CAN_VALVE, hoseOfCoupler, MAT, portOfCap, SCALE } from '../bay/itemIds';
+import { fittings } from '../equipment/fittings';
+import { type HoseId, hoseSpecs } from '../equipment/hoses';
 import type { SessionModel } from '../panels/sessionModel';
 import type { WorkUi } from '../panels/workUi';
 import { coreHoseOf } from './bayHoses';
@@ -63,6 +65,17 @@ function dropCoupler(ui: WorkUi, hose: string, target: string, zones: readonly s
   else ui.session.send({ do: 'couple', hose, port: target, route });
 }
 
+const MM_PER_M = 1000;
+
+/** Ports this hose's coupler goes on: free, bare, and of its fitting. */
+function fittingPorts(session: SessionModel, hose: string): string[] {
+  const { coupler } = hoseSpecs[hose as HoseId];
+  if (coupler === null) return [];
+  const boreMm = Math.round(fittings[coupler].diameterM * MM_PER_M);
+  const free = session.view().ports.filter((port) => port.hose === null || port.hose === hose);
+  return session.layout.ports.filter((port) => port.boreMm === boreMm && free.some(({ id }) => id === port.id)).map(({ id }) => id);
+}
+
 export function bayIntents({ model }: RunningSession, ui: WorkUi): BayCallbacks {
   return {
     onPick: (id) => pick(ui, model, id),
@@ -79,8 +92,7 @@ export function bayIntents({ model }: RunningSession, ui: WorkUi): BayCallbacks 
     validTargets(item) {
       if (item === CAN) return [MAT, SCALE];
       const bayHose = hoseOfCoupler(item);
-      if (!bayHose) return [];
-      return [...model.layout.ports.map((port) => port.id), MAT];
+      return bayHose ? [...fittingPorts(model, coreHoseOf(bayHose)), MAT] : [];
     },
   };
 }

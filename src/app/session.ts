@@ -3,7 +3,7 @@
  * channel follows the latest one. Nothing here decides anything.
  */
 import { createSignal } from 'solid-js';
-import type { Notice, SessionModel } from '../panels/sessionModel';
+import type { ClockState, Notice, SessionModel } from '../panels/sessionModel';
 import { layoutOf } from '../layout/layouts';
 import type { SessionView } from '../session/corePort';
 import { STEPS_PER_SECOND } from '../session/clock';
@@ -40,7 +40,7 @@ export function openRunningSession(request: OpenRequest, hooks: SessionHooks): P
   if (!data) return Promise.reject(new RangeError(request.scenarioId));
   const [seen, setSeen] = createSignal<Seen>({ view: null as unknown as SessionView, choices: null as unknown as Seen['choices'], probes: { air: null, line: null } });
   const [painted, setPainted] = createSignal(0);
-  const [clock, setClock] = createSignal({ seconds: 0, lapse: 0 as const, runningOn: null, behind: false } as ReturnType<SessionModel['clock']>);
+  const [clock, setClock] = createSignal<ClockState>({ step: 0, seconds: 0, lapse: 0, runningOn: null, behind: false });
   const [notice, setNotice] = createSignal<Notice | null>(null);
   const [debrief, setDebrief] = createSignal<DebriefData | null>(null);
   const [failure, setFailure] = createSignal<string | null>(null);
@@ -114,7 +114,8 @@ export function openRunningSession(request: OpenRequest, hooks: SessionHooks): P
         frame = new Float64Array(message.channels.length).fill(Number.NaN);
         saturation = message.saturation;
         setSeen(message);
-        setClock((now) => ({ ...now, seconds: message.view.step / STEPS_PER_SECOND }));
+        const { step } = message.view;
+        setClock((now) => ({ ...now, step, seconds: step / STEPS_PER_SECOND }));
         resolve({
           model: model(),
           opened: message,
@@ -127,7 +128,8 @@ export function openRunningSession(request: OpenRequest, hooks: SessionHooks): P
       },
       frame(message) {
         frame.set(message.frame);
-        setClock({ seconds: message.step / STEPS_PER_SECOND, lapse: message.lapse, runningOn: message.runningOn, behind: message.behind });
+        const { step, lapse, runningOn, behind } = message;
+        setClock({ step, seconds: step / STEPS_PER_SECOND, lapse, runningOn, behind });
         history.add(message.step, (id) => frame[channelIndex.get(id) ?? -1] ?? Number.NaN);
         setPainted((count) => count + 1);
       },

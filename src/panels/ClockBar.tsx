@@ -31,7 +31,14 @@ export function ClockBar(props: { readonly session: SessionModel }): JSX.Element
     event.preventDefault();
   };
   return (
-    <div class="clock" role="group" aria-label={word('work.clock.label')} onKeyDown={onKeyDown}>
+    <div
+      class="clock"
+      role="group"
+      aria-label={word('work.clock.label')}
+      data-step={clock().step}
+      data-running={clock().runningOn ?? ''}
+      onKeyDown={onKeyDown}
+    >
       <span class="row ct">
         <Icon name="clock" size={18} />
         <span class="time">{writeClock(clock().seconds)}</span>

@@ -12,6 +12,8 @@ export type Lapse = 0 | 1 | 10 | 60 | 240;
 export type RunOn = '10s' | '1min' | '5min' | 'notable';
 
 export interface ClockState {
+  /** Steps of 20 ms since arrival. */
+  readonly step: number;
   readonly seconds: number;
   readonly lapse: Lapse;
   /** A run-on under way. */
