@@ -19,6 +19,8 @@ export interface Stamp {
 
 export interface Stamps {
   get(key: string, draw: () => Drawing): Stamp;
+  /** A stamp of its own, which whoever asked for it destroys. */
+  once(drawing: Drawing): Stamp;
   /** Throws all stamps away and paints new ones at `pixelsPerMm` from now on. */
   reset(pixelsPerMm: number, palette: Palette): void;
 }
@@ -38,6 +40,7 @@ export function createStamps(): Stamps {
       kept.set(key, made);
       return made;
     },
+    once: (drawing) => makeStamp(drawing, pixelsPerMm, palette),
     reset(newPixelsPerMm, newPalette) {
       for (const stamp of kept.values()) if (stamp.texture !== Texture.EMPTY) stamp.texture.destroy(true);
       kept = new Map();

@@ -1,5 +1,5 @@
 /** The can on the mat or in the hand, its tilt dial, the scale under it, and the hose that leads from it to the gauges. */
-import { Container, Graphics, Sprite } from 'pixi.js';
+import { Container, Sprite } from 'pixi.js';
 import type { HoseId, PointMm } from '../../layout/layout';
 import type { BayFrame, CanFrame } from '../bayFrame';
 import { badge } from '../drawing/badge';
@@ -8,7 +8,7 @@ import { chargingEnd } from '../drawing/gear/coupler';
 import { createChain } from '../hose/chain';
 import { canWay } from '../hose/hoseWays';
 import { showStamp } from '../stamps';
-import { paintHose, toLeftEdge } from './hosePaint';
+import { createHosePaint, toLeftEdge } from './hosePaint';
 import type { SceneContext, SceneNode } from './sceneNode';
 
 export interface CanNode extends SceneNode {
@@ -34,7 +34,7 @@ const INVERTED_LIFT_MM = 58;
 
 export function canNode(context: SceneContext, print: string): CanNode {
   const view = new Container();
-  const hose = new Graphics();
+  const hose = createHosePaint(context);
   const [bead, plate, can, dial, end] = [
     new Sprite(),
     new Sprite(),
@@ -42,7 +42,7 @@ export function canNode(context: SceneContext, print: string): CanNode {
     new Sprite(),
     new Sprite(),
   ];
-  view.addChild(hose, plate, bead, end, can, dial);
+  view.addChild(hose.view, plate, bead, end, can, dial);
   let frame: CanFrame | null = null;
   let hosed = false;
   let leads: HoseId = 'utility';
@@ -102,7 +102,7 @@ export function canNode(context: SceneContext, print: string): CanNode {
     chain.step(6);
     const points = toLeftEdge(chain.points(), context.leftMm());
     chain.dispose();
-    paintHose(hose, points, { ink: 'chg', widthMm: HOSE_WIDTH_MM, liftMm: 30 }, context.palette());
+    hose.paint(points, { ink: 'chg', widthMm: HOSE_WIDTH_MM, liftMm: 30 }, held !== null);
     const [bx, by] = points[Math.round(points.length * 0.62)];
     showStamp(
       bead,

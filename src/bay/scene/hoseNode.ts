@@ -4,7 +4,7 @@
  *
  * A coupler that was just put on a port is shown there at once; where the next frames do not confirm it, it falls.
  */
-import { Container, Graphics, Sprite } from 'pixi.js';
+import { Container, Sprite } from 'pixi.js';
 import type { CoupledHose, PointMm } from '../../layout/layout';
 import type { HoseFrame } from '../bayFrame';
 import { badge, HOSE_INK } from '../drawing/badge';
@@ -13,7 +13,7 @@ import { warningSign } from '../drawing/gear/keepClear';
 import { createChain, type HoseChain, LED_STEPS } from '../hose/chain';
 import { ledWay, REST_TURN_DEG, restWay } from '../hose/hoseWays';
 import { showStamp } from '../stamps';
-import { paintHose, toLeftEdge } from './hosePaint';
+import { createHosePaint, toLeftEdge } from './hosePaint';
 import type { SceneContext, SceneNode } from './sceneNode';
 
 export interface HoseNode extends SceneNode {
@@ -51,11 +51,11 @@ const TURN_STEP_DEG = 10;
 export function hoseNode(context: SceneContext, hose: CoupledHose): HoseNode {
   const form = couplerForm(hose);
   const view = new Container();
-  const strokes = new Graphics();
+  const strokes = createHosePaint(context);
   const beads = [...BEAD_SHARES, 1].map(() => new Sprite());
   const coupler = new Sprite();
   const warning = new Sprite();
-  view.addChild(strokes, ...beads, coupler, warning);
+  view.addChild(strokes.view, ...beads, coupler, warning);
   view.visible = false;
   let place: Place = { kind: 'absent' };
   let chain: HoseChain | null = null;
@@ -78,13 +78,9 @@ export function hoseNode(context: SceneContext, hose: CoupledHose): HoseNode {
     view.visible = place.kind !== 'absent' && chain !== null;
     if (!view.visible || !chain) return;
     const points = toLeftEdge(chain.points(), context.leftMm());
-    strokes.clear();
-    paintHose(
-      strokes,
-      points,
-      { ink: HOSE_INK[hose], widthMm: WIDTH_MM, liftMm: place.kind === 'carried' ? 60 : 34 },
-      context.palette(),
-    );
+    const lifted = place.kind === 'carried';
+    const look = { ink: HOSE_INK[hose], widthMm: WIDTH_MM, liftMm: lifted ? 60 : 34 };
+    strokes.paint(points, look, moving || lifted);
     placeBeads(points);
     placeCoupler(points);
     warning.visible = caught;
