@@ -1,0 +1,139 @@
+import { describe, expect, test } from 'vitest';
+import type { SessionLog } from '../../src/session/corePort';
+import { openSession } from '../../src/session/openSession';
+import { playPlan } from '../../src/session/plan/playPlan';
+import { scenarioById, scenarios } from '../../src/session/scenario/library';
+import { begin, debriefText, openSitting, playThrough, runOn, stepOf, write } from './driver';
+
+const PLANS = ['solution', 'careless', 'nothing'] as const;
+const plays = scenarios.flatMap(({ data }) => PLANS.map((plan) => [data.id, plan] as const));
+
+/** Log hash of a plan played without a screen. */
+function hashWithoutScreen(scenarioId: string, plan: (typeof PLANS)[number]): string {
+  const scenario = scenarioById(scenarioId);
+  const core = openSession(scenario, { mode: 'assessed', seed: 1 });
+  playPlan(core, scenario.data.plans[plan]);
+  return core.logHash();
+}
+
+describe('a plan played through the page by keyboard', () => {
+  test.each(plays)('%s, %s: gives the log of the command line', { timeout: 180_000 }, async (scenarioId, plan) => {
+    const { page } = await openSitting({ scenario: scenarioId });
+    await playThrough(page, scenarioById(scenarioId).data.plans[plan]);
+    expect(await debriefText(page, 'log-hash')).toContain(hashWithoutScreen(scenarioId, plan));
+  });
+});
+
+describe('the clock', () => {
+  test('is held until it is told, and runs on by exactly what was asked', async () => {
+    const { page } = await openSitting({ scenario: 'weighed-in', mode: 'practice' });
+    await begin(page);
+    await page.waitForTimeout(400);
+    expect(await stepOf(page)).toBe(0);
+    await runOn(page, '10 s');
+    await runOn(page, '1 min');
+    expect(await stepOf(page)).toBe(3500);
+  });
+
+  test('runs on until something happens, then stands', async () => {
+    const { page } = await openSitting({ scenario: 'warm-at-the-lights', mode: 'practice' });
+    await begin(page);
+    for (const line of ['door open', 'windows open', 'blower 4', 'engine 1500', 'ac on']) await write(page, line);
+    await runOn(page, 'until something happens');
+    const stood = await stepOf(page);
+    expect(stood).toBeLessThan(30_000);
+    await page.waitForTimeout(300);
+    expect(await stepOf(page)).toBe(stood);
+  });
+
+  test('falls back to ×1 when something notable happens', async () => {
+    const { page } = await openSitting({ scenario: 'warm-at-the-lights', mode: 'practice' });
+    await begin(page);
+    for (const line of ['door open', 'windows open', 'blower 4', 'engine 1500', 'ac on']) await write(page, line);
+    await page.getByRole('radio', { name: '×240' }).click();
+    await expect.poll(() => page.getByRole('radio', { name: '×1', exact: true }).getAttribute('aria-checked'), { timeout: 30_000 }).toBe('true');
+  });
+});
+
+interface HeardMessage {
+  readonly type: string;
+  readonly kinds: readonly string[];
+  readonly length: number;
+  readonly text: string;
+}
+
+/** Listens to everything a worker of the page says. */
+function listenToWorkers(): void {
+  const heard: HeardMessage[] = [];
+  const Plain = window.Worker;
+  window.Worker = class extends Plain {
+    constructor(url: string | URL, options?: WorkerOptions) {
+      super(url, options);
+      this.addEventListener('message', ({ data }) => {
+        const kinds = (data.channels ?? []).map((channel: { kind: string }) => channel.kind);
+        const text = JSON.stringify({ ...data, frame: undefined, saturation: undefined });
+        heard.push({ type: data.type, kinds, length: data.frame?.length ?? -1, text });
+      });
+    }
+  };
+  Object.assign(window, { heard });
+}
+
+describe('an assessed session', () => {
+  test('gets no channel of the truth in its frames, nor anything else of it', async () => {
+    const { page } = await openSitting({ scenario: 'warm-at-the-lights', before: listenToWorkers });
+    await begin(page);
+    for (const line of ['door open', 'blower 4', 'engine 1500', 'ac on']) await write(page, line);
+    await runOn(page, '1 min');
+    const messages = await page.evaluate(() => (window as unknown as { heard: HeardMessage[] }).heard);
+    const opened = messages.find(({ type }) => type === 'opened');
+    expect(opened?.kinds.length).toBeGreaterThan(10);
+    expect(opened?.kinds).not.toContain('truth');
+    const frames = messages.filter(({ type }) => type === 'frame');
+    expect(frames.length).toBeGreaterThan(0);
+    for (const frame of frames) expect(frame.length).toBe(opened?.kinds.length);
+    for (const { text } of messages) expect(text).not.toMatch(/superheatK|subcoolingK|loop\.massKg|vessel\./);
+  });
+
+  test('has no see-inside and no hints', async () => {
+    const { page } = await openSitting({ scenario: 'weighed-in' }, 'drawn');
+    await begin(page);
+    expect(await page.getByRole('button', { name: 'See inside' }).count()).toBe(0);
+    expect(await page.getByRole('button', { name: 'Hint' }).count()).toBe(0);
+  });
+});
+
+describe('a killed tab', () => {
+  test('goes on from where it stood, to the same state', async () => {
+    const { page, context } = await openSitting({ scenario: 'weighed-in', mode: 'practice', seed: 7 });
+    await begin(page);
+    for (const line of ['wear goggles', 'wear gloves', 'door open', 'trace port-b', 'cap port-b off', 'couple charging port-b mat']) await write(page, line);
+    await runOn(page, '1 min');
+    await write(page, 'note-reading charging-gauge');
+    await page.waitForTimeout(300);
+    const address = page.url();
+    await page.close({ runBeforeUnload: false });
+    const second = await context.newPage();
+    await second.goto(address);
+    const card = await second.locator('.rsum').textContent({ timeout: 20_000 });
+    await expect.poll(() => second.locator('.rsum').textContent(), { timeout: 20_000 }).toMatch(/state [0-9a-f]{16}/);
+    expect(card).toContain('Back from the repair');
+    const log = await second.evaluate(
+      () =>
+        new Promise<SessionLog>((resolve, reject) => {
+          const opening = indexedDB.open('portside');
+          opening.onerror = () => reject(new Error('no database'));
+          opening.onsuccess = () => {
+            const request = opening.result.transaction('session').objectStore('session').get('current');
+            request.onsuccess = () => resolve(request.result);
+          };
+        }),
+    );
+    expect(log.lastStep).toBe(3000);
+    const again = openSession(scenarioById('weighed-in'), { mode: 'practice', seed: 7, log });
+    expect(await second.locator('.rsum').textContent()).toContain(again.stateHash());
+    await second.keyboard.press('Enter');
+    await second.waitForSelector('.clock');
+    expect(await stepOf(second)).toBe(3000);
+  });
+});
