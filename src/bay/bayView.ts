@@ -25,6 +25,7 @@ import { createPointer } from './pointer';
 import { makeRenderer, suitableRenderer } from './renderer';
 import { createScene } from './scene/bayScene';
 import { type Entry, entriesOf, type GearPlaces } from './twin/entries';
+import { createInset } from './twin/inset';
 import { bindKeyboard } from './twin/keyboard';
 import { createLabels } from './twin/labels';
 import { createTwin } from './twin/twin';
@@ -56,9 +57,12 @@ function bindBay(
   const scene = createScene(layout, still);
   const twin = createTwin(word('bay.drawing'));
   const labels = createLabels(layout);
+  const look = (targetId: string, width: number, height: number): HTMLCanvasElement | null =>
+    closeUp(layout, frame, targetId, width, height, resolution, theme === 'dark');
+  const inset = createInset(layout, look);
   const root = document.createElement('div');
   root.className = 'bay-view';
-  root.append(renderer.canvas as HTMLCanvasElement, twin.root, ...labels.elements);
+  root.append(renderer.canvas as HTMLCanvasElement, twin.root, ...labels.elements, ...inset.elements);
   host.append(root);
 
   let frame: BayFrame = stillFrame(layout.ports.map((port) => port.id));
@@ -86,6 +90,7 @@ function bindBay(
     const carriesHose = hand.doing === 'carrying' && hoseOfCoupler(hand.item) !== null;
     labels.keepClear(camera, frame.keepClearShown || carriesHose);
     labels.refresh(list, camera);
+    inset.show(frame, camera);
     loop.want();
   };
   const hands = createHands({
@@ -167,8 +172,7 @@ function bindBay(
       refit();
     },
     focus: twin.focus,
-    closeUp: (targetId, width, height) =>
-      closeUp(layout, frame, targetId, width, height, resolution, theme === 'dark'),
+    closeUp: look,
     dispose() {
       loop.stop();
       watcher.disconnect();

@@ -74,6 +74,11 @@ export interface BayWords {
   'bay.keepClear.fan': never;
   'bay.keepClear.belt': never;
   'bay.keepClear.heat': never;
+  'bay.inset.clutch': never;
+  'bay.inset.open': never;
+  'bay.inset.close': never;
+  'bay.inset.engaged': never;
+  'bay.inset.apart': never;
   'bay.marked': 'name';
   'bay.drawing': never;
 }
