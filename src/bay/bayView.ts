@@ -137,6 +137,7 @@ function bindBay(
     point,
     entries,
     entryOf: twin.entryOf,
+    focus: twin.focus,
     canPan: () => level > COVER_LEVEL,
     pan(dx, dy, done) {
       scene.stage.position.set(dx, dy);

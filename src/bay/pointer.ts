@@ -23,6 +23,8 @@ export interface PointerHost {
   entries(): readonly Entry[];
   /** The thing an element of the twin stands for. */
   entryOf(element: EventTarget | null): Entry | null;
+  /** Gives keyboard focus to a thing of the twin. */
+  focus(key: string): void;
   canPan(): boolean;
   pan(dx: number, dy: number, done: boolean): void;
 }
@@ -58,6 +60,8 @@ export function createPointer(host: PointerHost): { dispose(): void } {
     const at = point(event);
     const under = hands.under(at);
     root.setPointerCapture(event.pointerId);
+    const pressed = entryAt(at);
+    if (pressed) host.focus(pressed.key);
     doing = startOf(event, under?.id ?? null, under?.takeable ?? false);
     if (doing.kind === 'tilt') tilt(at);
     if (doing.kind === 'hand' || doing.kind === 'pan') hands.down(at);
@@ -136,6 +140,8 @@ export function createPointer(host: PointerHost): { dispose(): void } {
     ['pointercancel', abort],
     ['pointerleave', leave],
     ['click', click],
+    // Focus goes to what was pressed, not to the surface the pointer is captured by.
+    ['mousedown', (event: MouseEvent) => event.preventDefault()],
   ];
   for (const [name, listener] of listeners) root.addEventListener(name, listener as EventListener);
   return {

@@ -47,7 +47,7 @@ export function createTwin(label: string): Twin {
         elements.get(focused)?.focus();
     },
     focus(key) {
-      elements.get(key)?.focus();
+      elements.get(key)?.focus({ preventScroll: true });
     },
     entryOf(element) {
       return element instanceof HTMLElement ? (entries.get(element) ?? null) : null;
