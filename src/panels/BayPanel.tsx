@@ -168,6 +168,7 @@ export function BayPanel(props: BayPanelProps): JSX.Element {
   const session = props.ui.session;
   return (
     <main class="bay" aria-label={word('work.region.bay')} data-region tabIndex={-1} id="main">
+      <h1 class="vh">{session.facts.title}</h1>
       <div class="bay-host" ref={(host) => props.onHost(host)} />
       <Status ui={props.ui} />
       <Zoom onZoom={props.onZoom} />

@@ -97,8 +97,8 @@ export function Debrief(props: DebriefProps): JSX.Element {
           {word('debrief.again')}
         </button>
       </TopBar>
-      <h1 class="vh">{word('debrief.title', { name: props.debrief.title })}</h1>
       <main class="debrief" id="main">
+        <h1 class="vh">{word('debrief.title', { name: props.debrief.title })}</h1>
         <div class="dl">
           <ScorePanel debrief={props.debrief} />
           <Finds data={data} units={props.debrief.units} onShow={show} />

@@ -54,7 +54,7 @@ export function DecisionBar(props: { readonly session: SessionModel; readonly on
     </Show>
   );
   return (
-    <footer class="dec" role="region" aria-label={word('work.region.decide')} data-region tabIndex={-1}>
+    <section class="dec" aria-label={word('work.region.decide')} data-region tabIndex={-1}>
       <div class="q">
         {charging() ? word('work.decide.charging') : word('work.decide.finding')}
         <small>{word('work.decide.question')}</small>
@@ -101,7 +101,7 @@ export function DecisionBar(props: { readonly session: SessionModel; readonly on
           </div>
         </div>
       </Show>
-    </footer>
+    </section>
   );
 }
 

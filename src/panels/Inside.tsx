@@ -130,15 +130,15 @@ export function Inside(props: InsideProps): JSX.Element {
             onChoose={setShown}
           />
         </span>
-        <button type="button" class="btn sm" onClick={() => props.onBay()}>
+        <button type="button" class="btn sm" aria-label={word('inside.bay')} onClick={() => props.onBay()}>
           <Icon name="back" size={18} />
-          {word('inside.bay')}
+          <span class="hide-s">{word('inside.bay')}</span>
         </button>
       </TopBar>
-      <h1 class="vh">{word('inside.title', { name: props.session.facts.title })}</h1>
       <Show when={props.session.saturation()}>
         {(saturation) => (
           <main class={`inside show-${shown()}`} id="main">
+            <h1 class="vh">{word('inside.title', { name: props.session.facts.title })}</h1>
             <section class="panel lp" aria-label={word('inside.loop')} data-region tabIndex={-1}>
               <div class="row wrap">
                 <h2>{word('inside.loop')}</h2>
@@ -154,7 +154,7 @@ export function Inside(props: InsideProps): JSX.Element {
               </div>
               <PressureEnthalpy saturation={saturation()} points={points()} temperatureUnit={units().temperature} />
             </section>
-            <section class="panel tb" aria-label={word('inside.tableOnly')} data-region tabIndex={-1}>
+            <section class="panel tb" aria-label={word('inside.tableOnly')} data-region tabIndex={0}>
               <PointTable points={points()} units={units()} saturation={saturation()} />
               <p class="say2">
                 <b>{word('inside.says.title')}</b> {insideSentences(props.session, saturation(), points()).join(' ')}

@@ -155,13 +155,13 @@ export function WordsScreen(props: WordsScreenProps): JSX.Element {
       <TopBar title={session.facts.title} onHome={props.onHome} onMenu={props.onMenu} onHelp={props.onHelp}>
         <span class="sp" />
         <ClockBar session={session} />
-        <button type="button" class="btn sm" onClick={() => props.onBay()}>
+        <button type="button" class="btn sm" aria-label={word('work.drawnBay')} onClick={() => props.onBay()}>
           <Icon name="eye" size={18} />
-          {word('work.drawnBay')}
+          <span class="hide-s">{word('work.drawnBay')}</span>
         </button>
       </TopBar>
-      <h1 class="vh">{session.facts.title}</h1>
       <main class="txt" id="main">
+        <h1 class="vh">{session.facts.title}</h1>
         <section aria-label={word('work.region.instruments')} data-region tabIndex={-1}>
           <h2>{word('work.region.instruments')}</h2>
           <GaugeLadders session={session} />

@@ -84,7 +84,6 @@ export function WorkScreen(props: WorkScreenProps): JSX.Element {
       }}
       onKeyDown={onRegionKey}
     >
-      <h1 class="vh">{session.facts.title}</h1>
       <WorkTop {...props} />
       <Instruments session={session} />
       <BayPanel ui={props.ui} onHost={props.onHost} onZoom={props.onZoom} onConnect={props.onConnect} />

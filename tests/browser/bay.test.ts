@@ -1,0 +1,137 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { begin, openSitting, write } from './driver';
+
+/** The hatchback, empty, caps off both ports, hands protected: everything lies ready in the drawn bay. */
+async function atTheBay(lines: readonly string[] = []): Promise<Page> {
+  const { page } = await openSitting({ scenario: 'weighed-in', mode: 'practice' });
+  await begin(page);
+  const ready = ['wear goggles', 'wear gloves', 'door open', 'cap port-a off', 'cap port-b off'];
+  for (const line of [...ready, ...lines]) await write(page, line);
+  await page.getByRole('button', { name: 'Drawn bay' }).click();
+  await page.waitForSelector('.bay-twin [data-target="coupler:charging"]');
+  return page;
+}
+
+const thing = (page: Page, id: string) => page.locator(`.bay-twin [data-target="${id}"]`).first();
+const nameOf = (page: Page, id: string) => thing(page, id).getAttribute('aria-label');
+const coupler = (page: Page) => nameOf(page, 'coupler:charging');
+
+async function middleOf(page: Page, id: string): Promise<readonly [number, number]> {
+  const box = await thing(page, id).boundingBox();
+  if (!box) throw new Error(`"${id}" is not in the bay`);
+  return [box.x + box.width / 2, box.y + box.height / 2];
+}
+
+/** Carries the charging hose's coupler from the mat past points given in shares of the bay, to a thing. */
+async function carry(page: Page, past: readonly (readonly [number, number])[], to: string): Promise<void> {
+  const host = await page.locator('.bay-view').boundingBox();
+  if (!host) throw new Error('no bay');
+  const end = await middleOf(page, to);
+  await page.mouse.move(...(await middleOf(page, 'coupler:charging')));
+  await page.mouse.down();
+  for (const [u, v] of past)
+    await page.mouse.move(host.x + u * host.width, host.y + v * host.height, { steps: 12 });
+  await page.mouse.move(end[0], end[1], { steps: 12 });
+  await page.mouse.up();
+}
+
+describe('a coupler in the drawn bay', () => {
+  test('is dragged on to the fitting it matches', async () => {
+    const page = await atTheBay();
+    await carry(page, [[0.2, 0.6]], 'port-b');
+    await expect.poll(() => coupler(page)).toMatch(/on the 13 mm port, middle left, shut/);
+    expect(await nameOf(page, 'port-b')).toMatch(/Charging hose coupler on it/);
+  });
+
+  test('let go over a fitting it does not match, falls', async () => {
+    const page = await atTheBay();
+    await carry(page, [[0.2, 0.6]], 'port-a');
+    await expect.poll(() => coupler(page)).toMatch(/on the mat/);
+    expect(await nameOf(page, 'port-a')).toMatch(/cap off/);
+    const [x, y] = await middleOf(page, 'port-a');
+    await expect
+      .poll(async () => {
+        const [cx, cy] = await middleOf(page, 'coupler:charging');
+        return Math.hypot(cx - x, cy - y) > 80;
+      })
+      .toBe(true);
+  });
+
+  test('goes the same way by a click on it and a click on the port', async () => {
+    const page = await atTheBay();
+    await page.mouse.click(...(await middleOf(page, 'coupler:charging')));
+    await page.mouse.click(...(await middleOf(page, 'port-b')));
+    await expect.poll(() => coupler(page)).toMatch(/on the 13 mm port/);
+  });
+
+  test('and by keyboard: Space, Tab to a place where it fits, Space; K opens it', async () => {
+    const page = await atTheBay();
+    await thing(page, 'coupler:charging').focus();
+    await page.keyboard.press('Space');
+    const focused = () => page.evaluate(() => document.activeElement?.getAttribute('aria-label') ?? '');
+    expect(await focused()).toMatch(/13 mm port.*straight over the fender/);
+    await page.keyboard.press('Space');
+    await expect.poll(() => coupler(page)).toMatch(/on the 13 mm port.*shut/);
+    await thing(page, 'port-b').focus();
+    await page.keyboard.press('k');
+    await expect.poll(() => coupler(page)).toMatch(/on the 13 mm port.*open/);
+  });
+
+  test('Escape puts it back, and focus with it', async () => {
+    const page = await atTheBay();
+    await thing(page, 'coupler:charging').focus();
+    await page.keyboard.press('Space');
+    await page.keyboard.press('Escape');
+    expect(await coupler(page)).toMatch(/on the mat/);
+    expect(await page.evaluate(() => document.activeElement?.getAttribute('data-target'))).toBe(
+      'coupler:charging',
+    );
+  });
+});
+
+describe('a hose dragged through the fan while it turns', () => {
+  test('is caught, and the debrief says so', { timeout: 120_000 }, async () => {
+    const page = await atTheBay(['blower 4', 'engine 1500', 'ac on']);
+    await page.getByRole('radio', { name: '×1', exact: true }).click();
+    await carry(
+      page,
+      [
+        [0.2, 0.75],
+        [0.4, 0.78],
+        [0.56, 0.76],
+        [0.5, 0.5],
+        [0.38, 0.42],
+      ],
+      'port-b',
+    );
+    await expect.poll(() => coupler(page), { timeout: 20_000 }).toMatch(/hose caught/);
+    await page.getByRole('button', { name: 'Finish the job' }).click();
+    await page.locator('.form').getByRole('button', { name: 'Finish the job' }).click();
+    await page.waitForSelector('.debrief', { timeout: 90_000 });
+    expect(await page.locator('.debrief').textContent()).toMatch(/caught/i);
+  });
+});
+
+describe('the can in the drawn bay', () => {
+  test('is tilted by its dial and by keys, its valve turned by keys', async () => {
+    const page = await atTheBay();
+    const tilt = () => thing(page, 'can-tilt').getAttribute('aria-valuetext');
+    const box = await thing(page, 'can-tilt').boundingBox();
+    if (!box) throw new Error('no dial');
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+    await page.mouse.move(x, y - 12);
+    await page.mouse.down();
+    await page.mouse.move(x + 12, y, { steps: 4 });
+    await page.mouse.up();
+    await expect.poll(tilt).toBe('90°');
+    await thing(page, 'can-tilt').focus();
+    await page.keyboard.press(']');
+    await expect.poll(tilt).toBe('95°');
+    await page.keyboard.press('End');
+    await expect.poll(tilt).toBe('180°');
+    await thing(page, 'can-valve').focus();
+    await page.keyboard.press('+');
+    await expect.poll(() => thing(page, 'can-valve').getAttribute('aria-valuenow')).toBe('1');
+  });
+});
