@@ -54,7 +54,7 @@ function bindBay(
   resolution: number,
 ): BayView {
   const still = options.reducedMotion ?? window.matchMedia('(prefers-reduced-motion: reduce)').matches;
-  const scene = createScene(layout, still);
+  const scene = createScene(layout, still, () => changed());
   const twin = createTwin(word('bay.drawing'));
   const labels = createLabels(layout);
   const look = (targetId: string, width: number, height: number): HTMLCanvasElement | null =>

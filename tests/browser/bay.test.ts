@@ -3,8 +3,11 @@ import { describe, expect, test } from 'vitest';
 import { begin, openSitting, write } from './driver';
 
 /** The hatchback, empty, caps off both ports, hands protected: everything lies ready in the drawn bay. */
-async function atTheBay(lines: readonly string[] = []): Promise<Page> {
-  const { page } = await openSitting({ scenario: 'weighed-in', mode: 'practice' });
+async function atTheBay(
+  lines: readonly string[] = [],
+  mode: 'practice' | 'assessed' = 'practice',
+): Promise<Page> {
+  const { page } = await openSitting({ scenario: 'weighed-in', mode });
   await begin(page);
   const ready = ['wear goggles', 'wear gloves', 'door open', 'cap port-a off', 'cap port-b off'];
   for (const line of [...ready, ...lines]) await write(page, line);
@@ -92,7 +95,7 @@ describe('a coupler in the drawn bay', () => {
 
 describe('a hose dragged through the fan while it turns', () => {
   test('is caught, and the debrief says so', { timeout: 120_000 }, async () => {
-    const page = await atTheBay(['blower 4', 'engine 1500', 'ac on']);
+    const page = await atTheBay(['blower 4', 'engine 1500', 'ac on'], 'assessed');
     await page.getByRole('radio', { name: '×1', exact: true }).click();
     await carry(
       page,
@@ -115,7 +118,7 @@ describe('a hose dragged through the fan while it turns', () => {
 
 describe('the can in the drawn bay', () => {
   test('is tilted by its dial and by keys, its valve turned by keys', async () => {
-    const page = await atTheBay();
+    const page = await atTheBay(['tap can-1 charging']);
     const tilt = () => thing(page, 'can-tilt').getAttribute('aria-valuetext');
     const box = await thing(page, 'can-tilt').boundingBox();
     if (!box) throw new Error('no dial');

@@ -37,12 +37,19 @@ export interface BayScene {
   tick(seconds: number): boolean;
 }
 
-export function createScene(layout: Layout, still: boolean): BayScene {
+export function createScene(layout: Layout, still: boolean, rested: () => void): BayScene {
   const stage = new Container();
   const stamps = createStamps();
   let palette: Palette = {};
   let leftMm = layout.view[0];
-  const context: SceneContext = { layout, stamps, palette: () => palette, leftMm: () => leftMm, still };
+  const context: SceneContext = {
+    layout,
+    stamps,
+    palette: () => palette,
+    leftMm: () => leftMm,
+    rested,
+    still,
+  };
   const clear = keepClearNode(context);
   const made = (hose: CoupledHose): HoseNode => hoseNode(context, hose);
   const hoses = { low: made('low'), high: made('high'), charging: made('charging') };

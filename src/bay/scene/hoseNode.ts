@@ -192,8 +192,13 @@ export function hoseNode(context: SceneContext, hose: CoupledHose): HoseNode {
       }
       if (place.kind === 'falling') {
         place = { ...place, share: Math.min(1, place.share + seconds / FALL_S) };
-        if (place.share >= 1) toRest();
-        else pullHeld();
+        if (place.share >= 1) {
+          toRest();
+          draw();
+          context.rested();
+          return true;
+        }
+        pullHeld();
       }
       if (!moving || !chain) return false;
       moving = chain.step(Math.min(4, Math.max(1, Math.round(seconds * 60))));

@@ -20,5 +20,7 @@ export interface SceneContext {
   palette(): Palette;
   /** Left edge of what is seen, mm: where hoses leave for their gauges. */
   leftMm(): number;
+  /** Something came to rest at a place of its own accord: whoever shows where things are looks again. */
+  rested(): void;
   readonly still: boolean;
 }
