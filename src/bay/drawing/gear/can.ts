@@ -8,7 +8,7 @@ import { chain, move, scale, turn } from '../matrix';
 import { across, CAN_WALL, down, gearAcross } from '../paints';
 import { circle, roundRect } from '../paths';
 import { bar, type Drawing, fill, mm, placed, ROUND, shape, stroke, text } from '../record';
-import { frostSpike } from './crystals';
+import { frostSpike } from './frost';
 
 export const CAN_SCALE = 0.82;
 const W = 72;

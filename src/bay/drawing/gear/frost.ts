@@ -1,15 +1,16 @@
 /**
- * Frost and dew. Frost is a thin coat and crystals (strokes with side branches that feather past the edge), no beads;
- * dew is a film with round drops and a few drips at the lower edge. Cover 0..1 is how much of the line or wall is
- * coated, counted from its cold end; grain comes from the id, so the same state is the same picture.
+ * Frost: a thin coat and crystals, which are strokes with side branches that feather past the edge; no beads. Cover 0..1
+ * is how much of a line or wall is coated, counted from its cold end; grain comes from the id, so the same state is the
+ * same picture.
  */
 import { stationAt } from '../../../layout/course';
 import { grain, seedOf } from '../grain';
 import { move } from '../matrix';
 import { FROST_COAT } from '../paints';
-import { circle, ellipse } from '../paths';
-import { type Drawing, type DrawRecord, fill, mm, ROUND, shape, stroke } from '../record';
+import { circle } from '../paths';
+import { type Drawing, type DrawRecord, fill, mm, ROUND, stroke } from '../record';
 import { pathOf, type Run } from '../run';
+import { type Pot, potOutline } from './pot';
 
 /** One crystal: a stroke and pairs of side branches. */
 export function frostSpike(x: number, y: number, angle: number, length: number, pairs: number): string {
@@ -100,55 +101,6 @@ function lineCrystals(run: Run, a: number, b: number, w: number): (DrawRecord & 
   ];
 }
 
-/** Dew on a line from `from` to `to`. */
-export function sweatingLine(run: Run, from: number, to: number): Drawing {
-  const random = grain(seedOf(run.line.id) + 1);
-  const [a, b] = [from * run.course.lengthMm, to * run.course.lengthMm];
-  if (b - a < 6) return [];
-  const w = run.width * 1.1;
-  const drops: DrawRecord[] = [];
-  for (let q = 0; q < run.course.lengthMm; q += 10) {
-    const t = stationAt(run.course, q + random() * 8);
-    const off = (random() - 0.5) * w * 0.8;
-    const size = 1.8 + random() * 2.2;
-    if (q >= a && q <= b) drops.push(...drop(t.x - t.ty * off, t.y + t.tx * off, size));
-  }
-  for (let q = a + 18; q < b; q += 52) {
-    const t = stationAt(run.course, q);
-    drops.push(...drip(t.x + w * 0.28, t.y + w * 0.5, 4.4));
-  }
-  return [stroke(pathOf(run, a, b), 'dew', mm(w * 0.86), 0.34), ...drops];
-}
-
-export const drop = (x: number, y: number, size: number): Drawing => [
-  fill(ellipse(x + 0.8, y + 1, size, size * 1.1), 'shadow', 0.35),
-  shape(ellipse(x, y, size, size * 1.15), 'dew', 'dew-d', 0.8),
-  fill(circle(x - size * 0.3, y - size * 0.35, size * 0.34), 'white'),
-];
-
-export const drip = (x: number, y: number, size: number): Drawing => [
-  shape(
-    `M${mm(x)} ${mm(y - size * 1.5)}C${mm(x + size * 1.3)} ${mm(y + size * 0.3)} ${mm(x + size)} ${mm(y + size * 1.5)} ${mm(x)} ${mm(y + size * 1.5)}` +
-      `C${mm(x - size)} ${mm(y + size * 1.5)} ${mm(x - size * 1.3)} ${mm(y + size * 0.3)} ${mm(x)} ${mm(y - size * 1.5)}Z`,
-    'dew',
-    'dew-d',
-    1.1,
-  ),
-  fill(circle(x - size * 0.3, y + size * 0.2, size * 0.26), 'white'),
-];
-
-/** An upright pot: its outline, radius and height. */
-export interface Pot {
-  readonly id: string;
-  readonly x: number;
-  readonly y: number;
-  readonly r: number;
-  readonly lip: number;
-}
-
-const potOutline = ({ x, y, r, lip }: Pot): string =>
-  `M${mm(x - r)} ${mm(y)}A${r} ${r} 0 0 1 ${mm(x + r)} ${mm(y)}V${mm(y + lip)}A${r} ${r} 0 0 1 ${mm(x - r)} ${mm(y + lip)}Z`;
-
 /** Frost on a pot; cover thickens the coat and adds crystals. */
 export function frostedPot(pot: Pot, cover: number): Drawing {
   const { x, y, r, lip } = pot;
@@ -212,27 +164,4 @@ export function frostedPot(pot: Pot, cover: number): Drawing {
     stroke(skin, 'alu-h', 1.2, 1, ROUND),
     stroke(edge, 'frost', 1.4, 1, ROUND),
   ].filter((record) => record.d !== '');
-}
-
-export function sweatingPot(pot: Pot, cover: number): Drawing {
-  const { x, y, r, lip } = pot;
-  const random = grain(seedOf(pot.id) + 1);
-  const drops: DrawRecord[] = [];
-  for (let i = 0; i < 60; i++) {
-    const here = drop(
-      x + (random() - 0.5) * 2 * r * 0.86,
-      y + r * 0.5 + random() * (lip * 0.9),
-      1.8 + random() * 2.6,
-    );
-    if (i < 60 * cover) drops.push(...here);
-  }
-  for (let i = 0; i < 22; i++) {
-    const angle = random() * 6.28;
-    const q = Math.sqrt(random()) * r * 0.85;
-    const here = drop(x + Math.cos(angle) * q, y + Math.sin(angle) * q, 1.6 + random() * 1.8);
-    if (i < 22 * cover) drops.push(...here);
-  }
-  for (let i = 0; i < Math.round(5 * cover); i++)
-    drops.push(...drip(x - r * 0.7 + i * r * 0.34, y + lip + r * 0.62 + random() * 20, 5.5));
-  return [fill(potOutline(pot), 'dew', 0.22 * cover), ...drops];
 }
