@@ -19,6 +19,8 @@ export interface Stamp {
 
 export interface Stamps {
   get(key: string, draw: () => Drawing): Stamp;
+  /** One stamp at a time under this name, for what has many states: a new key throws the old one away. */
+  slot(name: string, key: string, draw: () => Drawing): Stamp;
   /** A stamp of its own, which whoever asked for it destroys. */
   once(drawing: Drawing): Stamp;
   /** Throws all stamps away and paints new ones at `pixelsPerMm` from now on. */
@@ -30,6 +32,7 @@ const MARGIN_PX = 2;
 
 export function createStamps(): Stamps {
   let kept = new Map<string, Stamp>();
+  let slots = new Map<string, { readonly key: string; readonly stamp: Stamp }>();
   let pixelsPerMm = 1;
   let palette: Palette = {};
   return {
@@ -40,14 +43,28 @@ export function createStamps(): Stamps {
       kept.set(key, made);
       return made;
     },
+    slot(name, key, draw) {
+      const held = slots.get(name);
+      if (held?.key === key) return held.stamp;
+      discard(held?.stamp);
+      const stamp = makeStamp(draw(), pixelsPerMm, palette);
+      slots.set(name, { key, stamp });
+      return stamp;
+    },
     once: (drawing) => makeStamp(drawing, pixelsPerMm, palette),
     reset(newPixelsPerMm, newPalette) {
-      for (const stamp of kept.values()) if (stamp.texture !== Texture.EMPTY) stamp.texture.destroy(true);
+      for (const stamp of kept.values()) discard(stamp);
+      for (const { stamp } of slots.values()) discard(stamp);
+      slots = new Map();
       kept = new Map();
       pixelsPerMm = newPixelsPerMm;
       palette = newPalette;
     },
   };
+}
+
+function discard(stamp: Stamp | undefined): void {
+  if (stamp && stamp.texture !== Texture.EMPTY) stamp.texture.destroy(true);
 }
 
 function makeStamp(drawing: Drawing, pixelsPerMm: number, palette: Palette): Stamp {

@@ -73,10 +73,10 @@ export function canNode(context: SceneContext, print: string): CanNode {
   const drawCan = (now: CanFrame): void => {
     const [x, y] = at();
     const frost = now.frostLevel === null ? null : Math.round(now.frostLevel * FROST_STEPS) / FROST_STEPS;
-    const key = `can:${now.tiltDeg}:${now.valveSixteenths}:${frost}`;
+    const state = `${now.tiltDeg}:${now.valveSixteenths}:${frost}`;
     showStamp(
       can,
-      context.stamps.get(key, () => canDrawing(print, now.tiltDeg, now.valveSixteenths, frost)),
+      context.stamps.slot('can', state, () => canDrawing(print, now.tiltDeg, now.valveSixteenths, frost)),
       x,
       y,
     );
@@ -88,7 +88,7 @@ export function canNode(context: SceneContext, print: string): CanNode {
     if (plate.visible)
       showStamp(
         plate,
-        context.stamps.get(`scale:${now.readout}`, () => scalePlate(now.readout)),
+        context.stamps.slot('scale', String(now.readout), () => scalePlate(now.readout)),
         ...context.layout.mat.canAt,
       );
   };

@@ -53,7 +53,7 @@ function showCover(
   if (sprite.visible)
     showStamp(
       sprite,
-      context.stamps.get(`cover:${id}:${frost}:${sweat}`, () => draw(frost / STEPS, sweat / STEPS)),
+      context.stamps.slot(`cover:${id}`, `${frost}:${sweat}`, () => draw(frost / STEPS, sweat / STEPS)),
     );
 }
 
