@@ -3,21 +3,12 @@
  * The picture is only painted when something changed, and while something moves.
  */
 import './bay.css';
-import type { Layout, PointMm } from '../layout/layout';
+import type { Layout } from '../layout/layout';
 import { word } from '../words/words';
 import type { BayCallbacks, BayOptions, BayTheme, BayView, CreateBay } from './bayApi';
 import { type BayFrame, stillFrame } from './bayFrame';
-import {
-  type Camera,
-  COVER_LEVEL,
-  cameraFor,
-  type HostSize,
-  levelAfter,
-  openingLevel,
-  toBay,
-} from './camera';
 import { closeUp } from './closeUp';
-import { createHands } from './hands';
+import { createHands, type Hands } from './hands';
 import { ledWay } from './hose/hoseWays';
 import { hoseOfCoupler } from './itemIds';
 import { createPaintLoop } from './paintLoop';
@@ -29,20 +20,19 @@ import { createInset } from './twin/inset';
 import { bindKeyboard } from './twin/keyboard';
 import { createLabels } from './twin/labels';
 import { createTwin } from './twin/twin';
+import { createViewport, type Viewport } from './viewport';
 
 /** More device pixels than this to a CSS pixel are not worth their time. */
 const MOST_RESOLUTION = 2;
 
 /** Puts a bay into a host element that has a size. Resolves once the renderer is there and the first picture asked for. */
 export const createBay: CreateBay = async (host, layout, theme, callbacks, options = {}) => {
-  const size = sizeOf(host);
+  const viewport = createViewport(host, layout);
   const resolution = Math.min(MOST_RESOLUTION, window.devicePixelRatio || 1);
-  const kind = options.renderer ?? suitableRenderer();
-  const renderer = await makeRenderer(kind, size.width, size.height, resolution);
-  return bindBay(host, layout, theme, callbacks, options, renderer, resolution);
+  const { width, height } = viewport.size();
+  const renderer = await makeRenderer(options.renderer ?? suitableRenderer(), width, height, resolution);
+  return bindBay(host, layout, theme, callbacks, options, viewport, renderer, resolution);
 };
-
-type Renderer = Awaited<ReturnType<typeof makeRenderer>>;
 
 function bindBay(
   host: HTMLElement,
@@ -50,27 +40,25 @@ function bindBay(
   firstTheme: BayTheme,
   callbacks: BayCallbacks,
   options: BayOptions,
-  renderer: Renderer,
+  viewport: Viewport,
+  renderer: Awaited<ReturnType<typeof makeRenderer>>,
   resolution: number,
 ): BayView {
-  const still = options.reducedMotion ?? window.matchMedia('(prefers-reduced-motion: reduce)').matches;
-  const scene = createScene(layout, still, () => changed());
-  const twin = createTwin(word('bay.drawing'));
-  const labels = createLabels(layout);
+  let frame: BayFrame = stillFrame(layout.ports.map((port) => port.id));
+  let theme = firstTheme;
+  const { camera, size } = viewport;
   const look = (targetId: string, width: number, height: number): HTMLCanvasElement | null =>
     closeUp(layout, frame, targetId, width, height, resolution, theme === 'dark');
+
+  const scene = createScene(layout, options.reducedMotion ?? prefersStill(), () => changed());
+  const twin = createTwin(word('bay.drawing'));
+  const labels = createLabels(layout);
   const inset = createInset(layout, look);
+  const loop = createPaintLoop(scene.tick, () => renderer.render(scene.stage));
   const root = document.createElement('div');
   root.className = 'bay-view';
   root.append(renderer.canvas as HTMLCanvasElement, twin.root, ...labels.elements, ...inset.elements);
   host.append(root);
-
-  let frame: BayFrame = stillFrame(layout.ports.map((port) => port.id));
-  let theme = firstTheme;
-  let size = sizeOf(host);
-  let level = openingLevel(size);
-  let centre: PointMm | null = null;
-  let camera: Camera = cameraFor(layout, size, level, centre);
 
   const places: GearPlaces = {
     coupler: (hose) => scene.hoses[hose].couplerAt(),
@@ -79,18 +67,15 @@ function bindBay(
     dial: scene.can.dialAt,
     scale: scene.can.scaleAt,
   };
-  const loop = createPaintLoop(scene.tick, () => renderer.render(scene.stage));
   const entries = (): readonly Entry[] => entriesOf(layout, frame, places, hands.hand(), hands.ready());
+  /** Twin and words follow whatever changed in frame, hand or camera. */
   const changed = (): void => {
     const list = entries();
-    const hand = hands.hand();
-    const carrying = hand.doing === 'carrying';
-    twin.show(list, camera);
-    root.dataset.carrying = String(carrying);
-    const carriesHose = hand.doing === 'carrying' && hoseOfCoupler(hand.item) !== null;
-    labels.keepClear(camera, frame.keepClearShown || carriesHose);
-    labels.refresh(list, camera);
-    inset.show(frame, camera);
+    twin.show(list, camera());
+    root.dataset.carrying = String(hands.hand().doing === 'carrying');
+    labels.keepClear(camera(), frame.keepClearShown || carriedHose(hands) !== null);
+    labels.refresh(list, camera());
+    inset.show(frame, camera());
     loop.want();
   };
   const hands = createHands({
@@ -98,31 +83,23 @@ function bindBay(
     scene,
     callbacks,
     frame: () => frame,
-    mmPerPx: () => 1 / camera.scale,
+    mmPerPx: () => 1 / camera().scale,
     changed,
   });
-
   const refit = (): void => {
-    camera = cameraFor(layout, size, level, centre);
-    scene.refit(camera, size, resolution, theme === 'dark');
+    scene.refit(camera(), size(), resolution, theme === 'dark');
     scene.stage.position.set(0, 0);
     changed();
   };
   const resize = (): void => {
-    const now = sizeOf(host);
-    if (now.width === size.width && now.height === size.height) return;
-    if (openingLevel(now) !== openingLevel(size)) level = openingLevel(now);
-    size = now;
-    renderer.resize(Math.max(1, size.width), Math.max(1, size.height));
+    if (!viewport.resized()) return;
+    renderer.resize(Math.max(1, size().width), Math.max(1, size().height));
     refit();
   };
-
   /** The name of what has focus or lies under the pointer; a way to lead a hose is shown dotted before it is taken. */
   const point = (entry: Entry | null): void => {
-    labels.tag(entry, camera);
-    const hand = hands.hand();
-    const item = hand.doing === 'carrying' ? hand.item : hands.ready()?.item;
-    const hose = item === undefined ? null : hoseOfCoupler(item);
+    labels.tag(entry, camera());
+    const hose = carriedHose(hands) ?? hoseOfCoupler(hands.ready()?.item ?? '');
     scene.rings.preview(entry?.route && hose ? ledWay(layout, hose, entry.id, entry.route) : []);
     loop.want();
   };
@@ -132,18 +109,18 @@ function bindBay(
     hands,
     callbacks,
     frame: () => frame,
-    camera: () => camera,
+    camera,
     dialAt: scene.can.dialAt,
     point,
     entries,
     entryOf: twin.entryOf,
     focus: twin.focus,
-    canPan: () => level > COVER_LEVEL,
+    canPan: viewport.canMove,
     pan(dx, dy, done) {
       scene.stage.position.set(dx, dy);
       loop.want();
       if (!done) return;
-      centre = toBay(camera, [size.width / 2 - dx, size.height / 2 - dy]);
+      viewport.move(dx, dy);
       refit();
     },
   });
@@ -168,8 +145,7 @@ function bindBay(
       refit();
     },
     zoom(step) {
-      level = levelAfter(level, step);
-      centre = null;
+      viewport.zoom(step);
       refit();
     },
     focus: twin.focus,
@@ -185,6 +161,10 @@ function bindBay(
   };
 }
 
-function sizeOf(host: HTMLElement): HostSize {
-  return { width: host.clientWidth, height: host.clientHeight };
+const prefersStill = (): boolean => window.matchMedia('(prefers-reduced-motion: reduce)').matches;
+
+/** The hose whose coupler is in the hand. */
+function carriedHose(hands: Hands): ReturnType<typeof hoseOfCoupler> {
+  const hand = hands.hand();
+  return hand.doing === 'carrying' ? hoseOfCoupler(hand.item) : null;
 }

@@ -1,0 +1,58 @@
+/** What of the bay the host shows now: its size, how near, and where; changed by resizing, zooming and moving. */
+import type { Layout, PointMm } from '../layout/layout';
+import type { ZoomStep } from './bayApi';
+import {
+  type Camera,
+  COVER_LEVEL,
+  cameraFor,
+  type HostSize,
+  levelAfter,
+  openingLevel,
+  toBay,
+} from './camera';
+
+export interface Viewport {
+  camera(): Camera;
+  size(): HostSize;
+  /** Near enough that there is something to move to. */
+  canMove(): boolean;
+  /** Looks at the host's size; false where it has not changed. */
+  resized(): boolean;
+  zoom(step: ZoomStep): void;
+  /** Moves the picture by screen pixels. */
+  move(dx: number, dy: number): void;
+}
+
+export function createViewport(host: HTMLElement, layout: Layout): Viewport {
+  let size = sizeOf(host);
+  let level = openingLevel(size);
+  let centre: PointMm | null = null;
+  let camera = cameraFor(layout, size, level, centre);
+  const look = (): void => {
+    camera = cameraFor(layout, size, level, centre);
+  };
+  return {
+    camera: () => camera,
+    size: () => size,
+    canMove: () => level > COVER_LEVEL,
+    resized() {
+      const now = sizeOf(host);
+      if (now.width === size.width && now.height === size.height) return false;
+      if (openingLevel(now) !== openingLevel(size)) level = openingLevel(now);
+      size = now;
+      look();
+      return true;
+    },
+    zoom(step) {
+      level = levelAfter(level, step);
+      centre = null;
+      look();
+    },
+    move(dx, dy) {
+      centre = toBay(camera, [size.width / 2 - dx, size.height / 2 - dy]);
+      look();
+    },
+  };
+}
+
+const sizeOf = (host: HTMLElement): HostSize => ({ width: host.clientWidth, height: host.clientHeight });
