@@ -96,7 +96,7 @@ describe('the lessons', () => {
     const shorter = scenario.data.plans.solution.map((line): PlanLine => {
       if (typeof line === 'string' || !('repeat' in line)) return line;
       const { repeat, times } = line as RepeatedLines;
-      return repeat.includes('shake can-2') ? { repeat, times: times - 9 } : line;
+      return repeat.includes('shake can-2') ? { repeat, times: times - 5 } : line;
     });
     const told = ({ score, sentences }: Played): string => {
       return sentences[score.findings.findIndex(({ rule }) => rule === 'chargeWeighed')];
