@@ -4,10 +4,8 @@
  * `times`). `repeat` stands for its lines, `times` over. What the words mean is read by the session; here is the form.
  */
 import { z } from 'zod';
-import { WAITS, type Wait } from './waits.ts';
 import { picked } from './picked.ts';
-
-export { WAITS, type Wait } from './waits.ts';
+import { WAITS, type Wait } from './waits.ts';
 
 const argument = z.union([z.string().max(200), z.number(), z.array(z.string().max(60)).max(20)]);
 const namedCommand = z

@@ -11,8 +11,6 @@ import { type Condition, conditionSchema } from './condition.ts';
 import { DOMAINS, type Domain } from './domains.ts';
 import { byKey } from './picked.ts';
 
-export { DOMAINS, type Domain } from './domains.ts';
-
 export const SEVERITIES = ['critical', 'serious', 'minor'] as const;
 export type Severity = (typeof SEVERITIES)[number];
 

@@ -4,9 +4,10 @@
  */
 import { z } from 'zod';
 import { conditionSchema } from './condition.ts';
+import { DOMAINS } from './domains.ts';
 import { planLinesSchema } from './plan.ts';
 import { quantity } from './quantity.ts';
-import { DOMAINS, ruleSchema, taskId } from './rubric.ts';
+import { ruleSchema, taskId } from './rubric.ts';
 
 const id = z
   .string()

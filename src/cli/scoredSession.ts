@@ -1,5 +1,5 @@
 /** A session that was played, as the verbs print it: scored out of its own record, with hashes. */
-import { DOMAINS } from '../../shared/schema/rubric';
+import { DOMAINS } from '../../shared/schema/domains';
 import { sayFinding } from '../scoring/sayFinding';
 import { type Score, score } from '../scoring/score';
 import { STEPS_PER_MINUTE } from '../session/clock';

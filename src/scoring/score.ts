@@ -12,13 +12,6 @@ import { type Evidence, quoteRow } from './evidence';
 import { rowMoments } from './rowMoments';
 
 export const PASS_MARK = 75;
-export const DEFAULT_WEIGHTS: Readonly<Record<Domain, number>> = {
-  safety: 25,
-  finding: 15,
-  connecting: 15,
-  charging: 20,
-  diagnosis: 25,
-};
 const MINORS_THAT_ARE_SERIOUS = 3;
 const SERIOUS_CAP = 0.5;
 

@@ -1,6 +1,3 @@
 /** Simulated time in whole steps of 20 ms: the only clock a session knows. */
-export const STEP_S = 0.02;
 export const STEPS_PER_SECOND = 50;
 export const STEPS_PER_MINUTE = 3000;
-
-export const secondsOf = (step: number): number => step / STEPS_PER_SECOND;

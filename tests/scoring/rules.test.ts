@@ -106,6 +106,13 @@ const cases: Readonly<Record<string, Case>> = {
       at(1, { 'can.can-1.valveSixteenths': 0 }, ev('noted', 'charging-gauge')),
     ],
   },
+  readTurning: {
+    broken: [at(0, running, ev('noted', 'low-gauge'))],
+    kept: [
+      at(0, { ...running, 'clutch.turning': ON }, ev('noted', 'low-gauge')),
+      at(10, { 'clutch.turning': 0 }, ev('noted', 'scale')),
+    ],
+  },
   causeRight: { broken: [at(0)], brokenBy: { 'cause.wrongCount': 1 }, kept: [at(0)] },
   partsRight: {
     broken: [at(0, {}, ev('diagnosed'))],

@@ -17,8 +17,8 @@ export type PlanAct =
 
 export type PlanReading = { readonly act: PlanAct } | { readonly problem: ShapeProblem };
 
-/** "Until something happens" gives up after this long: ten minutes. */
-export const LONGEST_WAIT_STEPS = 600 * STEPS_PER_SECOND;
+/** "Until something happens" gives up after this long: an hour. */
+export const LONGEST_WAIT_STEPS = 3600 * STEPS_PER_SECOND;
 
 const UNTIL = 'until something happens';
 

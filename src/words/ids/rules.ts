@@ -62,6 +62,10 @@ export interface RulesWords {
   'rules.readShut.broken': 'pressure' | 'step' | 'time';
   'rules.readShut.idle': 'pressure' | 'step' | 'time';
   'rules.readShut.why': never;
+  'rules.readTurning.kept': 'pressure' | 'step' | 'time';
+  'rules.readTurning.broken': 'pressure' | 'step' | 'time';
+  'rules.readTurning.idle': 'pressure' | 'step' | 'time';
+  'rules.readTurning.why': never;
   'rules.causeRight.kept': 'high' | 'step' | 'time';
   'rules.causeRight.broken': 'high' | 'step' | 'time';
   'rules.causeRight.why': never;
