@@ -42,7 +42,7 @@ async function expectClean(page: Page): Promise<void> {
 
 describe.each(SIZES)('at $width x $height', (viewport) => {
   test('the shelf, menu and help are clean', async () => {
-    const { page } = await openPage({ context: { viewport } });
+    const { page } = await openPage({ context: { viewport, reducedMotion: 'reduce' } });
     await page.waitForSelector('.scn');
     await expectClean(page);
     await page.getByRole('button', { name: 'Menu' }).click();
@@ -54,7 +54,7 @@ describe.each(SIZES)('at $width x $height', (viewport) => {
   });
 
   test('the work screen and its forms are clean', { timeout: 120_000 }, async () => {
-    const { page } = await openSitting({ scenario: 'warm-at-the-lights', mode: 'practice', context: { viewport } }, 'drawn');
+    const { page } = await openSitting({ scenario: 'warm-at-the-lights', mode: 'practice', context: { viewport, reducedMotion: 'reduce' } }, 'drawn');
     await expectClean(page);
     await begin(page);
     await page.waitForSelector('[data-target]', { state: 'attached' });
@@ -71,7 +71,7 @@ describe.each(SIZES)('at $width x $height', (viewport) => {
   });
 
   test('a caution, the papers and findings are clean', { timeout: 120_000 }, async () => {
-    const { page } = await openSitting({ scenario: 'warm-at-the-lights', mode: 'practice', context: { viewport } });
+    const { page } = await openSitting({ scenario: 'warm-at-the-lights', mode: 'practice', context: { viewport, reducedMotion: 'reduce' } });
     await begin(page);
     await write(page, 'door shut');
     await page.locator('.cmd input').fill('engine 900');
@@ -89,7 +89,7 @@ describe.each(SIZES)('at $width x $height', (viewport) => {
   });
 
   test('see-inside and the debrief are clean', { timeout: 120_000 }, async () => {
-    const { page } = await openSitting({ scenario: 'warm-at-the-lights', mode: 'practice', context: { viewport } });
+    const { page } = await openSitting({ scenario: 'warm-at-the-lights', mode: 'practice', context: { viewport, reducedMotion: 'reduce' } });
     await begin(page);
     await write(page, 'door open');
     await page.getByRole('button', { name: 'Drawn bay' }).click();
