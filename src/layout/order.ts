@@ -25,6 +25,8 @@ export type Arrow = 'up' | 'down' | 'left' | 'right';
 /** Half the side of a port's own hit area; screens grow it to 44 px. */
 const PORT_HALF_MM = 26;
 const LINE_HALF_MM = 20;
+/** Parts smaller than this stand in the way of a line's stop; larger ones do not hide it. */
+const SMALL_MM2 = 8000;
 
 /** Everything that can be picked, in Tab order. */
 export function stopsOf(layout: Layout): Stop[] {
@@ -91,10 +93,13 @@ function clearest(layout: Layout, id: string): PointMm {
   return [middle.x, middle.y];
 }
 
+/** What a line's own stop keeps away from: ports, small parts and other refrigerant lines. */
 function obstacles(layout: Layout, id: string): PointMm[] {
   const lines = loopLines(layout).filter((line) => line.id !== id);
+  const small = layout.parts.filter((part) => part.name && part.hit && part.hit[2] * part.hit[3] < SMALL_MM2);
   return [
     ...layout.ports.map((port) => port.at),
+    ...small.map(middleOf),
     ...lines.flatMap((line) => courseOf(line.way, line.fillet).points),
   ];
 }

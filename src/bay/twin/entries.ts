@@ -23,8 +23,8 @@ export interface Entry {
   readonly label: string;
   readonly hit: RectMm;
   readonly takeable: boolean;
-  /** Reached by Tab at this moment. */
-  readonly tabbed: boolean;
+  /** Which lies over which where hit areas overlap; higher is nearer. */
+  readonly rank: number;
   readonly slider?: {
     readonly now: number;
     readonly max: number;
@@ -53,6 +53,19 @@ function stopsOf(layout: Layout): readonly Stop[] {
   const stops = known.get(layout) ?? computeStops(layout);
   known.set(layout, stops);
   return stops;
+}
+
+const PUT_RANK = 7;
+const GEAR_RANK = 6;
+const PORT_RANK = 5;
+const LINE_RANK = 4;
+/** Parts smaller than these (mm²) lie over larger ones. */
+const SMALL_PARTS = [4000, 20_000] as const;
+
+function rankOf({ kind, hit: [, , w, h] }: Stop): number {
+  if (kind === 'port') return PORT_RANK;
+  if (kind === 'line') return LINE_RANK;
+  return 1 + SMALL_PARTS.filter((area) => w * h < area).length;
 }
 
 const COUPLER_HALF_MM = 44;
@@ -89,7 +102,7 @@ function stopEntry(layout: Layout, frame: BayFrame, stop: Stop): Entry {
         ? lineName(layout, stop.id, stop.at, frame.assessed)
         : partName(layout, stop.id);
   const label = frame.marked.includes(stop.id) ? word('bay.marked', { name }) : name;
-  return { id: stop.id, key: stop.id, label, hit: stop.hit, takeable: false, tabbed: true };
+  return { id: stop.id, key: stop.id, label, hit: stop.hit, takeable: false, rank: rankOf(stop) };
 }
 
 function gearEntries(layout: Layout, frame: BayFrame, places: GearPlaces): Entry[] {
@@ -104,7 +117,7 @@ function gearEntries(layout: Layout, frame: BayFrame, places: GearPlaces): Entry
         label: couplerState(layout, hose),
         hit: around(at, COUPLER_HALF_MM),
         takeable: true,
-        tabbed: true,
+        rank: GEAR_RANK,
       },
     ];
   });
@@ -122,7 +135,7 @@ function canEntries({ can }: BayFrame, places: GearPlaces): Entry[] {
       label: canState(can),
       hit: around(at, CAN_HALF_MM),
       takeable: true,
-      tabbed: true,
+      rank: GEAR_RANK,
     },
     {
       id: CAN_TILT,
@@ -130,7 +143,7 @@ function canEntries({ can }: BayFrame, places: GearPlaces): Entry[] {
       label: word('bay.can.tilt'),
       hit: around(dial, SMALL_HALF_MM),
       takeable: false,
-      tabbed: true,
+      rank: GEAR_RANK,
       slider: { now: can.tiltDeg, max: 180, step: 5, text: `${can.tiltDeg}°` },
     },
     {
@@ -139,7 +152,7 @@ function canEntries({ can }: BayFrame, places: GearPlaces): Entry[] {
       label: word('bay.can.valve'),
       hit: around(valve, SMALL_HALF_MM),
       takeable: false,
-      tabbed: true,
+      rank: GEAR_RANK,
       slider: { now: can.valveSixteenths, max: 16, step: 1, text: open },
     },
   ];
@@ -168,7 +181,7 @@ function targetEntries(
           label: word('bay.put', { item: name, place }),
           hit: target,
           takeable: false,
-          tabbed: true,
+          rank: PUT_RANK,
           puts: true,
         },
       ];
@@ -180,7 +193,7 @@ function targetEntries(
         label: word('bay.put', { item: name, place: `${place}, ${routeName(route.id)}` }),
         hit: target,
         takeable: false,
-        tabbed: true,
+        rank: PUT_RANK,
         puts: true,
         route: route.through,
       }),

@@ -71,7 +71,7 @@ function relabel(element: HTMLElement, entry: Entry): void {
   set(element, 'aria-label', entry.label);
   set(element, 'data-target', entry.id);
   set(element, 'data-takeable', String(entry.takeable));
-  set(element, 'tabindex', entry.tabbed ? '0' : '-1');
+  set(element, 'tabindex', '0');
   if (!entry.slider) return;
   set(element, 'aria-valuemax', String(entry.slider.max));
   set(element, 'aria-valuenow', String(entry.slider.now));
@@ -92,6 +92,5 @@ function position(element: HTMLElement, entry: Entry, camera: Camera): void {
   element.style.top = `${top.toFixed(1)}px`;
   element.style.width = `${width.toFixed(1)}px`;
   element.style.height = `${height.toFixed(1)}px`;
-  element.style.zIndex =
-    entry.takeable || entry.slider ? '3' : entry.hit[2] * entry.hit[3] < 4000 ? '2' : '1';
+  element.style.zIndex = String(entry.rank);
 }
