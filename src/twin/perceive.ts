@@ -29,7 +29,7 @@ export function perceive(core: SessionCore, write: WriteQuantity = writeMetric):
   gear(sayIn('gear'), view);
   car(sayIn('car'), senses, write);
   ports(sayIn('ports'), view);
-  hoses(sayIn('hoses'), view);
+  hoses(sayIn('hoses'), view, senses);
   cans(sayIn('cans'), view, senses);
   instruments(sayIn('instruments'), senses, write);
   surfaces(sayIn('surfaces'), senses);
@@ -69,7 +69,7 @@ function ports(say: Say, view: SessionView): void {
   }
 }
 
-function hoses(say: Say, view: SessionView): void {
+function hoses(say: Say, view: SessionView, senses: Senses): void {
   for (const { id, port, couplerOpen, caught, route } of view.hoses) {
     if (caught) say('twin.hose.caught', { hose: id });
     else if (port === null) say('twin.hose.lies', { hose: id });
@@ -78,6 +78,9 @@ function hoses(say: Say, view: SessionView): void {
       say(couplerOpen ? 'twin.hose.open' : 'twin.hose.shut', { hose: id, port, zones });
     }
   }
+  if (view.hoses.every(({ id }) => id !== 'gauge-low')) return;
+  const [low, high] = [senses.value('manifold.low.sixteenths'), senses.value('manifold.high.sixteenths')];
+  say('twin.hose.manifold', { low: String(low), high: String(high) });
 }
 
 function cans(say: Say, view: SessionView, senses: Senses): void {

@@ -46,8 +46,10 @@ export function sitDown(scenario: Scenario, mode: Mode, seed: number): Sitting {
   const act = (done: PlanAct): Heard => {
     const before = core.step;
     if (done.kind === 'wait') {
-      for (let time = 0; time < done.times; time++) core.advance(done.steps, done.untilNotable);
-      return { lines: afterwards(before), taken: true };
+      let notable: string | null = null;
+      for (let time = 0; time < done.times; time++)
+        ({ notable } = core.advance(done.steps, done.untilNotable));
+      return { lines: [...held(notable), ...afterwards(before)], taken: true };
     }
     const { command } = done;
     const cards = core.view().card.length;
@@ -69,6 +71,7 @@ export function sitDown(scenario: Scenario, mode: Mode, seed: number): Sitting {
         .card.slice(cards)
         .map((line) => sayCardLine(line)),
     );
+    if (lines.length === 0) lines.push(word('twin.sit.done'));
     return { lines, taken: true };
   };
   return {
@@ -88,6 +91,14 @@ export function sitDown(scenario: Scenario, mode: Mode, seed: number): Sitting {
       return { lines: [word('twin.sit.unclear', { reason })], taken: false };
     },
   };
+}
+
+/** Why the clock stands, where something made it stand. */
+function held(notable: string | null): string[] {
+  const id = `happening.watch.${notable}`;
+  return notable !== null && isWordId(id)
+    ? [word('twin.sit.held', { what: say({ id } as { id: typeof id }) })]
+    : [];
 }
 
 function stopLine(rule: string, step: number): string {

@@ -3,7 +3,7 @@
  * falling edges only; an edge marked notable ends a run "until something happens".
  *
  * `heldS`: the condition counts once it has held that long without a break. `rest`: the value of a signal has stayed
- * within `within` of where it was for `heldS`.
+ * within `within` of where it was for `heldS`, and `during` held all that time.
  */
 import type { Condition } from '../../../shared/schema/condition';
 
@@ -19,6 +19,7 @@ export interface RestWatch extends WatchBase {
   readonly rest: string;
   /** In the signal's SI unit. */
   readonly within: number;
+  readonly during?: Condition;
 }
 export type WatchSpec = ConditionWatch | RestWatch;
 

@@ -8,7 +8,7 @@ import { STEPS_PER_SECOND } from '../clock';
 import { changesByItself } from '../conditions/changesByItself';
 import { ConditionError, compileCondition, matchingSignals } from '../conditions/compileCondition';
 import type { Moment, SignalTable } from '../conditions/moment';
-import type { Edge, WatchSpec } from './watch';
+import type { Edge, RestWatch, WatchSpec } from './watch';
 
 const LEVEL = 0;
 const HELD = 1;
@@ -65,7 +65,7 @@ function edgeOf({ id, notable }: WatchSpec, rises: boolean): Edge {
 function lookOf(spec: WatchSpec, table: SignalTable): Look | null {
   const needed = Math.round((spec.heldS ?? 0) * STEPS_PER_SECOND);
   try {
-    if ('rest' in spec) return restLook(matchingSignals(spec.rest, table)[0], spec.within, needed);
+    if ('rest' in spec) return restLook(spec, table, needed);
     const holds = compileCondition(spec.when, table);
     if (needed === 0) return holds;
     return (moment, state, at, isStep) => {
@@ -79,9 +79,11 @@ function lookOf(spec: WatchSpec, table: SignalTable): Look | null {
   }
 }
 
-function restLook(index: number, within: number, needed: number): Look {
+function restLook({ rest, within, during }: RestWatch, table: SignalTable, needed: number): Look {
+  const [index] = matchingSignals(rest, table);
+  const counts = during === undefined ? null : compileCondition(during, table);
   return (moment, state, at, isStep) => {
-    const value = moment.value(index);
+    const value = counts === null || counts(moment) ? moment.value(index) : Number.NaN;
     const strayed = !(Math.abs(value - state[at + REFERENCE]) <= within);
     if (strayed) {
       state[at + REFERENCE] = value;

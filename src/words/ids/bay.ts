@@ -34,6 +34,7 @@ export interface BayWords {
   'bay.line.evap-out': never;
   'bay.line.facts': 'diameter' | 'from' | 'length' | 'name' | 'to';
   'bay.line.unnamed': 'diameter' | 'place';
+  'bay.loopPart': 'place';
   'bay.depth.rear': never;
   'bay.depth.middle': never;
   'bay.depth.front': never;

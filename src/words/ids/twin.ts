@@ -28,6 +28,7 @@ export interface TwinWords {
   'twin.hose.open': 'hose' | 'port' | 'zones';
   'twin.hose.caught': 'hose';
   'twin.hose.nowhere': never;
+  'twin.hose.manifold': 'high' | 'low';
   'twin.can.hand': never;
   'twin.can.scale': never;
   'twin.can.mat': never;
@@ -65,6 +66,8 @@ export interface TwinWords {
   'twin.sit.complaint': 'complaint';
   'twin.sit.deliver': 'what';
   'twin.sit.clock': 'time';
+  'twin.sit.held': 'what';
+  'twin.sit.done': never;
   'twin.sit.refused': 'reason';
   'twin.sit.unclear': 'reason';
   'twin.sit.helpHead': never;
