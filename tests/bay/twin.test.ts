@@ -50,6 +50,20 @@ describe('what the twin says', () => {
     );
   });
 
+  it('does not name what tells the kind of loop when assessed', () => {
+    const sedan = layoutOf('sedan');
+    const still = stillFrame(['port-a', 'port-b']);
+    const names = (assessed: boolean) =>
+      entriesOf(sedan, { ...still, assessed }, places, emptyHand())
+        .map((entry) => entry.label)
+        .join('|');
+    expect(names(false)).toMatch(/Accumulator/);
+    expect(names(false)).toMatch(/Orifice tube/);
+    expect(names(true)).not.toMatch(/Accumulator|Orifice|Evaporator/);
+    expect(names(true)).toMatch(/Part of the loop, rear left/);
+    expect(names(true)).toMatch(/Compressor clutch/);
+  });
+
   it('says how a coupler stands and how the can is tilted', () => {
     const all = labels(frame);
     expect(all).toContain('Low-side coupler, on the mat');

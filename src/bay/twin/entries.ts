@@ -11,7 +11,7 @@ import { type BayFrame, hasCoupler } from '../bayFrame';
 import type { Hand } from '../gesture/handGesture';
 import type { Ready } from '../hands';
 import { CAN, CAN_VALVE, couplerId, hoseOfCoupler, MAT, SCALE } from '../itemIds';
-import { canState, couplerName, couplerState, lineName, partName, portState, routeName } from './names';
+import { canState, couplerName, couplerState, lineName, partLabel, portState, routeName } from './names';
 
 export const CAN_TILT = 'can-tilt';
 
@@ -100,7 +100,7 @@ function stopEntry(layout: Layout, frame: BayFrame, stop: Stop): Entry {
       ? portState(layout, stop.id, frame)
       : stop.kind === 'line'
         ? lineName(layout, stop.id, stop.at, frame.assessed)
-        : partName(layout, stop.id);
+        : partLabel(layout, stop.id, stop.at, frame.assessed);
   const label = frame.marked.includes(stop.id) ? word('bay.marked', { name }) : name;
   return { id: stop.id, key: stop.id, label, hit: stop.hit, takeable: false, rank: rankOf(stop) };
 }

@@ -20,7 +20,15 @@ export function placeWords(layout: Layout, at: PointMm): string {
   return word('bay.place', { depth: word(`bay.depth.${depth}`), across: word(`bay.across.${across}`) });
 }
 
-export const partName = (layout: Layout, id: string): string => named('part', partOf(layout, id).name ?? id);
+const partName = (layout: Layout, id: string): string => named('part', partOf(layout, id).name ?? id);
+
+/** Parts whose name would say which kind of loop this is: what an assessed trainee has to see for themselves. */
+const TELLTALE: ReadonlySet<string> = new Set(['accumulator', 'drier', 'orifice', 'txv', 'evaporator-case']);
+
+export function partLabel(layout: Layout, id: string, at: PointMm, assessed: boolean): string {
+  if (!assessed || !TELLTALE.has(partOf(layout, id).kind)) return partName(layout, id);
+  return word('bay.loopPart', { place: placeWords(layout, at) });
+}
 
 const millimetres = (mm: number): string => `${mm.toFixed(1)} mm`;
 
