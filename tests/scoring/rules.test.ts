@@ -172,8 +172,8 @@ const cases: Readonly<Record<string, Case>> = {
     kept: [at(0, { ...charged, 'probe.air.centre-vent': ON, 'clutch.turning': ON }, ev('noted', 'air'))],
   },
   startAfterCutIn: {
-    broken: [at(0, { 'highSide.gaugePressurePa': 219_000 }, ev('engine-started'))],
-    kept: [at(0, { 'highSide.gaugePressurePa': 220_000 }, ev('engine-started'))],
+    broken: [at(0, { ...running, 'highSide.gaugePressurePa': 219_000 }, ev('ac-on'))],
+    kept: [at(0, { ...running, 'highSide.gaugePressurePa': 220_000 }, ev('ac-on'))],
   },
   leakMended: {
     broken: [at(0), at(10, {}, low), at(20, { 'sheet.repair-bill.read': ON })],
