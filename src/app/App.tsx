@@ -6,8 +6,8 @@ import { Help } from '../panels/Help';
 import { Loading } from '../panels/Loading';
 import { Menu } from '../panels/Menu';
 import { Shelf } from '../panels/Shelf';
-import type { Mode, SessionLog } from '../session/corePort';
 import { STEPS_PER_SECOND } from '../session/clock';
+import type { Mode, SessionLog } from '../session/corePort';
 import { word } from '../words/words';
 import { type Asked, freshSeed, readAddress, writeAddress } from './address';
 import { bestOf } from './bestResults';
@@ -32,7 +32,12 @@ function openingOf(asked: Asked | null, log: SessionLog | null): Opening | null 
   return { asked, log: log && sameSession(asked, log) ? log : null };
 }
 
-const askedOf = (log: SessionLog): Asked => ({ scenarioId: log.scenarioId, mode: log.mode, seed: log.seed, lapse: 1 });
+const askedOf = (log: SessionLog): Asked => ({
+  scenarioId: log.scenarioId,
+  mode: log.mode,
+  seed: log.seed,
+  lapse: 1,
+});
 
 function App() {
   const [over, setOver] = createSignal<Over>(null);
@@ -46,7 +51,8 @@ function App() {
     document.title = word('app.title');
     if (!next) void refetch();
   };
-  const start = (scenarioId: string, mode: Mode): void => goTo({ asked: { scenarioId, mode, seed: freshSeed(), lapse: 1 }, log: null });
+  const start = (scenarioId: string, mode: Mode): void =>
+    goTo({ asked: { scenarioId, mode, seed: freshSeed(), lapse: 1 }, log: null });
   const goOn = (): void => {
     const log = kept();
     if (log) goTo({ asked: askedOf(log), log });
@@ -82,7 +88,12 @@ function App() {
         />
       </Show>
       <Show when={over() === 'help'}>
-        <Help inSession={opening() !== null} onBack={() => setOver(null)} onHome={() => goTo(null)} onMenu={() => setOver('menu')} />
+        <Help
+          inSession={opening() !== null}
+          onBack={() => setOver(null)}
+          onHome={() => goTo(null)}
+          onMenu={() => setOver('menu')}
+        />
       </Show>
       <Switch>
         <Match when={opening()} keyed>

@@ -5,8 +5,8 @@ import { Loading } from '../panels/Loading';
 import { modeName } from '../panels/Shelf';
 import { word } from '../words/words';
 import { keepResult } from './bestResults';
-import { saveFile } from './saveFile';
 import { forgetLog } from './savedSession';
+import { saveFile } from './saveFile';
 import type { RunningSession } from './session';
 import { settings } from './settings';
 

@@ -1,18 +1,18 @@
 /** One session from opening to debrief: opens the core, offers to go on from a log, shows work, inside, words, debrief. */
 import '../app/styles/session.css';
-import { createResource, createSignal, Match, onCleanup, Show, Suspense, Switch, lazy } from 'solid-js';
+import { createResource, createSignal, lazy, Match, onCleanup, Show, Suspense, Switch } from 'solid-js';
+import { Failed } from '../panels/Failed';
 import { Loading } from '../panels/Loading';
 import { ResumeCard } from '../panels/ResumeCard';
-import type { SessionLog } from '../session/corePort';
 import { STEPS_PER_SECOND } from '../session/clock';
+import type { SessionLog } from '../session/corePort';
 import { word } from '../words/words';
 import type { Asked } from './address';
-import { Failed } from '../panels/Failed';
 import { SessionScreens } from './SessionScreens';
 import { forgetLog } from './savedSession';
 import { saveFile } from './saveFile';
-import { type RunningSession, openRunningSession } from './session';
 import { factsOf, scenarioData } from './scenarioFacts';
+import { openRunningSession, type RunningSession } from './session';
 import { holdSession } from './tabLock';
 
 const DebriefPage = lazy(() => import('./DebriefPage'));
@@ -29,10 +29,18 @@ export interface SessionPageProps {
   readonly onHelp: () => void;
 }
 
-function Resume(props: { readonly page: SessionPageProps; readonly log: SessionLog; readonly session: RunningSession | undefined; readonly onGoOn: () => void }) {
+function Resume(props: {
+  readonly page: SessionPageProps;
+  readonly log: SessionLog;
+  readonly session: RunningSession | undefined;
+  readonly onGoOn: () => void;
+}) {
   const facts = scenarioData.filter((one) => one.id === props.log.scenarioId).map(factsOf)[0];
   const last = props.log.commands[props.log.commands.length - 1]?.step ?? 0;
-  const checked = () => (props.session ? { seconds: props.session.opened.replaySeconds, hash: props.session.opened.stateHash } : null);
+  const checked = () =>
+    props.session
+      ? { seconds: props.session.opened.replaySeconds, hash: props.session.opened.stateHash }
+      : null;
   return (
     <ResumeCard
       title={facts?.title ?? props.log.scenarioId}
@@ -43,7 +51,9 @@ function Resume(props: { readonly page: SessionPageProps; readonly log: SessionL
       lastActionSeconds={last / STEPS_PER_SECOND}
       checked={checked()}
       onGoOn={props.onGoOn}
-      onSave={() => saveFile(`${props.log.scenarioId}-${props.log.seed}.session.json`, JSON.stringify({ log: props.log }))}
+      onSave={() =>
+        saveFile(`${props.log.scenarioId}-${props.log.seed}.session.json`, JSON.stringify({ log: props.log }))
+      }
       onLater={props.page.onHome}
       onThrowAway={() => void forgetLog().then(props.page.onHome)}
       onHelp={props.page.onHelp}
@@ -72,20 +82,34 @@ export default function SessionPage(props: SessionPageProps) {
     release();
     session.latest?.dispose();
   });
-  const failed = (): string | null => (session.error ? String(session.error.message ?? session.error) : (session()?.failure() ?? null));
+  const failed = (): string | null =>
+    session.error ? String(session.error.message ?? session.error) : (session()?.failure() ?? null);
   return (
     <Show when={!props.hidden}>
       <Switch fallback={<Loading title={word('app.loading.bay')} note={word('app.loading.sub')} />}>
         <Match when={session.error || session.latest?.failure()}>
-          <Failed reason={failed() ?? ''} unknown={!scenarioData.some((one) => one.id === props.asked.scenarioId)} id={props.asked.scenarioId} onHome={props.onHome} />
+          <Failed
+            reason={failed() ?? ''}
+            unknown={!scenarioData.some((one) => one.id === props.asked.scenarioId)}
+            id={props.asked.scenarioId}
+            onHome={props.onHome}
+          />
         </Match>
         <Match when={!goneOn() && props.log}>
-          {(log) => <Resume page={props} log={log()} session={session.latest} onGoOn={() => setGoneOn(true)} />}
+          {(log) => (
+            <Resume page={props} log={log()} session={session.latest} onGoOn={() => setGoneOn(true)} />
+          )}
         </Match>
         <Match when={session.latest?.model.view().phase === 'debrief' && session.latest}>
           {(one) => (
             <Suspense fallback={<Loading title={word('app.loading.debrief')} />}>
-              <DebriefPage session={one()} onHome={props.onHome} onAgain={props.onAgain} onMenu={props.onMenu} onHelp={props.onHelp} />
+              <DebriefPage
+                session={one()}
+                onHome={props.onHome}
+                onAgain={props.onAgain}
+                onMenu={props.onMenu}
+                onHelp={props.onHelp}
+              />
             </Suspense>
           )}
         </Match>

@@ -5,8 +5,8 @@ import { WorkScreen } from '../panels/WorkScreen';
 import { makeWorkUi } from '../panels/workUi';
 import { word } from '../words/words';
 import { attachBay, type BayHandle } from './bayBinding';
-import type { RunningSession } from './session';
 import type { SessionPageProps } from './SessionPage';
+import type { RunningSession } from './session';
 import { settings } from './settings';
 
 const InsidePage = lazy(() => import('./InsidePage'));
@@ -49,7 +49,9 @@ export function SessionScreens(props: { readonly session: RunningSession; readon
               bay = attachBay(host, props.session, ui);
             }}
             onZoom={(step) => bay?.zoom(step)}
-            onConnect={(hose, port) => ui.show({ kind: 'tool', tool: hose === 'charging' ? 'charging' : `gauge-set` }) ?? port}
+            onConnect={(hose, port) =>
+              ui.show({ kind: 'tool', tool: hose === 'charging' ? 'charging' : `gauge-set` }) ?? port
+            }
             onHome={props.page.onHome}
             onHelp={props.page.onHelp}
             onMenu={props.page.onMenu}
@@ -58,7 +60,13 @@ export function SessionScreens(props: { readonly session: RunningSession; readon
           />
         </Match>
         <Match when={screen() === 'inside'}>
-          <InsidePage session={props.session} onBay={() => setScreen('bay')} onHome={props.page.onHome} onMenu={props.page.onMenu} onHelp={props.page.onHelp} />
+          <InsidePage
+            session={props.session}
+            onBay={() => setScreen('bay')}
+            onHome={props.page.onHome}
+            onMenu={props.page.onMenu}
+            onHelp={props.page.onHelp}
+          />
         </Match>
         <Match when={screen() === 'words'}>
           <WordsPage session={props.session} ui={ui} onBay={() => setScreen('bay')} page={props.page} />

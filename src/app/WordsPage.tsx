@@ -2,11 +2,11 @@
 import type { RunOn } from '../panels/sessionModel';
 import { WordsScreen } from '../panels/WordsScreen';
 import type { WorkUi } from '../panels/workUi';
-import { readWords } from '../session/plan/planWords';
 import { STEPS_PER_SECOND } from '../session/clock';
+import { readWords } from '../session/plan/planWords';
 import { happeningWords, refusalWords } from './notices';
-import type { RunningSession } from './session';
 import type { SessionPageProps } from './SessionPage';
+import type { RunningSession } from './session';
 
 const HEARD_LINES = 8;
 
@@ -27,7 +27,8 @@ export default function WordsPage(props: WordsPageProps) {
   const { model } = props.session;
   const onLine = (line: string): string | null => {
     const reading = readWords(line);
-    if ('problem' in reading) return refusalWords(reading.problem.reason, reading.problem.params, model.nameOf);
+    if ('problem' in reading)
+      return refusalWords(reading.problem.reason, reading.problem.params, model.nameOf);
     if (reading.act.kind === 'command') props.ui.session.send(reading.act.command);
     else model.runOn(reading.act.untilNotable ? 'notable' : (RUN_ON_STEPS[reading.act.steps] ?? '1min'));
     return null;
@@ -45,7 +46,9 @@ export default function WordsPage(props: WordsPageProps) {
       ui={props.ui}
       onLine={onLine}
       heard={heard}
-      onConnect={(hose) => props.ui.show({ kind: 'tool', tool: hose === 'charging' ? 'charging' : 'gauge-set' })}
+      onConnect={(hose) =>
+        props.ui.show({ kind: 'tool', tool: hose === 'charging' ? 'charging' : 'gauge-set' })
+      }
       onBay={props.onBay}
       onHome={props.page.onHome}
       onMenu={props.page.onMenu}

@@ -4,11 +4,11 @@
  */
 import { createEffect, createRoot } from 'solid-js';
 import type { BayCallbacks, BayTheme, BayView, ZoomStep } from '../bay/bayApi';
+import type { WorkUi } from '../panels/workUi';
 import { bayFrameOf } from './bayFrameOf';
 import { bayIntents } from './bayIntents';
 import type { RunningSession } from './session';
 import { settings } from './settings';
-import type { WorkUi } from '../panels/workUi';
 
 export interface BayHandle {
   zoom(step: ZoomStep): void;

@@ -2,29 +2,38 @@
 import type { BayFrame, CanFrame, CapLook, HoseFrame, PortFrame } from '../bay/bayFrame';
 import { CAN, couplerId } from '../bay/itemIds';
 import { inWords, writeMass } from '../instruments/displayUnits';
-import type { WorkUi } from '../panels/workUi';
 import type { SessionModel } from '../panels/sessionModel';
+import type { WorkUi } from '../panels/workUi';
 import type { CanView } from '../session/corePort';
 import { bayHoseOf } from './bayHoses';
 import type { RunningSession } from './session';
 
 function portsOf(session: SessionModel): Record<string, PortFrame> {
   return Object.fromEntries(
-    session.view().ports.map((port) => [port.id, { cap: (port.capOn ? 'blank' : 'missing') as CapLook, strap: true }]),
+    session
+      .view()
+      .ports.map((port) => [port.id, { cap: (port.capOn ? 'blank' : 'missing') as CapLook, strap: true }]),
   );
 }
 
 function hosesOf(session: SessionModel): HoseFrame[] {
   return session.view().hoses.flatMap((hose) => {
     const id = bayHoseOf(hose.id);
-    return id === null ? [] : [{ id, port: hose.port, open: hose.couplerOpen, route: hose.route, caught: hose.caught }];
+    return id === null
+      ? []
+      : [{ id, port: hose.port, open: hose.couplerOpen, route: hose.route, caught: hose.caught }];
   });
 }
 
 /** The can that stands where it can be seen: the one in use, else the one in hand, else the first. */
 function canShown(session: SessionModel, tool: string | null): CanView | undefined {
   const { cans } = session.view();
-  return cans.find((can) => can.id === tool) ?? cans.find((can) => can.onto !== null) ?? cans.find((can) => can.place !== 'mat') ?? cans[0];
+  return (
+    cans.find((can) => can.id === tool) ??
+    cans.find((can) => can.onto !== null) ??
+    cans.find((can) => can.place !== 'mat') ??
+    cans[0]
+  );
 }
 
 function canOf(session: SessionModel, tool: string | null): CanFrame | null {
@@ -58,9 +67,11 @@ function fans(session: SessionModel): Record<string, boolean> {
 
 /** What the bay takes to be in hand: a coupler that is still loose, or the can. */
 function heldOf(session: SessionModel, tool: string | null): string | null {
-  const loose = (id: string): boolean => session.view().hoses.some((hose) => hose.id === id && hose.port === null);
+  const loose = (id: string): boolean =>
+    session.view().hoses.some((hose) => hose.id === id && hose.port === null);
   if (tool === 'charging') return loose('charging') ? couplerId('charging') : null;
-  if (tool === 'gauge-set') return loose('gauge-low') ? couplerId('low') : loose('gauge-high') ? couplerId('high') : null;
+  if (tool === 'gauge-set')
+    return loose('gauge-low') ? couplerId('low') : loose('gauge-high') ? couplerId('high') : null;
   return tool?.startsWith('can-') ? CAN : null;
 }
 
@@ -69,7 +80,9 @@ function marked(session: SessionModel, ui: WorkUi): string[] {
   const open = ui.open();
   const port = open?.kind === 'port' ? session.view().ports.find((one) => one.id === open.port) : undefined;
   if (!port?.traced) return [];
-  return session.layout.ports.filter(({ id }) => id === port.id).map(({ on }) => ('line' in on ? on.line : on.part));
+  return session.layout.ports
+    .filter(({ id }) => id === port.id)
+    .map(({ on }) => ('line' in on ? on.line : on.part));
 }
 
 const orZero = (value: number): number => (Number.isNaN(value) ? 0 : value);

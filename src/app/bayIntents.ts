@@ -11,7 +11,11 @@ import type { RunningSession } from './session';
 function canInHand(session: SessionModel, ui: WorkUi): string | null {
   const tool = ui.heldTool();
   const { cans } = session.view();
-  const can = cans.find((one) => one.id === tool) ?? cans.find((one) => one.onto !== null) ?? cans.find((one) => one.place !== 'mat') ?? cans[0];
+  const can =
+    cans.find((one) => one.id === tool) ??
+    cans.find((one) => one.onto !== null) ??
+    cans.find((one) => one.place !== 'mat') ??
+    cans[0];
   return can?.id ?? null;
 }
 
@@ -46,7 +50,13 @@ function look(ui: WorkUi, partId: string): void {
   ui.show({ kind: 'part', part: partId });
 }
 
-function drop(ui: WorkUi, session: SessionModel, item: string, target: string, zones: readonly string[]): void {
+function drop(
+  ui: WorkUi,
+  session: SessionModel,
+  item: string,
+  target: string,
+  zones: readonly string[],
+): void {
   const bayHose = hoseOfCoupler(item);
   const can = canInHand(session, ui);
   if (bayHose) dropCoupler(ui, coreHoseOf(bayHose), target, zones);
@@ -73,7 +83,9 @@ function fittingPorts(session: SessionModel, hose: string): string[] {
   if (coupler === null) return [];
   const boreMm = Math.round(fittings[coupler].diameterM * MM_PER_M);
   const free = session.view().ports.filter((port) => port.hose === null || port.hose === hose);
-  return session.layout.ports.filter((port) => port.boreMm === boreMm && free.some(({ id }) => id === port.id)).map(({ id }) => id);
+  return session.layout.ports
+    .filter((port) => port.boreMm === boreMm && free.some(({ id }) => id === port.id))
+    .map(({ id }) => id);
 }
 
 export function bayIntents({ model }: RunningSession, ui: WorkUi): BayCallbacks {

@@ -1,6 +1,7 @@
 /** The best scored result of each scenario, for the shelf. */
-import type { BestResult } from '../panels/Shelf';
+
 import type { DebriefData } from '../panels/debriefModel';
+import type { BestResult } from '../panels/Shelf';
 
 const KEY = 'portside-best';
 
@@ -22,7 +23,10 @@ export function keepResult(scenarioId: string, debrief: DebriefData): void {
   if (!debrief.scored || (bestOf(scenarioId)?.score ?? -1) >= debrief.reported) return;
   const domains = debrief.domains.map(({ earned, possible }) => (possible > 0 ? earned / possible : 0));
   try {
-    localStorage.setItem(KEY, JSON.stringify({ ...all(), [scenarioId]: { score: debrief.reported, mode: debrief.mode, domains } }));
+    localStorage.setItem(
+      KEY,
+      JSON.stringify({ ...all(), [scenarioId]: { score: debrief.reported, mode: debrief.mode, domains } }),
+    );
   } catch {
     // The shelf forgets it.
   }

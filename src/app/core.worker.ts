@@ -24,7 +24,8 @@ let lastLogMs = 0;
 let lastFrameStep = -1;
 let lastFrameRevision = -1;
 
-const post = (message: FromWorker, transfer: Transferable[] = []): void => self.postMessage(message, { transfer });
+const post = (message: FromWorker, transfer: Transferable[] = []): void =>
+  self.postMessage(message, { transfer });
 
 async function open(request: OpenRequest): Promise<void> {
   const started = performance.now();

@@ -30,8 +30,10 @@ export function startCore(request: OpenRequest, listener: CoreListener): CoreCli
   let latest: FrameMessage | null = null;
   let asked = 0;
 
-  const post = (message: ToWorker, transfer: Transferable[] = []): void => worker.postMessage(message, transfer);
-  const giveBack = (frame: Float64Array): void => post({ type: 'buffer', frame }, [frame.buffer as ArrayBuffer]);
+  const post = (message: ToWorker, transfer: Transferable[] = []): void =>
+    worker.postMessage(message, transfer);
+  const giveBack = (frame: Float64Array): void =>
+    post({ type: 'buffer', frame }, [frame.buffer as ArrayBuffer]);
   const paint = (): void => {
     asked = 0;
     if (!latest) return;

@@ -1,12 +1,13 @@
 /** The debrief out of a finished session: its log run again into a record, scored, and laid out as plain data. */
-import type { SessionCore } from '../session/corePort';
+
+import type { DebriefData, DebriefFinding, Trace } from '../panels/debriefModel';
+import { type Finding, PASS_MARK, type Score, score } from '../scoring/score';
 import { canonicalJson } from '../session/canonicalJson';
+import type { SessionCore } from '../session/corePort';
 import { engineHash } from '../session/engineHash';
 import { recordOf } from '../session/openSession';
 import { type SessionRecord, valueAt } from '../session/record/record';
 import { scenarioById } from '../session/scenario/library';
-import { type Finding, PASS_MARK, type Score, score } from '../scoring/score';
-import type { DebriefData, DebriefFinding, Trace } from '../panels/debriefModel';
 import { pointsOf, traceOf } from './traces';
 
 function kindOf(finding: Finding): DebriefFinding['kind'] {
@@ -59,4 +60,3 @@ export function makeDebrief(scenarioId: string, core: SessionCore): DebriefData 
     file: canonicalJson({ log, last: kept }),
   };
 }
-

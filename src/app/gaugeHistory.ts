@@ -3,7 +3,11 @@ import type { Samples } from '../panels/sessionModel';
 import { STEPS_PER_SECOND } from '../session/clock';
 
 const KEPT_S = 600;
-const CHANNELS = ['chargingGauge.gaugePressurePa', 'lowGauge.gaugePressurePa', 'highGauge.gaugePressurePa'] as const;
+const CHANNELS: readonly string[] = [
+  'chargingGauge.gaugePressurePa',
+  'lowGauge.gaugePressurePa',
+  'highGauge.gaugePressurePa',
+];
 
 export interface GaugeHistory {
   add(step: number, read: (channel: string) => number): void;
@@ -17,14 +21,17 @@ export function gaugeHistory(): GaugeHistory {
   return {
     add(step, read) {
       const second = Math.floor(step / STEPS_PER_SECOND);
-      while (seconds.length > 0 && seconds[seconds.length - 1] > second) for (const column of all) column.pop();
+      while (seconds.length > 0 && seconds[seconds.length - 1] > second)
+        for (const column of all) column.pop();
       if (seconds[seconds.length - 1] === second) return;
       seconds.push(second);
-      CHANNELS.forEach((channel, i) => columns[i].push(read(channel)));
+      CHANNELS.forEach((channel, i) => {
+        columns[i].push(read(channel));
+      });
       while (seconds[0] < second - KEPT_S) for (const column of all) column.shift();
     },
     of(channel) {
-      const i = CHANNELS.findIndex((one) => one === channel);
+      const i = CHANNELS.indexOf(channel);
       return { seconds, values: columns[i] ?? [] };
     },
   };

@@ -23,7 +23,11 @@ function show(root: HTMLElement, { engineHash, hashes }: StandardHashes): void {
     row.dataset.hash = stateHash;
     list.append(row);
   }
-  root.replaceChildren(line('h1', word('app.hash.title')), list, line('p', word('app.hash.engine', { hash: engineHash })));
+  root.replaceChildren(
+    line('h1', word('app.hash.title')),
+    list,
+    line('p', word('app.hash.engine', { hash: engineHash })),
+  );
 }
 
 const root = document.querySelector('#hash');

@@ -80,7 +80,8 @@ export function jobClock(): JobClock {
         lastWallMs = wallMs;
         return { steps: stepsLeft, untilNotable: runningOn === 'notable' };
       }
-      return { steps: lapse === 0 ? (owed(wallMs), 0) : owed(wallMs), untilNotable: lapse > 1 };
+      const steps = owed(wallMs);
+      return { steps: lapse === 0 ? 0 : steps, untilNotable: lapse > 1 };
     },
     ran(steps, notable, stuck) {
       if (runningOn !== null) {

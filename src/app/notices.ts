@@ -1,8 +1,8 @@
 /** What is said in the status plate: something that happened, why a hand's attempt came to nothing, why the clock fell back. */
 import { writeClock } from '../instruments/displayUnits';
 import type { Lapse } from '../panels/sessionModel';
-import type { Happening } from '../session/corePort';
 import { STEPS_PER_SECOND } from '../session/clock';
+import type { Happening } from '../session/corePort';
 import { isWordId, say, word } from '../words/words';
 
 type NameOf = (id: string) => string;
@@ -10,7 +10,11 @@ type NameOf = (id: string) => string;
 const named = (params: Readonly<Record<string, string>>, nameOf: NameOf): Record<string, string> =>
   Object.fromEntries(Object.entries(params).map(([key, value]) => [key, nameOf(value)]));
 
-export function refusalWords(reason: string, params: Readonly<Record<string, string>>, nameOf: NameOf): string {
+export function refusalWords(
+  reason: string,
+  params: Readonly<Record<string, string>>,
+  nameOf: NameOf,
+): string {
   return isWordId(reason) ? say({ id: reason, values: named(params, nameOf) }) : reason;
 }
 
@@ -33,4 +37,3 @@ export function watchWords(to: Lapse, notable: string | null, step: number): str
   if (what === null) return word('work.clock.heldAfter', { time: writeClock(step / STEPS_PER_SECOND) });
   return to === 0 ? word('work.clock.heldBy', { what }) : word('work.clock.fellBack', { what });
 }
-

@@ -3,11 +3,11 @@
  * changed that is no number, the view come out. The page keeps at most three buffers in flight.
  */
 import type { SaturationLine } from '../instruments/saturation';
+import type { DebriefData } from '../panels/debriefModel';
 import type { Lapse, RunOn } from '../panels/sessionModel';
 import type { Command, IdSet, Outcome } from '../plant/commandSpecs';
 import type { SignalSpec } from '../plant/signalTypes';
 import type { Mode, SessionLog, SessionView } from '../session/corePort';
-import type { DebriefData } from '../panels/debriefModel';
 
 export interface OpenRequest {
   readonly scenarioId: string;

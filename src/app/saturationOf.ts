@@ -26,7 +26,8 @@ export function saturationOf(id: RefrigerantId): SaturationLine {
   const vapourEnthalpyJPerKg: number[] = [];
   for (let i = 0; FROM_K + i * STEP_K < fluid.criticalTemperatureK; i++) {
     const pressure = pressureAt(fluid, FROM_K + i * STEP_K);
-    if (pressure === null || pressure < fluid.range.minPressurePa || pressure > fluid.range.maxPressurePa) continue;
+    if (pressure === null || pressure < fluid.range.minPressurePa || pressure > fluid.range.maxPressurePa)
+      continue;
     isobar.setPressurePa(pressure);
     temperatureK.push(FROM_K + i * STEP_K);
     pressurePa.push(pressure);
@@ -34,5 +35,12 @@ export function saturationOf(id: RefrigerantId): SaturationLine {
     vapourEnthalpyJPerKg.push(isobar.vapourEnthalpyJPerKg);
   }
   const { criticalPressurePa } = fluid;
-  return { fluid: id, temperatureK, pressurePa, liquidEnthalpyJPerKg, vapourEnthalpyJPerKg, criticalPressurePa };
+  return {
+    fluid: id,
+    temperatureK,
+    pressurePa,
+    liquidEnthalpyJPerKg,
+    vapourEnthalpyJPerKg,
+    criticalPressurePa,
+  };
 }

@@ -7,7 +7,10 @@ import type { ScenarioFacts } from '../panels/sessionModel';
 import { parseQuantity } from '../units/quantity';
 import { isWordId, say } from '../words/words';
 
-const scenarioFiles = import.meta.glob<ScenarioData>('../../scenarios/*.yaml', { eager: true, import: 'default' });
+const scenarioFiles = import.meta.glob<ScenarioData>('../../scenarios/*.yaml', {
+  eager: true,
+  import: 'default',
+});
 
 export const scenarioData: readonly ScenarioData[] = Object.values(scenarioFiles).sort(
   (a, b) => a.level - b.level || (a.id < b.id ? -1 : 1),

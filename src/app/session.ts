@@ -3,12 +3,12 @@
  * channel follows the latest one. Nothing here decides anything.
  */
 import { createSignal } from 'solid-js';
-import type { ClockState, Notice, SessionModel } from '../panels/sessionModel';
 import { layoutOf } from '../layout/layouts';
-import type { SessionView } from '../session/corePort';
-import { STEPS_PER_SECOND } from '../session/clock';
-import { type CoreClient, startCore } from './coreClient';
 import type { DebriefData } from '../panels/debriefModel';
+import type { ClockState, Notice, SessionModel } from '../panels/sessionModel';
+import { STEPS_PER_SECOND } from '../session/clock';
+import type { SessionView } from '../session/corePort';
+import { type CoreClient, startCore } from './coreClient';
 import { gaugeHistory } from './gaugeHistory';
 import { sessionNames } from './names';
 import { happeningWords, refusalWords, watchWords } from './notices';
@@ -38,9 +38,19 @@ const NOTICE_MS = 6000;
 export function openRunningSession(request: OpenRequest, hooks: SessionHooks): Promise<RunningSession> {
   const data = scenarioData.find((one) => one.id === request.scenarioId);
   if (!data) return Promise.reject(new RangeError(request.scenarioId));
-  const [seen, setSeen] = createSignal<Seen>({ view: null as unknown as SessionView, choices: null as unknown as Seen['choices'], probes: { air: null, line: null } });
+  const [seen, setSeen] = createSignal<Seen>({
+    view: null as unknown as SessionView,
+    choices: null as unknown as Seen['choices'],
+    probes: { air: null, line: null },
+  });
   const [painted, setPainted] = createSignal(0);
-  const [clock, setClock] = createSignal<ClockState>({ step: 0, seconds: 0, lapse: 0, runningOn: null, behind: false });
+  const [clock, setClock] = createSignal<ClockState>({
+    step: 0,
+    seconds: 0,
+    lapse: 0,
+    runningOn: null,
+    behind: false,
+  });
   const [notice, setNotice] = createSignal<Notice | null>(null);
   const [debrief, setDebrief] = createSignal<DebriefData | null>(null);
   const [failure, setFailure] = createSignal<string | null>(null);
@@ -59,7 +69,13 @@ export function openRunningSession(request: OpenRequest, hooks: SessionHooks): P
   };
   const tellNews = (before: SessionView, now: SessionView): void => {
     const newest = now.happened[0];
-    if (!newest || (before.happened[0]?.step === newest.step && before.happened.length === now.happened.length && before.happened[0]?.id === newest.id)) return;
+    if (
+      !newest ||
+      (before.happened[0]?.step === newest.step &&
+        before.happened.length === now.happened.length &&
+        before.happened[0]?.id === newest.id)
+    )
+      return;
     const words = happeningWords(newest, named);
     if (words) tell('note', words);
   };
@@ -67,7 +83,8 @@ export function openRunningSession(request: OpenRequest, hooks: SessionHooks): P
     if (message.type === 'log') hooks.onLog(message.log);
     else if (message.type === 'debriefed') setDebrief(message.debrief);
     else if (message.type === 'failed') setFailure(message.reason);
-    else if (message.type === 'clockFell') tell('clock', watchWords(message.to, message.notable, message.step));
+    else if (message.type === 'clockFell')
+      tell('clock', watchWords(message.to, message.notable, message.step));
   };
   const facts = factsOf(data);
   const layout = layoutOf(facts.vehicleId);
@@ -110,7 +127,9 @@ export function openRunningSession(request: OpenRequest, hooks: SessionHooks): P
   return new Promise((resolve, reject) => {
     client = startCore(request, {
       opened(message) {
-        message.channels.forEach((channel, index) => channelIndex.set(channel.id, index));
+        message.channels.forEach((channel, index) => {
+          channelIndex.set(channel.id, index);
+        });
         frame = new Float64Array(message.channels.length).fill(Number.NaN);
         saturation = message.saturation;
         setSeen(message);

@@ -3,7 +3,14 @@
  * data, written in the reader's units.
  */
 import type { ScenarioData } from '../../shared/schema/scenario';
-import { type DisplayUnits, inWords, plainNumber, writeMass, writePressure, writeTemperature } from '../instruments/displayUnits';
+import {
+  type DisplayUnits,
+  inWords,
+  plainNumber,
+  writeMass,
+  writePressure,
+  writeTemperature,
+} from '../instruments/displayUnits';
 import { type VehicleData, vehicleOf } from '../loop/car/vehicles';
 import type { Sheet } from '../panels/sessionModel';
 import { formatQuantity } from '../units/format';
@@ -21,7 +28,10 @@ function labelSheet({ label }: VehicleData, units: DisplayUnits): Sheet {
     head: [],
     rows: [
       [word('panels.sheet.refrigerant'), label.refrigerant],
-      [word('panels.sheet.charge'), word('panels.sheet.give', { value: mass(label.charge), tolerance: mass(label.tolerance) })],
+      [
+        word('panels.sheet.charge'),
+        word('panels.sheet.give', { value: mass(label.charge), tolerance: mass(label.tolerance) }),
+      ],
       [word('panels.sheet.oil'), label.oil],
     ],
   };
@@ -32,7 +42,11 @@ function serviceSheet({ service, switches }: VehicleData, units: DisplayUnits): 
   const span = (from: string, to: string): string => word('panels.sheet.span', { from, to });
   const pressures = (from: number, to: number, face: 'low' | 'high'): string =>
     span(writePressure(from, units.pressure, face).number, inWords(writePressure(to, units.pressure, face)));
-  const given = { rpm: plainNumber(service.engine * RPM_PER_HZ), minutes: plainNumber(service.minutes / S_PER_MIN), humidity: formatQuantity(service.humidity, 'percent', 1) };
+  const given = {
+    rpm: plainNumber(service.engine * RPM_PER_HZ),
+    minutes: plainNumber(service.minutes / S_PER_MIN),
+    humidity: formatQuantity(service.humidity, 'percent', 1),
+  };
   return {
     id: 'service',
     title: word('panels.sheet.pressures'),
@@ -48,7 +62,12 @@ function serviceSheet({ service, switches }: VehicleData, units: DisplayUnits): 
         closes: inWords(writePressure(switches.high.closes, units.pressure, 'high')),
       }),
     ],
-    head: [word('panels.sheet.airAt'), word('panels.sheet.lowSide'), word('panels.sheet.highSide'), word('panels.sheet.vent')],
+    head: [
+      word('panels.sheet.airAt'),
+      word('panels.sheet.lowSide'),
+      word('panels.sheet.highSide'),
+      word('panels.sheet.vent'),
+    ],
     rows: service.lines.map((line) => [
       temperature(line.ambient),
       pressures(line.lowFrom, line.lowTo, 'low'),
@@ -60,12 +79,20 @@ function serviceSheet({ service, switches }: VehicleData, units: DisplayUnits): 
 
 export function sheetsOf(data: ScenarioData, units: DisplayUnits): Sheet[] {
   const vehicle = vehicleOf(data.vehicle);
-  const papers = data.papers.map((paper): Sheet => ({ id: paper.id, title: paper.title, paragraphs: paper.lines, head: [], rows: [] }));
+  const papers = data.papers.map(
+    (paper): Sheet => ({ id: paper.id, title: paper.title, paragraphs: paper.lines, head: [], rows: [] }),
+  );
   return [labelSheet(vehicle, units), ...papers, serviceSheet(vehicle, units)];
 }
 
 /** Heading and text of the label under the bonnet, as printed. */
 export function bayLabelOf(data: ScenarioData): readonly [heading: string, text: string] {
   const { label } = vehicleOf(data.vehicle);
-  return [word('name.labelHeading'), word('name.labelText', { refrigerant: label.refrigerant, charge: formatQuantity(label.charge, 'kg', 0.01) })];
+  return [
+    word('name.labelHeading'),
+    word('name.labelText', {
+      refrigerant: label.refrigerant,
+      charge: formatQuantity(label.charge, 'kg', 0.01),
+    }),
+  ];
 }

@@ -1,7 +1,8 @@
 /** Curves of a record for the debrief: at most one point a second, thinned to what a plot can show. */
+
+import type { PointTrace, Trace } from '../panels/debriefModel';
 import { STEPS_PER_SECOND } from '../session/clock';
 import { indexOfSignal, type SessionRecord } from '../session/record/record';
-import type { PointTrace, Trace } from '../panels/debriefModel';
 
 /** More points than this no plot can show. */
 const MOST_POINTS = 1500;
@@ -32,11 +33,15 @@ export function traceOf(record: SessionRecord, id: Trace['id'], signal: string):
 
 /** Twelve numbers a second: pressure, enthalpy and temperature of points 1 to 4. */
 export function pointsOf(record: SessionRecord): PointTrace {
-  const columns = [1, 2, 3, 4].flatMap((point) => QUANTITIES.map((quantity) => indexOfSignal(record, `point${point}.${quantity}`)));
+  const columns = [1, 2, 3, 4].flatMap((point) =>
+    QUANTITIES.map((quantity) => indexOfSignal(record, `point${point}.${quantity}`)),
+  );
   const rows = rowsToShow(record);
   const width = record.signals.length;
   return {
     seconds: Float64Array.from(rows, (row) => record.steps[row] / STEPS_PER_SECOND),
-    values: Float64Array.from(rows.flatMap((row) => columns.map((column) => record.values[row * width + column]))),
+    values: Float64Array.from(
+      rows.flatMap((row) => columns.map((column) => record.values[row * width + column])),
+    ),
   };
 }

@@ -6,7 +6,15 @@ import { createMemo, For, type JSX, Show } from 'solid-js';
 import { word } from '../words/words';
 import type { DisplayUnits } from './displayUnits';
 import { type GaugeReading, needleAngleDeg } from './gaugeReading';
-import { type FaceKind, type ScaleMark, gaugeAngleDeg, SCALE_END_DEG, SCALE_START_DEG, scaleMarks, vacuumMarks } from './gaugeScale';
+import {
+  type FaceKind,
+  gaugeAngleDeg,
+  SCALE_END_DEG,
+  SCALE_START_DEG,
+  type ScaleMark,
+  scaleMarks,
+  vacuumMarks,
+} from './gaugeScale';
 import { arcPath, type Centre, polarPoint, radialPath } from './polar';
 import type { SaturationLine } from './saturation';
 import { saturationMarks } from './saturationMarks';
@@ -34,7 +42,8 @@ const facePath = (): string => {
   return `${arcPath(CENTRE, 128, FACE_FROM_DEG, FACE_TO_DEG)}Q${right - 3} 213 ${right - 12} 213H${left[0] + 12}Q${left[0] + 3} 213 ${left}Z`;
 };
 
-const tickClass = (mark: ScaleMark): string => (mark.size === 'minor' ? 'g-t' : mark.size === 'middle' ? 'g-t m' : 'g-t b');
+const tickClass = (mark: ScaleMark): string =>
+  mark.size === 'minor' ? 'g-t' : mark.size === 'middle' ? 'g-t m' : 'g-t b';
 
 function PressureMarks(props: { readonly face: FaceKind; readonly units: DisplayUnits }): JSX.Element {
   return (
@@ -90,7 +99,11 @@ function VacuumPart(props: { readonly units: DisplayUnits }): JSX.Element {
   );
 }
 
-function BoilingScale(props: { readonly face: FaceKind; readonly units: DisplayUnits; readonly line: SaturationLine }): JSX.Element {
+function BoilingScale(props: {
+  readonly face: FaceKind;
+  readonly units: DisplayUnits;
+  readonly line: SaturationLine;
+}): JSX.Element {
   return (
     <>
       <path class="g-arc2" d={arcPath(CENTRE, 65, SCALE_START_DEG, SCALE_END_DEG)} />
@@ -105,7 +118,10 @@ function BoilingScale(props: { readonly face: FaceKind; readonly units: DisplayU
                 d={radialPath(CENTRE, 65, mark.kind === 'round' ? 58 : 61.5, mark.angleDeg)}
               />
               <Show when={mark.freezing}>
-                <path class="g-t2" d={`M${sx - 4} ${sy}h8M${sx - 2} ${sy - 3.5}l4 7M${sx + 2} ${sy - 3.5}l-4 7`} />
+                <path
+                  class="g-t2"
+                  d={`M${sx - 4} ${sy}h8M${sx - 2} ${sy - 3.5}l4 7M${sx + 2} ${sy - 3.5}l-4 7`}
+                />
               </Show>
               <Show when={mark.numeral}>
                 <text class="g-n2" classList={{ alt: mark.alternate }} x={x} y={y + 3.5}>
@@ -167,7 +183,11 @@ export function GaugeFace(props: GaugeFaceProps): JSX.Element {
         )}
       </Show>
       <Show when={angle() !== null}>
-        <path class="g-needle" d="M107 -1.16L0 -3.6L0 3.6L107 1.16Z" transform={`translate(150 136) rotate(${angle()})`} />
+        <path
+          class="g-needle"
+          d="M107 -1.16L0 -3.6L0 3.6L107 1.16Z"
+          transform={`translate(150 136) rotate(${angle()})`}
+        />
       </Show>
       <HubMark hub={props.hub} />
       <text class="g-big" x="150" y="201">

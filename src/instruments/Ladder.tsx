@@ -19,7 +19,9 @@ const WIDTH = 300;
 const LEFT = 12;
 const RIGHT = 14;
 
-const SCALES: Readonly<Record<FaceKind, Readonly<Record<PressureUnit, readonly [end: number, major: number, minor: number]>>>> = {
+const SCALES: Readonly<
+  Record<FaceKind, Readonly<Record<PressureUnit, readonly [end: number, major: number, minor: number]>>>
+> = {
   low: { psi: [120, 20, 10], kPa: [800, 200, 100], bar: [8, 2, 1] },
   high: { psi: [450, 100, 50], kPa: [3000, 1000, 500], bar: [30, 10, 5] },
 };
@@ -32,7 +34,8 @@ export function ladderX(value: number, end: number): number {
 
 export function Ladder(props: LadderProps): JSX.Element {
   const scale = (): readonly [number, number, number] => SCALES[props.face][props.unit];
-  const marks = (): number[] => Array.from({ length: Math.floor(scale()[0] / scale()[2]) + 1 }, (_, i) => i * scale()[2]);
+  const marks = (): number[] =>
+    Array.from({ length: Math.floor(scale()[0] / scale()[2]) + 1 }, (_, i) => i * scale()[2]);
   const pointerX = (): number => ladderX(props.gaugePressurePa / paPerUnit[props.unit], scale()[0]);
   const coupled = (): boolean => !Number.isNaN(props.gaugePressurePa);
   const letter = (): string => ({ low: 'L', high: 'H', charging: 'C' })[props.hub];

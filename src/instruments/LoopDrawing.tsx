@@ -32,7 +32,13 @@ function Pipe(props: { readonly d: string; readonly width: number; readonly phas
 }
 
 /** One pass: vapour as ground, liquid from below up to its level. */
-function PassBar(props: { readonly x: number; readonly y: number; readonly width: number; readonly pass: Pass; readonly reversed: boolean }): JSX.Element {
+function PassBar(props: {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly pass: Pass;
+  readonly reversed: boolean;
+}): JSX.Element {
   const left = (): number => (props.reversed ? props.pass.liquidTo : props.pass.liquidFrom);
   const right = (): number => (props.reversed ? props.pass.liquidFrom : props.pass.liquidTo);
   const y = (level: number): number => props.y + PASS_HEIGHT * (1 - level);
@@ -41,10 +47,21 @@ function PassBar(props: { readonly x: number; readonly y: number; readonly width
   return (
     <g>
       <rect x={props.x} y={props.y} width={props.width} height={PASS_HEIGHT} rx="9.5" fill="url(#t-vap)" />
-      <Show when={props.pass.phase === 'liquid'} fallback={<path d={level()} fill="url(#t-liq)" class="level" />}>
+      <Show
+        when={props.pass.phase === 'liquid'}
+        fallback={<path d={level()} fill="url(#t-liq)" class="level" />}
+      >
         <rect x={props.x} y={props.y} width={props.width} height={PASS_HEIGHT} rx="9.5" fill="url(#t-liq)" />
       </Show>
-      <rect x={props.x} y={props.y} width={props.width} height={PASS_HEIGHT} rx="9.5" class="wall" stroke-width="2.2" />
+      <rect
+        x={props.x}
+        y={props.y}
+        width={props.width}
+        height={PASS_HEIGHT}
+        rx="9.5"
+        class="wall"
+        stroke-width="2.2"
+      />
     </g>
   );
 }
@@ -72,7 +89,13 @@ function Coil(props: CoilProps): JSX.Element {
       <For each={props.passes}>
         {(pass, i) => (
           <>
-            <PassBar x={props.x} y={props.y + i() * props.step} width={width} pass={pass} reversed={(i() % 2 === 1) === (props.firstTurn === 'right')} />
+            <PassBar
+              x={props.x}
+              y={props.y + i() * props.step}
+              width={width}
+              pass={pass}
+              reversed={(i() % 2 === 1) === (props.firstTurn === 'right')}
+            />
             <Show when={i() < props.passes.length - 1}>
               <path d={turn(i())} class="wall" stroke-width="2.4" />
             </Show>
@@ -83,7 +106,12 @@ function Coil(props: CoilProps): JSX.Element {
   );
 }
 
-function Label(props: { readonly x: number; readonly y: number; readonly text: string; readonly anchor?: 'start' | 'middle' | 'end' }): JSX.Element {
+function Label(props: {
+  readonly x: number;
+  readonly y: number;
+  readonly text: string;
+  readonly anchor?: 'start' | 'middle' | 'end';
+}): JSX.Element {
   return (
     <text x={props.x} y={props.y} class="l-t" text-anchor={props.anchor ?? 'start'}>
       {props.text}
@@ -91,11 +119,18 @@ function Label(props: { readonly x: number; readonly y: number; readonly text: s
   );
 }
 
-function NumberedPoint(props: { readonly x: number; readonly y: number; readonly number: number }): JSX.Element {
+function NumberedPoint(props: {
+  readonly x: number;
+  readonly y: number;
+  readonly number: number;
+}): JSX.Element {
   const low = (): boolean => props.number === 1 || props.number === 4;
   return (
     <g transform={`translate(${props.x} ${props.y})`}>
-      <Show when={low()} fallback={<rect x="-12.5" y="-12.5" width="25" height="25" rx="3" class="pt-high" />}>
+      <Show
+        when={low()}
+        fallback={<rect x="-12.5" y="-12.5" width="25" height="25" rx="3" class="pt-high" />}
+      >
         <circle r="13" class="pt-low" />
       </Show>
       <text y="5" class="c-pt">
@@ -106,7 +141,13 @@ function NumberedPoint(props: { readonly x: number; readonly y: number; readonly
 }
 
 function Arrow(props: { readonly x: number; readonly y: number; readonly turn: number }): JSX.Element {
-  return <path d="M-8-7L6 0L-8 7z" transform={`translate(${props.x} ${props.y}) rotate(${props.turn})`} class="flow-arrow" />;
+  return (
+    <path
+      d="M-8-7L6 0L-8 7z"
+      transform={`translate(${props.x} ${props.y}) rotate(${props.turn})`}
+      class="flow-arrow"
+    />
+  );
 }
 
 function Frames(props: { readonly low: string; readonly high: string }): JSX.Element {
@@ -132,18 +173,38 @@ function Frames(props: { readonly low: string; readonly high: string }): JSX.Ele
   );
 }
 
-function Vessels(props: { readonly metering: 'orifice' | 'valve'; readonly suction: Phase; readonly liquid: Phase }): JSX.Element {
+function Vessels(props: {
+  readonly metering: 'orifice' | 'valve';
+  readonly suction: Phase;
+  readonly liquid: Phase;
+}): JSX.Element {
   return (
     <Show
       when={props.metering === 'orifice'}
       fallback={
         <>
-          <rect x="432" y="352" width="54" height="50" rx="14" fill={`url(#${TEXTURE[props.liquid]})`} class="vessel" />
+          <rect
+            x="432"
+            y="352"
+            width="54"
+            height="50"
+            rx="14"
+            fill={`url(#${TEXTURE[props.liquid]})`}
+            class="vessel"
+          />
           <Label x={459} y={344} anchor="middle" text={word('instrument.loop.receiver')} />
         </>
       }
     >
-      <rect x="168" y="92" width="76" height="84" rx="26" fill={`url(#${TEXTURE[props.suction]})`} class="vessel" />
+      <rect
+        x="168"
+        y="92"
+        width="76"
+        height="84"
+        rx="26"
+        fill={`url(#${TEXTURE[props.suction]})`}
+        class="vessel"
+      />
       <Label x={22} y={120} text={word('instrument.loop.accumulator')} />
     </Show>
   );
@@ -177,7 +238,10 @@ export function LoopDrawing(props: LoopDrawingProps): JSX.Element {
     <svg viewBox="0 0 680 430" class="loopd" role="img" aria-label={word('instrument.loop.label')}>
       <g color="var(--ink)">
         <Frames low={props.low} high={props.high} />
-        <Show when={props.metering === 'orifice'} fallback={<Pipe d="M155 202V74H302" width={15} phase={phase(0)} />}>
+        <Show
+          when={props.metering === 'orifice'}
+          fallback={<Pipe d="M155 202V74H302" width={15} phase={phase(0)} />}
+        >
           <Pipe d="M155 202V120H168" width={15} phase={phase(0)} />
           <Pipe d="M206 92V74H302" width={15} phase={phase(0)} />
         </Show>

@@ -101,7 +101,10 @@ function Point(props: { readonly point: StatePoint; readonly number: number }): 
   const low = (): boolean => props.number === 1 || props.number === 4;
   return (
     <g data-point={props.number} transform={`translate(${x()} ${y()})`}>
-      <Show when={low()} fallback={<rect x="-11.5" y="-11.5" width="23" height="23" rx="3" class="pt-high" />}>
+      <Show
+        when={low()}
+        fallback={<rect x="-11.5" y="-11.5" width="23" height="23" rx="3" class="pt-high" />}
+      >
         <circle r="12" class="pt-low" />
       </Show>
       <text y="5" class="c-pt">
@@ -117,7 +120,12 @@ export function PressureEnthalpy(props: PressureEnthalpyProps): JSX.Element {
   const stretch = (from: number, to: number): string =>
     `M${phX(at(from).enthalpyJPerKg)} ${phY(at(from).pressurePa)}L${phX(at(to).enthalpyJPerKg)} ${phY(at(to).pressurePa)}`;
   return (
-    <svg viewBox={`0 0 ${PH_WIDTH} ${PH_HEIGHT}`} class="phd" role="img" aria-label={word('instrument.diagram.label', { fluid: props.saturation.fluid })}>
+    <svg
+      viewBox={`0 0 ${PH_WIDTH} ${PH_HEIGHT}`}
+      class="phd"
+      role="img"
+      aria-label={word('instrument.diagram.label', { fluid: props.saturation.fluid })}
+    >
       <Axes />
       <Dome saturation={props.saturation} unit={props.temperatureUnit} />
       <Show when={known()}>

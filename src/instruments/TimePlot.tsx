@@ -59,7 +59,10 @@ function laneScale(lane: Lane, top: number, bottom: number) {
   }
   if (!Number.isFinite(low)) return scaleLinear().domain([0, 1]).range([bottom, top]);
   if (lane.kind !== 'plain') low = Math.min(low, 0);
-  return scaleLinear().domain([low, Math.max(high, low + 1)]).nice(MARKS).range([bottom, top]);
+  return scaleLinear()
+    .domain([low, Math.max(high, low + 1)])
+    .nice(MARKS)
+    .range([bottom, top]);
 }
 
 function tracePath(lane: Lane, x: (seconds: number) => number, y: (value: number) => number): string {
@@ -73,9 +76,15 @@ function tracePath(lane: Lane, x: (seconds: number) => number, y: (value: number
 }
 
 /** Round marks on the low side, square ones on the high side, so that the two are told apart without colour. */
-function Marks(props: { readonly lane: Lane; readonly x: (s: number) => number; readonly y: (v: number) => number }): JSX.Element {
+function Marks(props: {
+  readonly lane: Lane;
+  readonly x: (s: number) => number;
+  readonly y: (v: number) => number;
+}): JSX.Element {
   const rows = (): number[] =>
-    [0.12, 0.38, 0.62, 0.88].map((share) => Math.floor(share * (props.lane.seconds.length - 1))).filter((i) => Number.isFinite(props.lane.values[i]));
+    [0.12, 0.38, 0.62, 0.88]
+      .map((share) => Math.floor(share * (props.lane.seconds.length - 1)))
+      .filter((i) => Number.isFinite(props.lane.values[i]));
   return (
     <For each={rows()}>
       {(i) => {
@@ -91,7 +100,12 @@ function Marks(props: { readonly lane: Lane; readonly x: (s: number) => number; 
   );
 }
 
-function LaneView(props: { readonly lane: Lane; readonly frame: Frame; readonly top: number; readonly height: number }): JSX.Element {
+function LaneView(props: {
+  readonly lane: Lane;
+  readonly frame: Frame;
+  readonly top: number;
+  readonly height: number;
+}): JSX.Element {
   const bottom = (): number => props.top + props.height;
   const scale = () => laneScale(props.lane, props.top, bottom());
   return (
@@ -99,7 +113,13 @@ function LaneView(props: { readonly lane: Lane; readonly frame: Frame; readonly 
       <rect x={LEFT} y={props.top} width={props.frame.right - LEFT} height={props.height} class="frame" />
       <For each={props.frame.axis.folds}>
         {(fold) => (
-          <rect x={props.frame.x(fold.fromS)} y={props.top} width={props.frame.x(fold.toS) - props.frame.x(fold.fromS)} height={props.height} class="fold" />
+          <rect
+            x={props.frame.x(fold.fromS)}
+            y={props.top}
+            width={props.frame.x(fold.toS) - props.frame.x(fold.fromS)}
+            height={props.height}
+            class="fold"
+          />
         )}
       </For>
       <For each={scale().ticks(MARKS)}>
@@ -133,8 +153,18 @@ function LaneView(props: { readonly lane: Lane; readonly frame: Frame; readonly 
   );
 }
 
-function Pins(props: { readonly pins: readonly Pin[]; readonly frame: Frame; readonly bottom: number; readonly cursorS: number | null }): JSX.Element {
-  const placed = () => spreadPins(props.pins.map((pin) => props.frame.x(pin.seconds)), LEFT, props.frame.right);
+function Pins(props: {
+  readonly pins: readonly Pin[];
+  readonly frame: Frame;
+  readonly bottom: number;
+  readonly cursorS: number | null;
+}): JSX.Element {
+  const placed = () =>
+    spreadPins(
+      props.pins.map((pin) => props.frame.x(pin.seconds)),
+      LEFT,
+      props.frame.right,
+    );
   return (
     <For each={props.pins}>
       {(pin, i) => {
@@ -142,8 +172,20 @@ function Pins(props: { readonly pins: readonly Pin[]; readonly frame: Frame; rea
         const chosen = (): boolean => props.cursorS !== null && Math.abs(pin.seconds - props.cursorS) < 0.5;
         return (
           <g>
-            <path class="pin-line" classList={{ on: chosen() }} d={`M${props.frame.x(pin.seconds)} ${TOP - 12}V${props.bottom}`} />
-            <rect class="pin" classList={{ on: chosen() }} x={at() - 9.5} y="2" width="19" height="19" rx="4" />
+            <path
+              class="pin-line"
+              classList={{ on: chosen() }}
+              d={`M${props.frame.x(pin.seconds)} ${TOP - 12}V${props.bottom}`}
+            />
+            <rect
+              class="pin"
+              classList={{ on: chosen() }}
+              x={at() - 9.5}
+              y="2"
+              width="19"
+              height="19"
+              rx="4"
+            />
             <text class="c-pin" x={at()} y="16">
               {pin.number}
             </text>
@@ -167,7 +209,9 @@ export function TimePlot(props: TimePlotProps): JSX.Element {
     return { axis, right, x: (seconds) => tenth(LEFT + axis.share(seconds) * (right - LEFT)) };
   };
   const bottom = (): number => height() - 24;
-  const room = (): number => (bottom() - TOP - GAP * (props.lanes.length - 1)) / props.lanes.reduce((sum, lane) => sum + weight(lane), 0);
+  const room = (): number =>
+    (bottom() - TOP - GAP * (props.lanes.length - 1)) /
+    props.lanes.reduce((sum, lane) => sum + weight(lane), 0);
   const tops = (): number[] => {
     let top = TOP;
     return props.lanes.map((lane) => {
@@ -184,7 +228,11 @@ export function TimePlot(props: TimePlotProps): JSX.Element {
     });
   return (
     <svg viewBox={`0 0 ${width()} ${height()}`} class="tplot" role="img" aria-label={label()}>
-      <For each={props.lanes}>{(lane, i) => <LaneView lane={lane} frame={frame()} top={tops()[i()]} height={room() * weight(lane)} />}</For>
+      <For each={props.lanes}>
+        {(lane, i) => (
+          <LaneView lane={lane} frame={frame()} top={tops()[i()]} height={room() * weight(lane)} />
+        )}
+      </For>
       <Pins pins={props.pins} frame={frame()} bottom={bottom()} cursorS={props.cursorS} />
       <Show when={props.cursorS !== null}>
         <path class="cursor-line" d={`M${frame().x(props.cursorS ?? 0)} ${TOP - 8}V${bottom()}`} />

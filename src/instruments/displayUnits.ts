@@ -4,7 +4,14 @@
  * gauge pressures unless a name says absolute.
  */
 import { DISPLAY_UNITS, ENGLISH_MARKS, formatNumber, valueInUnit } from '../units/format';
-import { inchesOfVacuumFromGaugePa, PA_PER_BAR, PA_PER_INCH_OF_MERCURY, PA_PER_KPA, PA_PER_PSI, STANDARD_ATMOSPHERE_PA } from '../units/pressure';
+import {
+  inchesOfVacuumFromGaugePa,
+  PA_PER_BAR,
+  PA_PER_INCH_OF_MERCURY,
+  PA_PER_KPA,
+  PA_PER_PSI,
+  STANDARD_ATMOSPHERE_PA,
+} from '../units/pressure';
 
 export type PressureUnit = 'psi' | 'kPa' | 'bar';
 export type TemperatureUnit = 'degC' | 'degF';
@@ -16,7 +23,11 @@ export interface DisplayUnits {
   readonly mass: MassUnit;
 }
 
-export const paPerUnit: Readonly<Record<PressureUnit, number>> = { psi: PA_PER_PSI, kPa: PA_PER_KPA, bar: PA_PER_BAR };
+export const paPerUnit: Readonly<Record<PressureUnit, number>> = {
+  psi: PA_PER_PSI,
+  kPa: PA_PER_KPA,
+  bar: PA_PER_BAR,
+};
 export const ATMOSPHERE_PA = STANDARD_ATMOSPHERE_PA;
 
 /** A number with a fixed count of decimals, thousands separated, true minus, no minus zero. */
@@ -37,9 +48,15 @@ const DIAL_STEP = { low: { psi: 1, kPa: 5, bar: 0.1 }, high: { psi: 1, kPa: 10, 
 /** A gauge pressure as its dial is read; below zero a low dial in psi tells inches of mercury. */
 export function writePressure(gaugePressurePa: number, unit: PressureUnit, face: 'low' | 'high'): Written {
   if (unit === 'psi' && face === 'low' && gaugePressurePa < -PA_PER_INCH_OF_MERCURY / 2) {
-    return { number: plainNumber(inchesOfVacuumFromGaugePa(gaugePressurePa)), unit: `${DISPLAY_UNITS.inHg.symbol} vac` };
+    return {
+      number: plainNumber(inchesOfVacuumFromGaugePa(gaugePressurePa)),
+      unit: `${DISPLAY_UNITS.inHg.symbol} vac`,
+    };
   }
-  return { number: formatNumber(valueInUnit(gaugePressurePa, unit), DIAL_STEP[face][unit], ENGLISH_MARKS), unit };
+  return {
+    number: formatNumber(valueInUnit(gaugePressurePa, unit), DIAL_STEP[face][unit], ENGLISH_MARKS),
+    unit,
+  };
 }
 
 export function writeTemperature(temperatureK: number, unit: TemperatureUnit, decimals = 0): Written {

@@ -3,7 +3,15 @@
  * the other unit and what it means as a boiling temperature. Pure; face, ladder, text twin and speech say the same.
  */
 import { word } from '../words/words';
-import { ATMOSPHERE_PA, type DisplayUnits, inWords, paPerUnit, plainNumber, writePressure, writeTemperature } from './displayUnits';
+import {
+  ATMOSPHERE_PA,
+  type DisplayUnits,
+  inWords,
+  paPerUnit,
+  plainNumber,
+  writePressure,
+  writeTemperature,
+} from './displayUnits';
 import { type FaceKind, fullScalePa, gaugeAngleDeg } from './gaugeScale';
 import { type SaturationLine, saturationTemperatureK } from './saturation';
 
@@ -57,7 +65,10 @@ function meaningOf(
   const boilsK = line ? saturationTemperatureK(line, pa + ATMOSPHERE_PA) : Number.NaN;
   const other = otherUnit(pa, units, face);
   if (Number.isNaN(boilsK)) return ['', other];
-  return [other, word('instrument.boils', { temperature: inWords(writeTemperature(boilsK, units.temperature)) })];
+  return [
+    other,
+    word('instrument.boils', { temperature: inWords(writeTemperature(boilsK, units.temperature)) }),
+  ];
 }
 
 /** The last round number of the scale, for "more than". */
@@ -77,7 +88,11 @@ export function readGauge(
   const written = writePressure(state === 'under' ? 0 : gaugePressurePa, units.pressure, face);
   const end = plainNumber(lastNumeral(face, units));
   const number =
-    state === 'off' ? word('instrument.nothing') : state === 'over' ? word('instrument.over', { number: end }) : written.number;
+    state === 'off'
+      ? word('instrument.nothing')
+      : state === 'over'
+        ? word('instrument.over', { number: end })
+        : written.number;
   const unit = state === 'off' || state === 'over' ? units.pressure : written.unit;
   const [other, short] = meaningOf(state, gaugePressurePa, face, units, line);
   const meaning = other === '' ? short : word('instrument.other', { reading: other, meaning: short });

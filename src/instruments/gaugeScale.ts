@@ -31,7 +31,8 @@ export function gaugeAngleDeg(face: FaceKind, gaugePressurePa: number): number {
   const full = fullScalePa[face];
   if (gaugePressurePa > full) return SCALE_END_DEG + REST_PAST_END_DEG;
   if (face === 'high') return SCALE_START_DEG + (SWEEP_DEG * Math.max(0, gaugePressurePa)) / full;
-  if (gaugePressurePa < 0) return SCALE_START_DEG + VACUUM_DEG * (1 + Math.max(gaugePressurePa, -VACUUM_PA) / VACUUM_PA);
+  if (gaugePressurePa < 0)
+    return SCALE_START_DEG + VACUUM_DEG * (1 + Math.max(gaugePressurePa, -VACUUM_PA) / VACUUM_PA);
   return SCALE_START_DEG + VACUUM_DEG + ((SWEEP_DEG - VACUUM_DEG) * gaugePressurePa) / full;
 }
 

@@ -3,8 +3,9 @@
  * so the quality at each place follows from pressure and enthalpy. Good enough for a picture of textures, and said to be
  * no more than that.
  */
-import { qualityAt, type SaturationLine } from './saturation';
+
 import type { StatePoint } from './phGeometry';
+import { qualityAt, type SaturationLine } from './saturation';
 
 export type Phase = 'liquid' | 'mixture' | 'vapour';
 
@@ -27,9 +28,18 @@ const drawnLevel = (quality: number): number => {
 };
 
 /** Passes of a coil between two state points at the pressure of the inlet, in the order of flow. */
-export function coilPasses(line: SaturationLine, inlet: StatePoint, outlet: StatePoint, count: number): Pass[] {
+export function coilPasses(
+  line: SaturationLine,
+  inlet: StatePoint,
+  outlet: StatePoint,
+  count: number,
+): Pass[] {
   const at = (share: number): number =>
-    qualityAt(line, inlet.pressurePa, inlet.enthalpyJPerKg + share * (outlet.enthalpyJPerKg - inlet.enthalpyJPerKg));
+    qualityAt(
+      line,
+      inlet.pressurePa,
+      inlet.enthalpyJPerKg + share * (outlet.enthalpyJPerKg - inlet.enthalpyJPerKg),
+    );
   return Array.from({ length: count }, (_, i) => {
     const from = at(i / count);
     const to = at((i + 1) / count);

@@ -11,13 +11,19 @@ export const PH_HEIGHT = 430;
 export const PH_FRAME = { left: 54, right: 16, top: 30, bottom: 46 } as const;
 
 export const PRESSURE_MARKS_PA = [100_000, 200_000, 500_000, 1_000_000, 2_000_000, 5_000_000] as const;
-export const ENTHALPY_MARKS_J_PER_KG = [150_000, 200_000, 250_000, 300_000, 350_000, 400_000, 450_000] as const;
+export const ENTHALPY_MARKS_J_PER_KG = [
+  150_000, 200_000, 250_000, 300_000, 350_000, 400_000, 450_000,
+] as const;
 export const ISOTHERMS_K = [253.15, 273.15, 293.15, 313.15, 333.15, 353.15] as const;
 
 const tenth = (value: number): number => Math.round(value * 10) / 10;
 
-const enthalpyScale = scaleLinear().domain([150_000, 480_000]).range([PH_FRAME.left, PH_WIDTH - PH_FRAME.right]);
-const pressureScale = scaleLog().domain([100_000, 5_000_000]).range([PH_HEIGHT - PH_FRAME.bottom, PH_FRAME.top]);
+const enthalpyScale = scaleLinear()
+  .domain([150_000, 480_000])
+  .range([PH_FRAME.left, PH_WIDTH - PH_FRAME.right]);
+const pressureScale = scaleLog()
+  .domain([100_000, 5_000_000])
+  .range([PH_HEIGHT - PH_FRAME.bottom, PH_FRAME.top]);
 
 export const phX = (enthalpyJPerKg: number): number => tenth(enthalpyScale(enthalpyJPerKg));
 /** Pressure below the axis is held at its foot. */
@@ -30,9 +36,13 @@ const path = line<readonly [number, number]>()
 
 /** Liquid line up, over the critical pressure in a curve (the tables end just short of it), vapour line down. */
 export function domePath(saturation: SaturationLine): string {
-  const shown = saturation.pressurePa.map((pressure, i) => ({ pressure, i })).filter(({ pressure }) => pressure >= 90_000);
+  const shown = saturation.pressurePa
+    .map((pressure, i) => ({ pressure, i }))
+    .filter(({ pressure }) => pressure >= 90_000);
   const liquid = shown.map(({ pressure, i }) => [saturation.liquidEnthalpyJPerKg[i], pressure] as const);
-  const vapour = shown.map(({ pressure, i }) => [saturation.vapourEnthalpyJPerKg[i], pressure] as const).reverse();
+  const vapour = shown
+    .map(({ pressure, i }) => [saturation.vapourEnthalpyJPerKg[i], pressure] as const)
+    .reverse();
   const [[left, top], [right]] = [liquid[liquid.length - 1], vapour[0]];
   const middle = tenth((phX(left) + phX(right)) / 2);
   const control = tenth(2 * phY(saturation.criticalPressurePa) - phY(top));
@@ -41,10 +51,17 @@ export function domePath(saturation: SaturationLine): string {
 }
 
 /** The horizontal stretch of one temperature inside the dome: y, left x, right x; null where it is not in the picture. */
-export function isotherm(saturation: SaturationLine, temperatureK: number): { readonly y: number; readonly left: number; readonly right: number } | null {
+export function isotherm(
+  saturation: SaturationLine,
+  temperatureK: number,
+): { readonly y: number; readonly left: number; readonly right: number } | null {
   const i = saturation.temperatureK.findIndex((sample) => Math.abs(sample - temperatureK) < 0.51);
   if (i < 0) return null;
-  return { y: phY(saturation.pressurePa[i]), left: phX(saturation.liquidEnthalpyJPerKg[i]), right: phX(saturation.vapourEnthalpyJPerKg[i]) };
+  return {
+    y: phY(saturation.pressurePa[i]),
+    left: phX(saturation.liquidEnthalpyJPerKg[i]),
+    right: phX(saturation.vapourEnthalpyJPerKg[i]),
+  };
 }
 
 export interface StatePoint {
@@ -53,7 +70,8 @@ export interface StatePoint {
   readonly temperatureK: number;
 }
 
-export const isKnown = (point: StatePoint): boolean => Number.isFinite(point.pressurePa) && Number.isFinite(point.enthalpyJPerKg);
+export const isKnown = (point: StatePoint): boolean =>
+  Number.isFinite(point.pressurePa) && Number.isFinite(point.enthalpyJPerKg);
 
 /** Path through points, closed. */
 export function cyclePath(points: readonly StatePoint[]): string {

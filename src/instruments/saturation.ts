@@ -38,7 +38,8 @@ export function saturationPressurePa(line: SaturationLine, temperatureK: number)
 export function saturationTemperatureK(line: SaturationLine, pressurePa: number): number {
   const i = segment(line.pressurePa, pressurePa);
   if (i < 0) return Number.NaN;
-  const share = Math.log(pressurePa / line.pressurePa[i]) / Math.log(line.pressurePa[i + 1] / line.pressurePa[i]);
+  const share =
+    Math.log(pressurePa / line.pressurePa[i]) / Math.log(line.pressurePa[i + 1] / line.pressurePa[i]);
   return line.temperatureK[i] + share * (line.temperatureK[i + 1] - line.temperatureK[i]);
 }
 
@@ -46,7 +47,8 @@ export function saturationTemperatureK(line: SaturationLine, pressurePa: number)
 export function qualityAt(line: SaturationLine, pressurePa: number, enthalpyJPerKg: number): number {
   const i = segment(line.pressurePa, pressurePa);
   if (i < 0) return Number.NaN;
-  const share = Math.log(pressurePa / line.pressurePa[i]) / Math.log(line.pressurePa[i + 1] / line.pressurePa[i]);
+  const share =
+    Math.log(pressurePa / line.pressurePa[i]) / Math.log(line.pressurePa[i + 1] / line.pressurePa[i]);
   const at = (samples: readonly number[]): number => samples[i] + share * (samples[i + 1] - samples[i]);
   const liquid = at(line.liquidEnthalpyJPerKg);
   return (enthalpyJPerKg - liquid) / (at(line.vapourEnthalpyJPerKg) - liquid);

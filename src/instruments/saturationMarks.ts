@@ -35,14 +35,20 @@ const RULES: Readonly<Record<TemperatureUnit, Readonly<Record<FaceKind, Rule>>>>
 const toKelvin = (value: number, unit: TemperatureUnit): number =>
   unit === 'degC' ? value + 273.15 : (value - 32) / 1.8 + 273.15;
 
-export function saturationMarks(face: FaceKind, unit: TemperatureUnit, line: SaturationLine): readonly SaturationMark[] {
+export function saturationMarks(
+  face: FaceKind,
+  unit: TemperatureUnit,
+  line: SaturationLine,
+): readonly SaturationMark[] {
   const rule = RULES[unit][face];
   const marks: SaturationMark[] = [];
   const kept: number[] = [];
   const freezingValue = unit === 'degC' ? 0 : 32;
   const angleOf = (value: number): number | null => {
     const gauge = saturationPressurePa(line, toKelvin(value, unit)) - ATMOSPHERE_PA;
-    return gauge >= (face === 'low' ? -90_000 : 0) && gauge <= fullScalePa[face] ? gaugeAngleDeg(face, gauge) : null;
+    return gauge >= (face === 'low' ? -90_000 : 0) && gauge <= fullScalePa[face]
+      ? gaugeAngleDeg(face, gauge)
+      : null;
   };
   const anchor = face === 'low' && unit === 'degC' ? angleOf(0) : null;
   if (anchor !== null) kept.push(anchor);

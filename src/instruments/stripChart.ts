@@ -14,17 +14,26 @@ export interface Strip {
 
 const HEIGHT_PX = 110;
 
-const token = (name: string): string => getComputedStyle(document.documentElement).getPropertyValue(name).trim();
+const token = (name: string): string =>
+  getComputedStyle(document.documentElement).getPropertyValue(name).trim();
 
 function options(width: number): uPlot.Options {
-  const axis = { stroke: () => token('--ink2'), font: '12px sans-serif', grid: { stroke: () => token('--line'), width: 0.8 }, ticks: { show: false } };
+  const axis = {
+    stroke: () => token('--ink2'),
+    font: '12px sans-serif',
+    grid: { stroke: () => token('--line'), width: 0.8 },
+    ticks: { show: false },
+  };
   return {
     width,
     height: HEIGHT_PX,
     legend: { show: false },
     cursor: { show: false },
     padding: [8, 6, 0, 0],
-    scales: { x: { time: false }, y: { range: (_, low, high) => [Math.min(low, 0), Math.max(high, low + 10)] } },
+    scales: {
+      x: { time: false },
+      y: { range: (_, low, high) => [Math.min(low, 0), Math.max(high, low + 10)] },
+    },
     axes: [
       { ...axis, size: 22, values: (_, marks) => marks.map((mark) => writeClock(mark)), space: 64 },
       { ...axis, size: 38, space: 28 },

@@ -13,9 +13,9 @@ import { Icon } from './Icon';
 import { LookForm, PortForm } from './LookForm';
 import { SheetForm } from './SheetForm';
 import { Stopped } from './Stopped';
+import type { SessionModel } from './sessionModel';
 import { FinishForm, LabelForm, ReferForm } from './smallForms';
 import { ToolForm } from './ToolForm';
-import type { SessionModel } from './sessionModel';
 import type { Open, WorkUi } from './workUi';
 
 export type ZoomStep = 'nearer' | 'farther' | 'whole';
@@ -30,17 +30,31 @@ function Zoom(props: { readonly onZoom: (step: ZoomStep) => void }): JSX.Element
   );
 }
 
-export function carWords(session: SessionModel): { readonly engine: string; readonly cabin: string; readonly door: string } {
+export function carWords(session: SessionModel): {
+  readonly engine: string;
+  readonly cabin: string;
+  readonly door: string;
+} {
   const rpm = Math.round(session.signal('engine.rpm') / 10) * 10;
   const written = plainNumber(rpm);
   const clutchKnown = session.signal('ac.on') === 1;
   const clutchIn = session.signal('clutch.turning') === 1;
-  const running = clutchKnown ? (clutchIn ? word('work.car.clutchIn', { rpm: written }) : word('work.car.clutchOut', { rpm: written })) : word('work.car.engineOn', { rpm: written });
-  const onOff = (id: string): string => (session.signal(id) === 1 ? word('work.car.on') : word('work.car.off'));
-  const openShut = (id: string): string => (session.signal(id) === 1 ? word('work.car.opened') : word('work.car.shut'));
+  const running = clutchKnown
+    ? clutchIn
+      ? word('work.car.clutchIn', { rpm: written })
+      : word('work.car.clutchOut', { rpm: written })
+    : word('work.car.engineOn', { rpm: written });
+  const onOff = (id: string): string =>
+    session.signal(id) === 1 ? word('work.car.on') : word('work.car.off');
+  const openShut = (id: string): string =>
+    session.signal(id) === 1 ? word('work.car.opened') : word('work.car.shut');
   return {
     engine: rpm > 0 ? running : word('work.car.engineOff'),
-    cabin: word('work.car.cabin', { ac: onOff('ac.on'), blower: plainNumber(session.signal('blower.speed')), windows: openShut('windows.open') }),
+    cabin: word('work.car.cabin', {
+      ac: onOff('ac.on'),
+      blower: plainNumber(session.signal('blower.speed')),
+      windows: openShut('windows.open'),
+    }),
     door: session.signal('door.open') === 1 ? word('work.car.doorOpen') : word('work.car.doorShut'),
   };
 }
@@ -73,7 +87,10 @@ function CarControls(props: { readonly ui: WorkUi }): JSX.Element {
 function SlimCautions(props: { readonly ui: WorkUi }): JSX.Element {
   const session = props.ui.session;
   const doorShut = (): boolean => session.signal('door.open') === 0;
-  const inZone = (): boolean => session.view().hoses.some((hose) => hose.port !== null && hazardsOf(session.layout, hose.route).length > 0);
+  const inZone = (): boolean =>
+    session
+      .view()
+      .hoses.some((hose) => hose.port !== null && hazardsOf(session.layout, hose.route).length > 0);
   return (
     <>
       <Show when={doorShut()}>
@@ -117,17 +134,32 @@ function Status(props: { readonly ui: WorkUi }): JSX.Element {
 const as = <K extends Open['kind']>(open: Open | null, kind: K): Extract<Open, { kind: K }> | undefined =>
   open?.kind === kind ? (open as Extract<Open, { kind: K }>) : undefined;
 
-export function OpenForm(props: { readonly ui: WorkUi; readonly onConnect: (hose: string, port: string) => void }): JSX.Element {
+export function OpenForm(props: {
+  readonly ui: WorkUi;
+  readonly onConnect: (hose: string, port: string) => void;
+}): JSX.Element {
   const open = () => props.ui.open();
   const session = props.ui.session;
   const close = props.ui.close;
   return (
     <Switch>
-      <Match when={as(open(), 'tool')}>{(one) => <ToolForm session={session} tool={one().tool} onClose={close} />}</Match>
-      <Match when={as(open(), 'port')}>
-        {(one) => <PortForm session={session} portId={one().port} heldHose={null} onConnect={props.onConnect} onClose={close} />}
+      <Match when={as(open(), 'tool')}>
+        {(one) => <ToolForm session={session} tool={one().tool} onClose={close} />}
       </Match>
-      <Match when={as(open(), 'part')}>{(one) => <LookForm session={session} part={one().part} onClose={close} />}</Match>
+      <Match when={as(open(), 'port')}>
+        {(one) => (
+          <PortForm
+            session={session}
+            portId={one().port}
+            heldHose={null}
+            onConnect={props.onConnect}
+            onClose={close}
+          />
+        )}
+      </Match>
+      <Match when={as(open(), 'part')}>
+        {(one) => <LookForm session={session} part={one().part} onClose={close} />}
+      </Match>
       <Match when={as(open(), 'finding')}>
         <FindingForm session={session} onClose={close} />
       </Match>
@@ -175,7 +207,9 @@ export function BayPanel(props: BayPanelProps): JSX.Element {
       <CarControls ui={props.ui} />
       <OpenForm ui={props.ui} onConnect={props.onConnect} />
       <Show when={props.ui.caution()}>
-        {(standing) => <CautionPlate id={standing().caution.id} onSafe={props.ui.answerSafe} onGo={props.ui.answerGo} />}
+        {(standing) => (
+          <CautionPlate id={standing().caution.id} onSafe={props.ui.answerSafe} onGo={props.ui.answerGo} />
+        )}
       </Show>
       <Show when={session.view().stopped}>{(stop) => <Stopped session={session} stop={stop()} />}</Show>
       <Show when={session.readOnly()}>

@@ -22,22 +22,51 @@ function hoseState(session: SessionModel, ids: readonly string[]): Pick<Tag, 'st
   if (hoses.some((hose) => hose.caught)) return { state: word('work.bench.state.caught'), look: 'out' };
   const on = hoses.filter((hose) => hose.port !== null);
   if (on.length === 0) return { state: word('work.bench.state.ready'), look: 'ready' };
-  return { state: on.some((hose) => hose.couplerOpen) ? word('work.bench.state.open') : word('work.bench.state.coupled'), look: 'out' };
+  return {
+    state: on.some((hose) => hose.couplerOpen)
+      ? word('work.bench.state.open')
+      : word('work.bench.state.coupled'),
+    look: 'out',
+  };
 }
 
 function tools(session: SessionModel): Tag[] {
   const view = session.view();
   const tags: Tag[] = [];
   const has = (id: string): boolean => view.hoses.some((hose) => hose.id === id);
-  if (has('gauge-low')) tags.push({ id: 'gauge-set', icon: 'gauges', name: word('work.bench.gaugeSet'), ...hoseState(session, ['gauge-low', 'gauge-high']) });
-  if (has('charging')) tags.push({ id: 'charging', icon: 'hose', name: word('work.bench.charging'), ...hoseState(session, ['charging']) });
+  if (has('gauge-low'))
+    tags.push({
+      id: 'gauge-set',
+      icon: 'gauges',
+      name: word('work.bench.gaugeSet'),
+      ...hoseState(session, ['gauge-low', 'gauge-high']),
+    });
+  if (has('charging'))
+    tags.push({
+      id: 'charging',
+      icon: 'hose',
+      name: word('work.bench.charging'),
+      ...hoseState(session, ['charging']),
+    });
   view.cans.forEach((can, i) => {
-    const state = can.onto !== null ? 'tapped' : can.place === 'hand' ? 'hand' : can.place === 'scale' ? 'onScale' : 'mat';
+    const state =
+      can.onto !== null
+        ? 'tapped'
+        : can.place === 'hand'
+          ? 'hand'
+          : can.place === 'scale'
+            ? 'onScale'
+            : 'mat';
     tags.push({
       id: can.id,
       icon: 'can',
       name: word('work.bench.can', { number: String(i + 1) }),
-      state: { tapped: word('work.bench.state.tapped'), hand: word('work.bench.state.hand'), onScale: word('work.bench.state.onScale'), mat: word('work.bench.state.ready') }[state],
+      state: {
+        tapped: word('work.bench.state.tapped'),
+        hand: word('work.bench.state.hand'),
+        onScale: word('work.bench.state.onScale'),
+        mat: word('work.bench.state.ready'),
+      }[state],
       look: can.onto !== null || can.place === 'scale' ? 'out' : 'ready',
     });
   });
@@ -46,7 +75,13 @@ function tools(session: SessionModel): Tag[] {
     session.probeAt(instrument) === null
       ? { state: word('work.bench.state.ready'), look: 'ready' }
       : { state: word('work.bench.state.placed'), look: 'out' };
-  tags.push({ id: 'scale', icon: 'scale', name: word('work.bench.scale'), state: scaleUsed ? word('work.bench.state.inUse') : word('work.bench.state.ready'), look: scaleUsed ? 'out' : 'ready' });
+  tags.push({
+    id: 'scale',
+    icon: 'scale',
+    name: word('work.bench.scale'),
+    state: scaleUsed ? word('work.bench.state.inUse') : word('work.bench.state.ready'),
+    look: scaleUsed ? 'out' : 'ready',
+  });
   tags.push({ id: 'air', icon: 'therm', name: word('work.bench.air'), ...placed('air') });
   tags.push({ id: 'line', icon: 'clamp', name: word('work.bench.line'), ...placed('line') });
   return tags;
@@ -63,7 +98,11 @@ function gear(session: SessionModel): Tag[] {
   ];
 }
 
-function ToolTag(props: { readonly tag: Tag; readonly held: boolean; readonly onPress: () => void }): JSX.Element {
+function ToolTag(props: {
+  readonly tag: Tag;
+  readonly held: boolean;
+  readonly onPress: () => void;
+}): JSX.Element {
   return (
     <button
       type="button"
@@ -79,7 +118,11 @@ function ToolTag(props: { readonly tag: Tag; readonly held: boolean; readonly on
   );
 }
 
-export function Bench(props: { readonly session: SessionModel; readonly held: string | null; readonly onTake: (tool: string) => void }): JSX.Element {
+export function Bench(props: {
+  readonly session: SessionModel;
+  readonly held: string | null;
+  readonly onTake: (tool: string) => void;
+}): JSX.Element {
   const toggle = (item: string): void => {
     const on = props.session.view().worn.includes(item);
     props.session.send({ do: on ? 'take-off' : 'wear', item });
@@ -89,11 +132,15 @@ export function Bench(props: { readonly session: SessionModel; readonly held: st
       <span class="grp" aria-hidden="true">
         {word('work.bench.onYou')}
       </span>
-      <For each={gear(props.session)}>{(tag) => <ToolTag tag={tag} held={false} onPress={() => toggle(tag.id)} />}</For>
+      <For each={gear(props.session)}>
+        {(tag) => <ToolTag tag={tag} held={false} onPress={() => toggle(tag.id)} />}
+      </For>
       <span class="grp" aria-hidden="true">
         {word('work.bench.tools')}
       </span>
-      <For each={tools(props.session)}>{(tag) => <ToolTag tag={tag} held={props.held === tag.id} onPress={() => props.onTake(tag.id)} />}</For>
+      <For each={tools(props.session)}>
+        {(tag) => <ToolTag tag={tag} held={props.held === tag.id} onPress={() => props.onTake(tag.id)} />}
+      </For>
     </section>
   );
 }

@@ -9,14 +9,19 @@ const VALVE_END = 16;
 const INVERTED_DEG = 180;
 const TILT_STEP_DEG = 5;
 
-const inletName = (inlet: string): string => (inlet === 'charging' ? word('panels.can.charging') : word('panels.can.utility'));
+const inletName = (inlet: string): string =>
+  inlet === 'charging' ? word('panels.can.charging') : word('panels.can.utility');
 
 function Mounting(props: { readonly session: SessionModel; readonly can: CanView }): JSX.Element {
   return (
     <Show
       when={props.can.onto === null}
       fallback={
-        <button type="button" class="btn sm" onClick={() => props.session.send({ do: 'untap', can: props.can.id })}>
+        <button
+          type="button"
+          class="btn sm"
+          onClick={() => props.session.send({ do: 'untap', can: props.can.id })}
+        >
           {word('panels.can.untap')}
         </button>
       }
@@ -26,7 +31,11 @@ function Mounting(props: { readonly session: SessionModel; readonly can: CanView
         <div class="row wrap">
           <For each={props.session.choices('can-inlet')}>
             {(inlet) => (
-              <button type="button" class="btn sm" onClick={() => props.session.send({ do: 'tap', can: props.can.id, onto: inlet })}>
+              <button
+                type="button"
+                class="btn sm"
+                onClick={() => props.session.send({ do: 'tap', can: props.can.id, onto: inlet })}
+              >
                 {inletName(inlet)}
               </button>
             )}
@@ -39,8 +48,10 @@ function Mounting(props: { readonly session: SessionModel; readonly can: CanView
 
 /** Keys of a held can: [ and ] tilt, Home and End upright and inverted, + and - turn the valve. */
 function canKey(session: SessionModel, can: CanView, event: KeyboardEvent): boolean {
-  const tilt = (degrees: number): void => session.send({ do: 'tilt', can: can.id, degrees: Math.max(0, Math.min(INVERTED_DEG, degrees)) });
-  const valve = (turn: number): void => session.send({ do: 'can-valve', can: can.id, turn: Math.max(0, Math.min(VALVE_END, turn)) });
+  const tilt = (degrees: number): void =>
+    session.send({ do: 'tilt', can: can.id, degrees: Math.max(0, Math.min(INVERTED_DEG, degrees)) });
+  const valve = (turn: number): void =>
+    session.send({ do: 'can-valve', can: can.id, turn: Math.max(0, Math.min(VALVE_END, turn)) });
   switch (event.key) {
     case '[':
       tilt(can.tiltDeg - TILT_STEP_DEG);
@@ -120,7 +131,11 @@ export function CanRows(props: { readonly session: SessionModel; readonly canId:
             <button type="button" class="btn sm" onClick={() => tilt(INVERTED_DEG)}>
               {word('panels.can.inverted')}
             </button>
-            <button type="button" class="btn sm" onClick={() => props.session.send({ do: 'shake', can: props.canId })}>
+            <button
+              type="button"
+              class="btn sm"
+              onClick={() => props.session.send({ do: 'shake', can: props.canId })}
+            >
               {word('panels.can.shake')}
             </button>
           </div>

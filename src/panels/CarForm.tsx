@@ -72,18 +72,31 @@ export function CarRows(props: { readonly session: SessionModel }): JSX.Element 
         </Show>
       </Row>
       <Row label={word('panels.car.ac')}>
-        <Segmented label={word('panels.car.ac')} options={onOff} value={signal('ac.on') === 1 ? 'on' : 'off'} onChoose={(to) => props.session.send({ do: 'ac', to })} />
+        <Segmented
+          label={word('panels.car.ac')}
+          options={onOff}
+          value={signal('ac.on') === 1 ? 'on' : 'off'}
+          onChoose={(to) => props.session.send({ do: 'ac', to })}
+        />
       </Row>
       <Row label={word('panels.car.blower')}>
         <Segmented
           label={word('panels.car.blower')}
-          options={BLOWER_STEPS.map((step) => ({ value: step, label: word('panels.car.blowerStep', { step: String(step) }) }))}
+          options={BLOWER_STEPS.map((step) => ({
+            value: step,
+            label: word('panels.car.blowerStep', { step: String(step) }),
+          }))}
           value={signal('blower.speed')}
           onChoose={(speed) => props.session.send({ do: 'blower', speed })}
         />
       </Row>
       <Row label={word('panels.car.windows')}>
-        <Segmented label={word('panels.car.windows')} options={openShut} value={signal('windows.open') === 1 ? 'open' : 'shut'} onChoose={(to) => props.session.send({ do: 'windows', to })} />
+        <Segmented
+          label={word('panels.car.windows')}
+          options={openShut}
+          value={signal('windows.open') === 1 ? 'open' : 'shut'}
+          onChoose={(to) => props.session.send({ do: 'windows', to })}
+        />
       </Row>
       <Row label={word('panels.car.air')}>
         <Segmented
@@ -97,15 +110,29 @@ export function CarRows(props: { readonly session: SessionModel }): JSX.Element 
         />
       </Row>
       <Row label={word('panels.car.door')}>
-        <Segmented label={word('panels.car.door')} options={openShut} value={signal('door.open') === 1 ? 'open' : 'shut'} onChoose={(to) => props.session.send({ do: 'door', to })} />
+        <Segmented
+          label={word('panels.car.door')}
+          options={openShut}
+          value={signal('door.open') === 1 ? 'open' : 'shut'}
+          onChoose={(to) => props.session.send({ do: 'door', to })}
+        />
       </Row>
     </div>
   );
 }
 
-export function CarForm(props: { readonly session: SessionModel; readonly onClose: () => void }): JSX.Element {
+export function CarForm(props: {
+  readonly session: SessionModel;
+  readonly onClose: () => void;
+}): JSX.Element {
   return (
-    <Form title={word('panels.car.title')} sub={word('panels.car.sub')} class="side" closeLabel={word('app.close')} onClose={props.onClose}>
+    <Form
+      title={word('panels.car.title')}
+      sub={word('panels.car.sub')}
+      class="side"
+      closeLabel={word('app.close')}
+      onClose={props.onClose}
+    >
       <CarRows session={props.session} />
     </Form>
   );

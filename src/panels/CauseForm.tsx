@@ -20,7 +20,12 @@ function HowSure(props: { readonly value: Sure; readonly onChoose: (value: Sure)
       <div class="seg3">
         <For each={SURE}>
           {([value, name, sub]) => (
-            <button type="button" classList={{ on: props.value === value }} aria-pressed={props.value === value} onClick={() => props.onChoose(value)}>
+            <button
+              type="button"
+              classList={{ on: props.value === value }}
+              aria-pressed={props.value === value}
+              onClick={() => props.onChoose(value)}
+            >
               <b>{name()}</b>
               <small>{sub()}</small>
             </button>
@@ -49,7 +54,10 @@ function Replace(props: { readonly session: SessionModel }): JSX.Element {
   );
 }
 
-export function CauseForm(props: { readonly session: SessionModel; readonly onClose: () => void }): JSX.Element {
+export function CauseForm(props: {
+  readonly session: SessionModel;
+  readonly onClose: () => void;
+}): JSX.Element {
   const [cause, setCause] = createSignal<string | null>(null);
   const [sure, setSure] = createSignal<Sure>('likely');
   const write = (): void => {

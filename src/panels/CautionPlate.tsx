@@ -13,9 +13,14 @@ export function WarningSign(): JSX.Element {
 }
 
 type Piece = 'title' | 'text' | 'safe' | 'go';
-const piece = (id: CautionId, name: Piece): string => word(`caution.${id}.${name}` as WordId as 'caution.goggles.title');
+const piece = (id: CautionId, name: Piece): string =>
+  word(`caution.${id}.${name}` as WordId as 'caution.goggles.title');
 
-export function CautionPlate(props: { readonly id: CautionId; readonly onSafe: () => void; readonly onGo: () => void }): JSX.Element {
+export function CautionPlate(props: {
+  readonly id: CautionId;
+  readonly onSafe: () => void;
+  readonly onGo: () => void;
+}): JSX.Element {
   let safe: HTMLButtonElement | undefined;
   const before = document.activeElement;
   onMount(() => safe?.focus());

@@ -26,7 +26,8 @@ export function ClockBar(props: { readonly session: SessionModel }): JSX.Element
   };
   const onKeyDown = (event: KeyboardEvent): void => {
     if (event.key.toLowerCase() === 'r' && !event.ctrlKey && !event.metaKey) setOpen(true);
-    else if (event.key === ' ' && event.target === event.currentTarget) props.session.setLapse(clock().lapse === 0 ? 1 : 0);
+    else if (event.key === ' ' && event.target === event.currentTarget)
+      props.session.setLapse(clock().lapse === 0 ? 1 : 0);
     else return;
     event.preventDefault();
   };
@@ -48,7 +49,11 @@ export function ClockBar(props: { readonly session: SessionModel }): JSX.Element
       </span>
       <Segmented
         label={word('work.clock.speed')}
-        options={LAPSES.map((lapse) => ({ value: lapse, label: lapseLabel(lapse), ...(lapse === 0 ? { icon: 'pause' as const } : {}) }))}
+        options={LAPSES.map((lapse) => ({
+          value: lapse,
+          label: lapseLabel(lapse),
+          ...(lapse === 0 ? { icon: 'pause' as const } : {}),
+        }))}
         value={clock().lapse}
         onChoose={(lapse) => props.session.setLapse(lapse)}
       />
@@ -78,7 +83,10 @@ export function ClockBar(props: { readonly session: SessionModel }): JSX.Element
   );
 }
 
-function RunOnMenu(props: { readonly onChoose: (how: RunOn) => void; readonly onClose: () => void }): JSX.Element {
+function RunOnMenu(props: {
+  readonly onChoose: (how: RunOn) => void;
+  readonly onClose: () => void;
+}): JSX.Element {
   const items: HTMLButtonElement[] = [];
   let menu: HTMLDivElement | undefined;
   onMount(() => items[0]?.focus());

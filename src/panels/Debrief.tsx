@@ -4,10 +4,10 @@ import { writeClock } from '../instruments/displayUnits';
 import { type Pin, TimePlot } from '../instruments/TimePlot';
 import { word } from '../words/words';
 import { Segmented } from './controls';
-import { ActionTable, Actions, MomentDiagram } from './DebriefMoment';
+import { Actions, ActionTable, MomentDiagram } from './DebriefMoment';
 import { DomainBars, Finds } from './DebriefScore';
-import type { DebriefModel } from './debriefModel';
 import { lanesOf } from './debriefLanes';
+import type { DebriefModel } from './debriefModel';
 import { Icon } from './Icon';
 import { onRegionKey } from './regions';
 import { TopBar } from './TopBar';
@@ -54,7 +54,8 @@ function ScorePanel(props: { readonly debrief: DebriefModel }): JSX.Element {
       <div class="row wrap">
         <Show when={data.scored}>
           <div>
-            <span class="bigsc">{Math.round(data.reported)}</span> <span class="mut">{word('debrief.of')}</span>
+            <span class="bigsc">{Math.round(data.reported)}</span>{' '}
+            <span class="mut">{word('debrief.of')}</span>
           </div>
         </Show>
         <span class="sp" />
@@ -66,7 +67,10 @@ function ScorePanel(props: { readonly debrief: DebriefModel }): JSX.Element {
         </span>
       </div>
       <p class="s mut">
-        {subtitle()} {data.criticalCount > 0 ? word('debrief.critical', { count: String(data.criticalCount) }) : word('debrief.noCritical')}
+        {subtitle()}{' '}
+        {data.criticalCount > 0
+          ? word('debrief.critical', { count: String(data.criticalCount) })
+          : word('debrief.noCritical')}
       </p>
       <Show when={data.scored}>
         <DomainBars domains={data.domains} />
@@ -80,14 +84,20 @@ export function Debrief(props: DebriefProps): JSX.Element {
   const [shown, setShown] = createSignal<Shown>('plot');
   const [cursorS, setCursorS] = createSignal<number | null>(null);
   const data = props.debrief.data;
-  const pins = (): Pin[] => data.actions.map((action) => ({ number: action.number, seconds: action.step / STEPS_PER_SECOND }));
+  const pins = (): Pin[] =>
+    data.actions.map((action) => ({ number: action.number, seconds: action.step / STEPS_PER_SECOND }));
   const show = (seconds: number): void => {
     setCursorS(seconds);
     if (shown() === 'table') setShown('plot');
   };
   return (
     <div onKeyDown={onRegionKey}>
-      <TopBar title={word('debrief.title', { name: props.debrief.title })} onHome={props.onHome} onMenu={props.onMenu} onHelp={props.onHelp}>
+      <TopBar
+        title={word('debrief.title', { name: props.debrief.title })}
+        onHome={props.onHome}
+        onMenu={props.onMenu}
+        onHelp={props.onHelp}
+      >
         <span class="sp" />
         <button type="button" class="btn sm hide-s" onClick={() => props.onSave()}>
           <Icon name="save" size={18} />
@@ -126,12 +136,24 @@ export function Debrief(props: DebriefProps): JSX.Element {
               <Switch>
                 <Match when={shown() === 'plot'}>
                   <div class="wide-only">
-                    <TimePlot lanes={lanesOf(props.debrief)} pins={pins()} endS={data.lastStep / STEPS_PER_SECOND} cursorS={cursorS()} />
+                    <TimePlot
+                      lanes={lanesOf(props.debrief)}
+                      pins={pins()}
+                      endS={data.lastStep / STEPS_PER_SECOND}
+                      cursorS={cursorS()}
+                    />
                   </div>
                   <div class="plots">
                     <For each={lanesOf(props.debrief)}>
                       {(lane) => (
-                        <TimePlot lanes={[lane]} pins={[]} endS={data.lastStep / STEPS_PER_SECOND} cursorS={cursorS()} width={390} height={170} />
+                        <TimePlot
+                          lanes={[lane]}
+                          pins={[]}
+                          endS={data.lastStep / STEPS_PER_SECOND}
+                          cursorS={cursorS()}
+                          width={390}
+                          height={170}
+                        />
                       )}
                     </For>
                   </div>
@@ -140,7 +162,10 @@ export function Debrief(props: DebriefProps): JSX.Element {
                   <ActionTable debrief={props.debrief} />
                 </Match>
                 <Match when={shown() === 'diagram'}>
-                  <MomentDiagram debrief={props.debrief} seconds={cursorS() ?? data.lastStep / STEPS_PER_SECOND} />
+                  <MomentDiagram
+                    debrief={props.debrief}
+                    seconds={cursorS() ?? data.lastStep / STEPS_PER_SECOND}
+                  />
                 </Match>
               </Switch>
             </div>

@@ -1,8 +1,15 @@
 /** One moment of a finished session: the list of actions, the numbers in a table, the diagram as it was then. */
 import { For, type JSX } from 'solid-js';
-import { inWords, plainNumber, writeClock, writeMass, writePressure, writeTemperature } from '../instruments/displayUnits';
-import type { StatePoint } from '../instruments/phGeometry';
+import {
+  inWords,
+  plainNumber,
+  writeClock,
+  writeMass,
+  writePressure,
+  writeTemperature,
+} from '../instruments/displayUnits';
 import { PressureEnthalpy } from '../instruments/PressureEnthalpy';
+import type { StatePoint } from '../instruments/phGeometry';
 import { word } from '../words/words';
 import { commandWords } from './commandWords';
 import type { DebriefData, DebriefModel, Trace } from './debriefModel';
@@ -33,17 +40,28 @@ export function pointsAt({ points }: DebriefData, moment: number): StatePoint[] 
   }));
 }
 
-export function MomentDiagram(props: { readonly debrief: DebriefModel; readonly seconds: number }): JSX.Element {
+export function MomentDiagram(props: {
+  readonly debrief: DebriefModel;
+  readonly seconds: number;
+}): JSX.Element {
   const points = (): StatePoint[] => pointsAt(props.debrief.data, props.seconds);
   return (
     <div class="moment">
-      <PressureEnthalpy saturation={props.debrief.saturation} points={points()} temperatureUnit={props.debrief.units.temperature} />
+      <PressureEnthalpy
+        saturation={props.debrief.saturation}
+        points={points()}
+        temperatureUnit={props.debrief.units.temperature}
+      />
       <PointTable points={points()} units={props.debrief.units} saturation={props.debrief.saturation} />
     </div>
   );
 }
 
-export function Actions(props: { readonly debrief: DebriefModel; readonly chosenS: number | null; readonly onShow: (seconds: number) => void }): JSX.Element {
+export function Actions(props: {
+  readonly debrief: DebriefModel;
+  readonly chosenS: number | null;
+  readonly onShow: (seconds: number) => void;
+}): JSX.Element {
   return (
     <section class="panel wi" aria-label={word('debrief.actions')} data-region tabIndex={-1}>
       <h2>{word('debrief.actions')}</h2>
@@ -52,7 +70,11 @@ export function Actions(props: { readonly debrief: DebriefModel; readonly chosen
           {(action) => {
             const seconds = action.step / STEPS_PER_SECOND;
             return (
-              <button type="button" aria-pressed={props.chosenS === seconds} onClick={() => props.onShow(seconds)}>
+              <button
+                type="button"
+                aria-pressed={props.chosenS === seconds}
+                onClick={() => props.onShow(seconds)}
+              >
                 <b>{action.number}</b>
                 <span>{commandWords(action.command, props.debrief.nameOf)}</span>
                 <time>{writeClock(seconds)}</time>

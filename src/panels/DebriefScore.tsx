@@ -2,7 +2,7 @@
 import { createSignal, For, type JSX, Show } from 'solid-js';
 import { type DisplayUnits, plainNumber, writeClock } from '../instruments/displayUnits';
 import { sayFinding } from '../scoring/sayFinding';
-import { type WordId, isWordId, say, word } from '../words/words';
+import { isWordId, say, type WordId, word } from '../words/words';
 import { Segmented } from './controls';
 import type { DebriefData, DebriefDomain, DebriefFinding } from './debriefModel';
 import { writerOf } from './evidenceUnits';
@@ -21,7 +21,10 @@ export function DomainBars(props: { readonly domains: readonly DebriefDomain[] }
       <For each={props.domains}>
         {(domain) => {
           const share = domain.possible > 0 ? domain.earned / domain.possible : 0;
-          const said = word('debrief.domainOf', { got: plainNumber(domain.earned), full: plainNumber(domain.possible) });
+          const said = word('debrief.domainOf', {
+            got: plainNumber(domain.earned),
+            full: plainNumber(domain.possible),
+          });
           return (
             <li>
               <span>{domainName(domain.id)}</span>
@@ -66,7 +69,12 @@ export function FindingMark(props: { readonly kind: DebriefFinding['kind'] }): J
 
 const isLost = (finding: DebriefFinding): boolean => finding.kind !== 'all';
 
-function Row(props: { readonly finding: DebriefFinding; readonly units: DisplayUnits; readonly scored: boolean; readonly onShow: (seconds: number) => void }): JSX.Element {
+function Row(props: {
+  readonly finding: DebriefFinding;
+  readonly units: DisplayUnits;
+  readonly scored: boolean;
+  readonly onShow: (seconds: number) => void;
+}): JSX.Element {
   const seconds = (): number => props.finding.step / STEPS_PER_SECOND;
   const points = (): string => {
     const got = plainNumber(props.finding.earned, Number.isInteger(props.finding.earned) ? 0 : 1);
@@ -92,12 +100,18 @@ function Row(props: { readonly finding: DebriefFinding; readonly units: DisplayU
   );
 }
 
-export function Finds(props: { readonly data: DebriefData; readonly units: DisplayUnits; readonly onShow: (seconds: number) => void }): JSX.Element {
+export function Finds(props: {
+  readonly data: DebriefData;
+  readonly units: DisplayUnits;
+  readonly onShow: (seconds: number) => void;
+}): JSX.Element {
   const anyLost = props.data.findings.some(isLost);
   const [which, setWhich] = createSignal<'lost' | 'all'>(anyLost ? 'lost' : 'all');
   const order = { critical: 0, none: 1, part: 2, all: 3 } as const;
   const shown = () =>
-    props.data.findings.filter((finding) => which() === 'all' || isLost(finding)).sort((a, b) => order[a.kind] - order[b.kind] || a.step - b.step);
+    props.data.findings
+      .filter((finding) => which() === 'all' || isLost(finding))
+      .sort((a, b) => order[a.kind] - order[b.kind] || a.step - b.step);
   return (
     <section class="panel fl" aria-label={word('debrief.why')} data-region tabIndex={-1}>
       <div class="row wrap">
@@ -107,7 +121,10 @@ export function Finds(props: { readonly data: DebriefData; readonly units: Displ
           label={word('debrief.which')}
           options={[
             { value: 'lost' as const, label: word('debrief.lost') },
-            { value: 'all' as const, label: word('debrief.all', { count: String(props.data.findings.length) }) },
+            {
+              value: 'all' as const,
+              label: word('debrief.all', { count: String(props.data.findings.length) }),
+            },
           ]}
           value={which()}
           onChoose={setWhich}
@@ -115,7 +132,9 @@ export function Finds(props: { readonly data: DebriefData; readonly units: Displ
       </div>
       <ul class="finds" tabIndex={0} aria-label={word('debrief.why')}>
         <For each={shown()} fallback={<li class="s">{word('debrief.nothingLost')}</li>}>
-          {(finding) => <Row finding={finding} units={props.units} scored={props.data.scored} onShow={props.onShow} />}
+          {(finding) => (
+            <Row finding={finding} units={props.units} scored={props.data.scored} onShow={props.onShow} />
+          )}
         </For>
         <Show when={which() === 'all'}>
           <li class="s">

@@ -16,17 +16,38 @@ interface Answer {
 
 function useAnswers(session: SessionModel): () => readonly Answer[] {
   return createMemo(() => {
-    const taken = session.view().card.filter((line) => line.kind === 'decision').map((line) => line.params.answer);
+    const taken = session
+      .view()
+      .card.filter((line) => line.kind === 'decision')
+      .map((line) => line.params.answer);
     const last = taken[taken.length - 1];
     const decide = (answer: string) => (): void => session.send({ do: 'decide', answer });
-    const charge = { id: 'charge', text: word('work.decide.charge'), pressed: last === 'charge', press: decide('charge') };
-    const leave = { id: 'do-not-charge', text: word('work.decide.leave'), pressed: last === 'do-not-charge', press: decide('do-not-charge') };
-    const stop = { id: 'stop-charging', text: word('work.decide.stop'), pressed: last === 'stop-charging', press: decide('stop-charging') };
+    const charge = {
+      id: 'charge',
+      text: word('work.decide.charge'),
+      pressed: last === 'charge',
+      press: decide('charge'),
+    };
+    const leave = {
+      id: 'do-not-charge',
+      text: word('work.decide.leave'),
+      pressed: last === 'do-not-charge',
+      press: decide('do-not-charge'),
+    };
+    const stop = {
+      id: 'stop-charging',
+      text: word('work.decide.stop'),
+      pressed: last === 'stop-charging',
+      press: decide('stop-charging'),
+    };
     return last === 'charge' || last === 'stop-charging' ? [charge, stop] : [charge, leave];
   });
 }
 
-export function DecisionBar(props: { readonly session: SessionModel; readonly onForm: (form: FormName) => void }): JSX.Element {
+export function DecisionBar(props: {
+  readonly session: SessionModel;
+  readonly onForm: (form: FormName) => void;
+}): JSX.Element {
   const answers = useAnswers(props.session);
   const [more, setMore] = createSignal(false);
   const charging = (): boolean => answers()[0].pressed;
@@ -70,7 +91,13 @@ export function DecisionBar(props: { readonly session: SessionModel; readonly on
           {word('work.decide.finish')}
         </button>
       </span>
-      <button type="button" class="btn only-s" aria-haspopup="dialog" aria-expanded={more()} onClick={() => setMore(true)}>
+      <button
+        type="button"
+        class="btn only-s"
+        aria-haspopup="dialog"
+        aria-expanded={more()}
+        onClick={() => setMore(true)}
+      >
         <Icon name="more" />
         {word('work.decide.more')}
       </button>

@@ -4,7 +4,12 @@ import { word } from '../words/words';
 import { StopSign } from './Stopped';
 import { TopBar } from './TopBar';
 
-export function Failed(props: { readonly reason: string; readonly unknown: boolean; readonly id: string; readonly onHome: () => void }): JSX.Element {
+export function Failed(props: {
+  readonly reason: string;
+  readonly unknown: boolean;
+  readonly id: string;
+  readonly onHome: () => void;
+}): JSX.Element {
   return (
     <>
       <TopBar onHome={props.onHome} />
@@ -14,7 +19,11 @@ export function Failed(props: { readonly reason: string; readonly unknown: boole
             <StopSign />
             <h1>{word('app.failed.title')}</h1>
           </div>
-          <p>{props.unknown ? word('app.failed.unknownScenario', { id: props.id }) : word('app.failed.error', { reason: props.reason })}</p>
+          <p>
+            {props.unknown
+              ? word('app.failed.unknownScenario', { id: props.id })
+              : word('app.failed.error', { reason: props.reason })}
+          </p>
           <button type="button" class="btn pri" onClick={() => props.onHome()}>
             {word('app.scenarios')}
           </button>

@@ -32,7 +32,10 @@ export function channelReading(session: SessionModel, channel: Channel): string 
   return written ? word('panels.finding.item', { name, reading: inWords(written) }) : null;
 }
 
-export function FindingForm(props: { readonly session: SessionModel; readonly onClose: () => void }): JSX.Element {
+export function FindingForm(props: {
+  readonly session: SessionModel;
+  readonly onClose: () => void;
+}): JSX.Element {
   const [picked, setPicked] = createSignal<readonly string[]>([]);
   const shown = () => CHANNELS.filter((channel) => channelReading(props.session, channel) !== null);
   const toggle = (id: string): void => {

@@ -29,7 +29,14 @@ export function Form(props: FormProps): JSX.Element {
     props.onClose();
   };
   return (
-    <div class={`ov form ${props.class ?? ''}`} role="dialog" aria-label={props.title} tabIndex={-1} ref={box} onKeyDown={onKeyDown}>
+    <div
+      class={`ov form ${props.class ?? ''}`}
+      role="dialog"
+      aria-label={props.title}
+      tabIndex={-1}
+      ref={box}
+      onKeyDown={onKeyDown}
+    >
       <div class="fh">
         <div>
           <h2>{props.title}</h2>
@@ -37,7 +44,11 @@ export function Form(props: FormProps): JSX.Element {
             <p class="s mut">{props.sub}</p>
           </Show>
         </div>
-        <IconButton icon="cross" label={props.closeLabel ?? word('app.closeNothingWritten')} onPress={() => props.onClose()} />
+        <IconButton
+          icon="cross"
+          label={props.closeLabel ?? word('app.closeNothingWritten')}
+          onPress={() => props.onClose()}
+        />
       </div>
       <div class="fb">{props.children}</div>
       <Show when={props.foot}>

@@ -70,26 +70,44 @@ function MeterWords(props: { readonly source: GaugeSource; readonly reading: Gau
 }
 
 /** A meter for speech round a drawn gauge; a gauge without a reading is a picture with a name. */
-function Spoken(props: { readonly source: GaugeSource; readonly reading: GaugeReading; readonly children: JSX.Element }): JSX.Element {
+function Spoken(props: {
+  readonly source: GaugeSource;
+  readonly reading: GaugeReading;
+  readonly children: JSX.Element;
+}): JSX.Element {
   const spoken = throttled(() => props.reading.spoken);
   const name = (): string => word('instrument.pressureOf', { side: sideWord(props.source.hub) });
   const off = (): boolean => props.reading.state === 'off';
-  const kilopascals = (): number => Math.round(Math.min(props.reading.gaugePressurePa, fullScalePa[props.source.face]) / 1000);
+  const kilopascals = (): number =>
+    Math.round(Math.min(props.reading.gaugePressurePa, fullScalePa[props.source.face]) / 1000);
   return (
-    <div
-      role={off() ? 'img' : 'meter'}
-      aria-label={off() ? `${name()}: ${spoken()}` : name()}
-      aria-valuemin={off() ? undefined : props.source.face === 'low' ? -100 : 0}
-      aria-valuemax={off() ? undefined : fullScalePa[props.source.face] / 1000}
-      aria-valuenow={off() ? undefined : kilopascals()}
-      aria-valuetext={off() ? undefined : spoken()}
+    <Show
+      when={!off()}
+      fallback={
+        <div role="img" aria-label={`${name()}: ${spoken()}`}>
+          {props.children}
+        </div>
+      }
     >
-      {props.children}
-    </div>
+      <div
+        role="meter"
+        aria-label={name()}
+        aria-valuemin={props.source.face === 'low' ? -100 : 0}
+        aria-valuemax={fullScalePa[props.source.face] / 1000}
+        aria-valuenow={kilopascals()}
+        aria-valuetext={spoken()}
+      >
+        {props.children}
+      </div>
+    </Show>
   );
 }
 
-export function GaugePanel(props: { readonly session: SessionModel; readonly source: GaugeSource; readonly fluidKnown: boolean }): JSX.Element {
+export function GaugePanel(props: {
+  readonly session: SessionModel;
+  readonly source: GaugeSource;
+  readonly fluidKnown: boolean;
+}): JSX.Element {
   const reading = useReading(props.session, props.source);
   return (
     <figure class="gauge" classList={{ 'is-off': reading().state === 'off' }}>
@@ -110,7 +128,10 @@ export function GaugePanel(props: { readonly session: SessionModel; readonly sou
   );
 }
 
-export function LadderPanel(props: { readonly session: SessionModel; readonly source: GaugeSource }): JSX.Element {
+export function LadderPanel(props: {
+  readonly session: SessionModel;
+  readonly source: GaugeSource;
+}): JSX.Element {
   const reading = useReading(props.session, props.source);
   return (
     <div class="lad" classList={{ 'is-off': reading().state === 'off' }}>

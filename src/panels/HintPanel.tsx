@@ -5,7 +5,10 @@ import { word } from '../words/words';
 import { IconButton } from './controls';
 import type { SessionModel } from './sessionModel';
 
-export function HintPanel(props: { readonly session: SessionModel; readonly onClose: () => void }): JSX.Element {
+export function HintPanel(props: {
+  readonly session: SessionModel;
+  readonly onClose: () => void;
+}): JSX.Element {
   const hints = () => props.session.view().hints;
   const opened = () => Array.from({ length: hints().opened }, (_, i) => i + 1);
   const levels = () => Array.from({ length: hints().levels }, (_, i) => i + 1);
@@ -16,16 +19,29 @@ export function HintPanel(props: { readonly session: SessionModel; readonly onCl
         <span class="hlv" aria-hidden="true">
           <For each={levels()}>{(level) => <i classList={{ y: level <= hints().opened }}>{level}</i>}</For>
         </span>
-        <span class="s mut">{word('panels.hint.level', { level: plainNumber(hints().opened), levels: plainNumber(hints().levels) })}</span>
+        <span class="s mut">
+          {word('panels.hint.level', {
+            level: plainNumber(hints().opened),
+            levels: plainNumber(hints().levels),
+          })}
+        </span>
         <span class="sp" />
         <IconButton icon="cross" label={word('app.close')} onPress={() => props.onClose()} />
       </div>
       <ul class="hl">
-        <For each={opened()}>{(level) => <li classList={{ is: level === hints().opened }}>{props.session.facts.hints[level - 1]}</li>}</For>
+        <For each={opened()}>
+          {(level) => (
+            <li classList={{ is: level === hints().opened }}>{props.session.facts.hints[level - 1]}</li>
+          )}
+        </For>
       </ul>
       <Show when={hints().opened < hints().levels} fallback={<p class="s mut">{word('panels.hint.none')}</p>}>
         <div class="row wrap">
-          <button type="button" class="btn sm" onClick={() => props.session.send({ do: 'hint', level: hints().opened + 1 })}>
+          <button
+            type="button"
+            class="btn sm"
+            onClick={() => props.session.send({ do: 'hint', level: hints().opened + 1 })}
+          >
             {word('panels.hint.next', { level: plainNumber(hints().opened + 1) })}
           </button>
           <span class="s mut">{word('panels.hint.price')}</span>

@@ -6,10 +6,15 @@ import { word } from '../words/words';
 import { hoseName, portName, routeName, zonesInWords } from './portWords';
 import type { SessionModel } from './sessionModel';
 
-const GAUGE_OF: Readonly<Record<string, string>> = { charging: 'charging', 'gauge-low': 'low', 'gauge-high': 'high' };
+const GAUGE_OF: Readonly<Record<string, string>> = {
+  charging: 'charging',
+  'gauge-low': 'low',
+  'gauge-high': 'high',
+};
 
 function Lying(props: { readonly session: SessionModel; readonly hose: HoseView }): JSX.Element {
-  const coupler = (): string => (props.hose.couplerOpen ? word('panels.hose.coupledOpen') : word('panels.hose.coupledShut'));
+  const coupler = (): string =>
+    props.hose.couplerOpen ? word('panels.hose.coupledOpen') : word('panels.hose.coupledShut');
   const sentence = (): string => {
     if (props.hose.caught) return word('panels.hose.caught');
     if (props.hose.port === null) return word('panels.hose.loose');
@@ -69,7 +74,11 @@ function RouteRow(props: {
   );
 }
 
-function CoupledRows(props: { readonly session: SessionModel; readonly hose: HoseView; readonly port: string }): JSX.Element {
+function CoupledRows(props: {
+  readonly session: SessionModel;
+  readonly hose: HoseView;
+  readonly port: string;
+}): JSX.Element {
   const send = (to: 'open' | 'shut'): void => props.session.send({ do: 'coupler', hose: props.hose.id, to });
   return (
     <>
@@ -77,7 +86,11 @@ function CoupledRows(props: { readonly session: SessionModel; readonly hose: Hos
         <button type="button" class="btn sm" onClick={() => send(props.hose.couplerOpen ? 'shut' : 'open')}>
           {props.hose.couplerOpen ? word('panels.hose.shut') : word('panels.hose.open')}
         </button>
-        <button type="button" class="btn sm" onClick={() => props.session.send({ do: 'uncouple', hose: props.hose.id })}>
+        <button
+          type="button"
+          class="btn sm"
+          onClick={() => props.session.send({ do: 'uncouple', hose: props.hose.id })}
+        >
           {word('panels.hose.takeOff')}
         </button>
       </div>
@@ -85,7 +98,9 @@ function CoupledRows(props: { readonly session: SessionModel; readonly hose: Hos
         session={props.session}
         portId={props.port}
         label={word('panels.hose.lay')}
-        onLay={(through) => props.session.send({ do: 'route', hose: props.hose.id, route: through.join(',') })}
+        onLay={(through) =>
+          props.session.send({ do: 'route', hose: props.hose.id, route: through.join(',') })
+        }
       />
     </>
   );
@@ -109,16 +124,28 @@ export function HoseRows(props: { readonly session: SessionModel; readonly hoseI
           <div class="row wrap">
             <Show when={gauge()}>
               {(id) => (
-                <button type="button" class="btn sm" onClick={() => props.session.send({ do: 'zero', gauge: id() })}>
+                <button
+                  type="button"
+                  class="btn sm"
+                  onClick={() => props.session.send({ do: 'zero', gauge: id() })}
+                >
                   {word('panels.hose.zero')}
                 </button>
               )}
             </Show>
             <Show when={purges()}>
-              <button type="button" class="btn sm" onClick={() => props.session.send({ do: 'purge', hose: props.hoseId, to: 'open' })}>
+              <button
+                type="button"
+                class="btn sm"
+                onClick={() => props.session.send({ do: 'purge', hose: props.hoseId, to: 'open' })}
+              >
                 {word('panels.hose.purge')}
               </button>
-              <button type="button" class="btn sm" onClick={() => props.session.send({ do: 'purge', hose: props.hoseId, to: 'shut' })}>
+              <button
+                type="button"
+                class="btn sm"
+                onClick={() => props.session.send({ do: 'purge', hose: props.hoseId, to: 'shut' })}
+              >
                 {word('panels.hose.purgeShut')}
               </button>
             </Show>

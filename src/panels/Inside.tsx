@@ -1,17 +1,24 @@
 /** See-inside: loop, diagram and table of the same four points, and one sentence worked out from them. */
 import { createMemo, createSignal, For, type JSX, Show } from 'solid-js';
-import { type DisplayUnits, inWords, plainNumber, writePressure, writeTemperature, ATMOSPHERE_PA } from '../instruments/displayUnits';
+import {
+  ATMOSPHERE_PA,
+  type DisplayUnits,
+  inWords,
+  plainNumber,
+  writePressure,
+  writeTemperature,
+} from '../instruments/displayUnits';
 import { LoopDrawing } from '../instruments/LoopDrawing';
-import { isKnown, type StatePoint } from '../instruments/phGeometry';
 import { PressureEnthalpy } from '../instruments/PressureEnthalpy';
-import { type SaturationLine } from '../instruments/saturation';
+import { isKnown, type StatePoint } from '../instruments/phGeometry';
+import type { SaturationLine } from '../instruments/saturation';
 import { word } from '../words/words';
-import { insideSentences, phaseWords } from './insideWords';
 import { Segmented } from './controls';
 import { Icon } from './Icon';
+import { insideSentences, phaseWords } from './insideWords';
 import { onRegionKey } from './regions';
-import { TopBar } from './TopBar';
 import type { SessionModel } from './sessionModel';
+import { TopBar } from './TopBar';
 
 export const POINT_NUMBERS = [1, 2, 3, 4] as const;
 
@@ -24,7 +31,9 @@ export function pointsOf(session: SessionModel): StatePoint[] {
 }
 
 const pointWord = (number: number): string =>
-  [word('inside.point.p1'), word('inside.point.p2'), word('inside.point.p3'), word('inside.point.p4')][number - 1];
+  [word('inside.point.p1'), word('inside.point.p2'), word('inside.point.p3'), word('inside.point.p4')][
+    number - 1
+  ];
 
 export function Key(): JSX.Element {
   const rows: readonly (readonly [string, string])[] = [
@@ -48,7 +57,11 @@ export function Key(): JSX.Element {
   );
 }
 
-export function PointTable(props: { readonly points: readonly StatePoint[]; readonly units: DisplayUnits; readonly saturation: SaturationLine }): JSX.Element {
+export function PointTable(props: {
+  readonly points: readonly StatePoint[];
+  readonly units: DisplayUnits;
+  readonly saturation: SaturationLine;
+}): JSX.Element {
   return (
     <table class="st4">
       <caption class="vh">{word('inside.table.caption')}</caption>
@@ -80,10 +93,26 @@ export function PointTable(props: { readonly points: readonly StatePoint[]; read
                   </i>{' '}
                   {pointWord(number)}
                 </td>
-                <td class="n">{isKnown(point()) ? inWords(writePressure(point().pressurePa - ATMOSPHERE_PA, props.units.pressure, low ? 'low' : 'high')) : word('instrument.nothing')}</td>
-                <td class="n">{isKnown(point()) ? inWords(writeTemperature(point().temperatureK, props.units.temperature)) : word('instrument.nothing')}</td>
+                <td class="n">
+                  {isKnown(point())
+                    ? inWords(
+                        writePressure(
+                          point().pressurePa - ATMOSPHERE_PA,
+                          props.units.pressure,
+                          low ? 'low' : 'high',
+                        ),
+                      )
+                    : word('instrument.nothing')}
+                </td>
+                <td class="n">
+                  {isKnown(point())
+                    ? inWords(writeTemperature(point().temperatureK, props.units.temperature))
+                    : word('instrument.nothing')}
+                </td>
                 <td class="n" data-enthalpy={number}>
-                  {isKnown(point()) ? word('inside.enthalpyValue', { number: plainNumber(point().enthalpyJPerKg / 1000, 1) }) : word('instrument.nothing')}
+                  {isKnown(point())
+                    ? word('inside.enthalpyValue', { number: plainNumber(point().enthalpyJPerKg / 1000, 1) })
+                    : word('instrument.nothing')}
                 </td>
                 <td>{isKnown(point()) ? phaseWords(props.saturation, point()) : ''}</td>
               </tr>
@@ -110,11 +139,18 @@ export function Inside(props: InsideProps): JSX.Element {
   const [shown, setShown] = createSignal<Shown>('both');
   const points = createMemo(() => pointsOf(props.session));
   const units = (): DisplayUnits => props.session.units();
-  const side = (id: 'lowSide' | 'highSide', face: 'low' | 'high'): string => inWords(writePressure(props.session.signal(`${id}.gaugePressurePa`), units().pressure, face));
-  const metering = (): 'orifice' | 'valve' => (props.session.layout.parts.some((part) => part.kind === 'orifice') ? 'orifice' : 'valve');
+  const side = (id: 'lowSide' | 'highSide', face: 'low' | 'high'): string =>
+    inWords(writePressure(props.session.signal(`${id}.gaugePressurePa`), units().pressure, face));
+  const metering = (): 'orifice' | 'valve' =>
+    props.session.layout.parts.some((part) => part.kind === 'orifice') ? 'orifice' : 'valve';
   return (
     <div onKeyDown={onRegionKey}>
-      <TopBar title={word('inside.title', { name: props.session.facts.title })} onHome={props.onHome} onMenu={props.onMenu} onHelp={props.onHelp}>
+      <TopBar
+        title={word('inside.title', { name: props.session.facts.title })}
+        onHome={props.onHome}
+        onMenu={props.onMenu}
+        onHelp={props.onHelp}
+      >
         <span class="sp" />
         {props.clock}
         <span class="hide-s hide-m">
@@ -145,19 +181,30 @@ export function Inside(props: InsideProps): JSX.Element {
                 <span class="sp" />
                 <Key />
               </div>
-              <LoopDrawing saturation={saturation()} points={points()} metering={metering()} low={side('lowSide', 'low')} high={side('highSide', 'high')} />
+              <LoopDrawing
+                saturation={saturation()}
+                points={points()}
+                metering={metering()}
+                low={side('lowSide', 'low')}
+                high={side('highSide', 'high')}
+              />
             </section>
             <section class="panel dg" aria-label={word('inside.diagram')} data-region tabIndex={-1}>
               <div class="row wrap">
                 <h2>{word('inside.diagram')}</h2>
                 <span class="mut s">{saturation().fluid}</span>
               </div>
-              <PressureEnthalpy saturation={saturation()} points={points()} temperatureUnit={units().temperature} />
+              <PressureEnthalpy
+                saturation={saturation()}
+                points={points()}
+                temperatureUnit={units().temperature}
+              />
             </section>
             <section class="panel tb" aria-label={word('inside.tableOnly')} data-region tabIndex={0}>
               <PointTable points={points()} units={units()} saturation={saturation()} />
               <p class="say2">
-                <b>{word('inside.says.title')}</b> {insideSentences(props.session, saturation(), points()).join(' ')}
+                <b>{word('inside.says.title')}</b>{' '}
+                {insideSentences(props.session, saturation(), points()).join(' ')}
               </p>
             </section>
           </main>

@@ -26,17 +26,24 @@ function useGroup(session: SessionModel) {
     ...(has('gauge-low') ? (['set'] as const) : []),
     ...(has('charging') ? (['charging'] as const) : []),
   ]);
-  const coupled = (ids: readonly string[]): boolean => session.view().hoses.some((hose) => ids.includes(hose.id) && hose.port !== null);
+  const coupled = (ids: readonly string[]): boolean =>
+    session.view().hoses.some((hose) => ids.includes(hose.id) && hose.port !== null);
   const group = createMemo<GaugeGroup>(() => {
     const wanted = chosen();
     if (wanted && groups().includes(wanted)) return wanted;
-    if (groups().includes('charging') && coupled(['charging']) && !coupled(['gauge-low', 'gauge-high'])) return 'charging';
+    if (groups().includes('charging') && coupled(['charging']) && !coupled(['gauge-low', 'gauge-high']))
+      return 'charging';
     return groups()[0] ?? 'set';
   });
   return { group, groups, setChosen };
 }
 
-export function Meter(props: { readonly icon: IconName; readonly name: string; readonly reading: Written | null; readonly note: string }): JSX.Element {
+export function Meter(props: {
+  readonly icon: IconName;
+  readonly name: string;
+  readonly reading: Written | null;
+  readonly note: string;
+}): JSX.Element {
   return (
     <div class="meter" classList={{ 'is-off': props.reading === null }}>
       <div class="l">
@@ -62,19 +69,38 @@ export function Meters(props: { readonly session: SessionModel }): JSX.Element {
     const value = session().signal('scale.massKg');
     return Number.isNaN(value) ? null : writeMass(value, session().units().mass);
   };
-  const placeOf = (instrument: string): string => session().probeAt(instrument) ?? word('work.meter.notPlaced');
+  const placeOf = (instrument: string): string =>
+    session().probeAt(instrument) ?? word('work.meter.notPlaced');
   return (
     <div class="pair">
-      <Meter icon="therm" name={word('work.meter.air')} reading={temperature('airThermometer.temperatureK')} note={placeOf('air')} />
-      <Meter icon="clamp" name={word('work.meter.line')} reading={temperature('lineThermometer.temperatureK')} note={placeOf('line')} />
-      <Meter icon="scale" name={word('work.meter.scale')} reading={mass()} note={word('work.meter.onScale')} />
+      <Meter
+        icon="therm"
+        name={word('work.meter.air')}
+        reading={temperature('airThermometer.temperatureK')}
+        note={placeOf('air')}
+      />
+      <Meter
+        icon="clamp"
+        name={word('work.meter.line')}
+        reading={temperature('lineThermometer.temperatureK')}
+        note={placeOf('line')}
+      />
+      <Meter
+        icon="scale"
+        name={word('work.meter.scale')}
+        reading={mass()}
+        note={word('work.meter.onScale')}
+      />
     </div>
   );
 }
 
 /** Every gauge of the bench in its straight form. */
 export function GaugeLadders(props: { readonly session: SessionModel }): JSX.Element {
-  const shown = () => [...SOURCES.set, ...SOURCES.charging].filter((source) => props.session.view().hoses.some((hose) => hose.id === source.hose));
+  const shown = () =>
+    [...SOURCES.set, ...SOURCES.charging].filter((source) =>
+      props.session.view().hoses.some((hose) => hose.id === source.hose),
+    );
   return (
     <div class="stack">
       <For each={shown()}>{(source) => <LadderPanel session={props.session} source={source} />}</For>
@@ -99,10 +125,14 @@ export function Instruments(props: { readonly session: SessionModel }): JSX.Elem
         />
       </Show>
       <div class="dials">
-        <For each={SOURCES[group()]}>{(source) => <GaugePanel session={props.session} source={source} fluidKnown={fluidKnown()} />}</For>
+        <For each={SOURCES[group()]}>
+          {(source) => <GaugePanel session={props.session} source={source} fluidKnown={fluidKnown()} />}
+        </For>
       </div>
       <div class="lads">
-        <For each={SOURCES[group()]}>{(source) => <LadderPanel session={props.session} source={source} />}</For>
+        <For each={SOURCES[group()]}>
+          {(source) => <LadderPanel session={props.session} source={source} />}
+        </For>
       </div>
       <Show when={group() === 'charging'}>
         <LiveStrip session={props.session} channel="chargingGauge.gaugePressurePa" />

@@ -1,6 +1,6 @@
 /** The job card: a tag that is written on. Complaint, facts, what to deliver, findings with their time, latest first. */
 import { For, type JSX, Show } from 'solid-js';
-import { writeClock, inWords, plainNumber, writeTemperature } from '../instruments/displayUnits';
+import { inWords, plainNumber, writeClock, writeTemperature } from '../instruments/displayUnits';
 import { word } from '../words/words';
 import { cardSentence, deliverySentence } from './cardWords';
 import { Icon } from './Icon';
@@ -48,7 +48,11 @@ export function Findings(props: { readonly session: SessionModel }): JSX.Element
   );
 }
 
-export function JobCard(props: { readonly session: SessionModel; readonly onWrite: () => void; readonly onLabel: () => void }): JSX.Element {
+export function JobCard(props: {
+  readonly session: SessionModel;
+  readonly onWrite: () => void;
+  readonly onLabel: () => void;
+}): JSX.Element {
   const facts = () => props.session.facts;
   const air = (): string => {
     const temperature = inWords(writeTemperature(facts().airTemperatureK, props.session.units().temperature));

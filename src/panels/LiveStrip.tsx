@@ -18,11 +18,19 @@ export function LiveStrip(props: { readonly session: SessionModel; readonly chan
     const second = Math.floor(props.session.clock().seconds);
     const unit = paPerUnit[props.session.units().pressure];
     const { seconds, values } = props.session.history(props.channel);
-    strip?.show(second, seconds, values.map((value) => value / unit));
+    strip?.show(
+      second,
+      seconds,
+      values.map((value) => value / unit),
+    );
   });
   const name = (): string => props.session.nameOf(props.channel.split('.')[0]);
   return (
-    <div class="strip" role="img" aria-label={word('instrument.strip.label', { minutes: plainNumber(MINUTES), lanes: name() })}>
+    <div
+      class="strip"
+      role="img"
+      aria-label={word('instrument.strip.label', { minutes: plainNumber(MINUTES), lanes: name() })}
+    >
       <div ref={host} />
     </div>
   );

@@ -21,20 +21,39 @@ export function seenOf(session: SessionModel, id: string): string[] {
   else if (!Number.isNaN(frost) || !Number.isNaN(sweat)) said.push(word('panels.look.dry'));
   const fan = session.signal(`fan.${id}.turning`);
   if (!Number.isNaN(fan)) said.push(fan === 1 ? word('panels.look.turning') : word('panels.look.still'));
-  const isClutch = session.layout.parts.some((part) => part.id === id && (part.kind.startsWith('compressor') || part.kind.includes('clutch')));
-  if (isClutch) said.push(session.signal('clutch.turning') === 1 ? word('panels.look.clutchIn') : word('panels.look.clutchOut'));
+  const isClutch = session.layout.parts.some(
+    (part) => part.id === id && (part.kind.startsWith('compressor') || part.kind.includes('clutch')),
+  );
+  if (isClutch)
+    said.push(
+      session.signal('clutch.turning') === 1 ? word('panels.look.clutchIn') : word('panels.look.clutchOut'),
+    );
   return said;
 }
 
-export function LookForm(props: { readonly session: SessionModel; readonly part: string; readonly onClose: () => void }): JSX.Element {
+export function LookForm(props: {
+  readonly session: SessionModel;
+  readonly part: string;
+  readonly onClose: () => void;
+}): JSX.Element {
   const clampHere = (): boolean => props.session.choices('line-place').includes(props.part);
   return (
-    <Form title={props.session.nameOf(props.part)} sub={word('panels.look.sub')} class="side" closeLabel={word('app.close')} onClose={props.onClose}>
+    <Form
+      title={props.session.nameOf(props.part)}
+      sub={word('panels.look.sub')}
+      class="side"
+      closeLabel={word('app.close')}
+      onClose={props.onClose}
+    >
       <ul class="tl">
         <For each={seenOf(props.session, props.part)}>{(sentence) => <li>{sentence}</li>}</For>
       </ul>
       <Show when={clampHere()}>
-        <button type="button" class="btn sm" onClick={() => props.session.send({ do: 'probe-line', at: props.part })}>
+        <button
+          type="button"
+          class="btn sm"
+          onClick={() => props.session.send({ do: 'probe-line', at: props.part })}
+        >
           {word('panels.look.probe')}
         </button>
       </Show>
@@ -64,7 +83,11 @@ export function PortForm(props: {
           onClose={props.onClose}
         >
           <div class="row wrap">
-            <button type="button" class="btn sm" onClick={() => send({ do: 'cap', port: props.portId, to: one().capOn ? 'off' : 'on' })}>
+            <button
+              type="button"
+              class="btn sm"
+              onClick={() => send({ do: 'cap', port: props.portId, to: one().capOn ? 'off' : 'on' })}
+            >
               {one().capOn ? word('panels.port.takeCap') : word('panels.port.putCap')}
             </button>
             <button type="button" class="btn sm" onClick={() => send({ do: 'trace', port: props.portId })}>
@@ -88,10 +111,15 @@ export function PortForm(props: {
           </div>
           <Show when={one().hose === null}>
             <div class="row wrap">
-              <For each={props.session.view().hoses.filter((hose) => hose.port === null && hose.id !== 'utility')}>
+              <For
+                each={props.session
+                  .view()
+                  .hoses.filter((hose) => hose.port === null && hose.id !== 'utility')}
+              >
                 {(hose) => (
                   <button type="button" class="btn sm" onClick={() => props.onConnect(hose.id, props.portId)}>
-                    {word('panels.hose.connect', { hose: hoseName(hose.id) })} {props.session.nameOf(placeOf(layoutPort() ?? props.session.layout.ports[0]))}
+                    {word('panels.hose.connect', { hose: hoseName(hose.id) })}{' '}
+                    {props.session.nameOf(placeOf(layoutPort() ?? props.session.layout.ports[0]))}
                   </button>
                 )}
               </For>

@@ -25,7 +25,11 @@ export interface MenuProps {
   readonly onHelp: () => void;
 }
 
-function Setting(props: { readonly name: string; readonly note?: string; readonly children: JSX.Element }): JSX.Element {
+function Setting(props: {
+  readonly name: string;
+  readonly note?: string;
+  readonly children: JSX.Element;
+}): JSX.Element {
   return (
     <div class="setr">
       <div>
@@ -39,7 +43,10 @@ function Setting(props: { readonly name: string; readonly note?: string; readonl
   );
 }
 
-function UnitSettings(props: { readonly units: DisplayUnits; readonly onChange: (units: DisplayUnits) => void }): JSX.Element {
+function UnitSettings(props: {
+  readonly units: DisplayUnits;
+  readonly onChange: (units: DisplayUnits) => void;
+}): JSX.Element {
   const pressures: readonly PressureUnit[] = ['psi', 'kPa', 'bar'];
   const unitWord = { psi: word('help.unit.psi'), kPa: word('help.unit.kPa'), bar: word('help.unit.bar') };
   return (

@@ -45,19 +45,41 @@ export function ResumeCard(props: ResumeProps): JSX.Element {
           </div>
           <dl class="kv rsum">
             <dt>{word('shelf.resume.scenario')}</dt>
-            <dd>{word('shelf.resume.scenarioText', { title: props.title, mode: modeName(props.mode).toLowerCase(), seed: String(props.seed) })}</dd>
+            <dd>
+              {word('shelf.resume.scenarioText', {
+                title: props.title,
+                mode: modeName(props.mode).toLowerCase(),
+                seed: String(props.seed),
+              })}
+            </dd>
             <dt>{word('shelf.resume.written')}</dt>
-            <dd>{word('shelf.resume.writtenText', { count: plainNumber(props.actions), time: writeClock(props.lastActionSeconds) })}</dd>
+            <dd>
+              {word('shelf.resume.writtenText', {
+                count: plainNumber(props.actions),
+                time: writeClock(props.lastActionSeconds),
+              })}
+            </dd>
             <dt>{word('shelf.resume.checked')}</dt>
             <dd>
               <Show when={props.checked} fallback={word('shelf.resume.checking')}>
-                {(one) => word('shelf.resume.checkedText', { seconds: plainNumber(one().seconds, 1), hash: one().hash })}
+                {(one) =>
+                  word('shelf.resume.checkedText', {
+                    seconds: plainNumber(one().seconds, 1),
+                    hash: one().hash,
+                  })
+                }
               </Show>
             </dd>
             <dt>{word('shelf.resume.clock')}</dt>
             <dd>{word('shelf.resume.clockText')}</dd>
           </dl>
-          <button type="button" class="btn pri" ref={first} aria-disabled={props.checked === null} onClick={() => props.checked && props.onGoOn()}>
+          <button
+            type="button"
+            class="btn pri"
+            ref={first}
+            aria-disabled={props.checked === null}
+            onClick={() => props.checked && props.onGoOn()}
+          >
             {word('shelf.resume.goOn', { time: time() })}
           </button>
           <div class="row wrap">

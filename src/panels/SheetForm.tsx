@@ -8,7 +8,9 @@ import type { SessionModel, Sheet } from './sessionModel';
 function SheetBody(props: { readonly sheet: Sheet }): JSX.Element {
   return (
     <>
-      <For each={props.sheet.paragraphs}>{(paragraph, index) => <p class={index() === 0 ? 'lead' : 's'}>{paragraph}</p>}</For>
+      <For each={props.sheet.paragraphs}>
+        {(paragraph, index) => <p class={index() === 0 ? 'lead' : 's'}>{paragraph}</p>}
+      </For>
       <Show when={props.sheet.rows.length > 0}>
         <table>
           <caption>{props.sheet.title}</caption>
@@ -44,7 +46,11 @@ function SheetBody(props: { readonly sheet: Sheet }): JSX.Element {
   );
 }
 
-export function SheetForm(props: { readonly session: SessionModel; readonly first?: string; readonly onClose: () => void }): JSX.Element {
+export function SheetForm(props: {
+  readonly session: SessionModel;
+  readonly first?: string;
+  readonly onClose: () => void;
+}): JSX.Element {
   const sheets = (): readonly Sheet[] => props.session.sheets();
   const [open, setOpen] = createSignal(props.first ?? sheets()[0]?.id ?? '');
   const turnTo = (id: string): void => {
@@ -71,7 +77,9 @@ export function SheetForm(props: { readonly session: SessionModel; readonly firs
         value={open()}
         onChoose={turnTo}
       />
-      <For each={sheets().filter((sheet) => sheet.id === open())}>{(sheet) => <SheetBody sheet={sheet} />}</For>
+      <For each={sheets().filter((sheet) => sheet.id === open())}>
+        {(sheet) => <SheetBody sheet={sheet} />}
+      </For>
     </Form>
   );
 }

@@ -1,6 +1,12 @@
 /** The shelf: one card a scenario with what a customer would say; at the right one decision, how to take it. */
 import { createSignal, For, type JSX, Show } from 'solid-js';
-import { type DisplayUnits, inWords, plainNumber, writeClock, writeTemperature } from '../instruments/displayUnits';
+import {
+  type DisplayUnits,
+  inWords,
+  plainNumber,
+  writeClock,
+  writeTemperature,
+} from '../instruments/displayUnits';
 import type { Mode } from '../session/corePort';
 import { word } from '../words/words';
 import { Icon } from './Icon';
@@ -38,9 +44,17 @@ const LEVELS = [1, 2, 3, 4];
 const MODES: readonly Mode[] = ['explore', 'practice', 'assessed'];
 
 export const modeName = (mode: Mode): string =>
-  mode === 'explore' ? word('app.mode.explore') : mode === 'practice' ? word('app.mode.practice') : word('app.mode.assessed');
+  mode === 'explore'
+    ? word('app.mode.explore')
+    : mode === 'practice'
+      ? word('app.mode.practice')
+      : word('app.mode.assessed');
 const modeNote = (mode: Mode): string =>
-  mode === 'explore' ? word('shelf.explore') : mode === 'practice' ? word('shelf.practice') : word('shelf.assessed');
+  mode === 'explore'
+    ? word('shelf.explore')
+    : mode === 'practice'
+      ? word('shelf.practice')
+      : word('shelf.assessed');
 
 const OUTLINES = {
   hatch: 'M6 34v-8l10-3 10-11q2-2 5-2h25q4 0 7 3l9 10 12 4q4 1 4 5v2',
@@ -70,8 +84,8 @@ function Level(props: { readonly level: number }): JSX.Element {
 /** Five little columns, one a domain, always in the same order. */
 function Columns(props: { readonly domains: readonly number[] }): JSX.Element {
   return (
-    <span class="dom5" aria-hidden="true">
-      <svg width="46" height="22" viewBox="0 0 46 22">
+    <span class="dom5">
+      <svg width="46" height="22" viewBox="0 0 46 22" aria-hidden="true">
         <For each={props.domains}>
           {(share, index) => (
             <>
@@ -85,14 +99,25 @@ function Columns(props: { readonly domains: readonly number[] }): JSX.Element {
   );
 }
 
-function Card(props: { readonly facts: ShelfFacts; readonly shelf: ShelfProps; readonly chosen: boolean; readonly onChoose: () => void }): JSX.Element {
+function Card(props: {
+  readonly facts: ShelfFacts;
+  readonly shelf: ShelfProps;
+  readonly chosen: boolean;
+  readonly onChoose: () => void;
+}): JSX.Element {
   const facts = props.facts;
   const saved = (): Saved | null => (props.shelf.saved?.scenarioId === facts.id ? props.shelf.saved : null);
   const best = () => props.shelf.best(facts.id);
   return (
     <article class="tag scn">
       <i class="hole" />
-      <input type="radio" name="scenario" id={`scenario-${facts.id}`} checked={props.chosen} onChange={() => props.onChoose()} />
+      <input
+        type="radio"
+        name="scenario"
+        id={`scenario-${facts.id}`}
+        checked={props.chosen}
+        onChange={() => props.onChoose()}
+      />
       <div class="hd">
         <div>
           <h2>
@@ -118,7 +143,12 @@ function Card(props: { readonly facts: ShelfFacts; readonly shelf: ShelfProps; r
               {(result) => (
                 <>
                   <Columns domains={result().domains} />
-                  <span>{word('shelf.best', { score: plainNumber(result().score), mode: modeName(result().mode).toLowerCase() })}</span>
+                  <span>
+                    {word('shelf.best', {
+                      score: plainNumber(result().score),
+                      mode: modeName(result().mode).toLowerCase(),
+                    })}
+                  </span>
                 </>
               )}
             </Show>
@@ -208,7 +238,14 @@ export function Shelf(props: ShelfProps): JSX.Element {
           <Show when={props.scenarios.length > 0} fallback={<p class="emp">{word('shelf.empty')}</p>}>
             <div class="cards">
               <For each={props.scenarios}>
-                {(one) => <Card facts={one} shelf={props} chosen={one.id === chosen()} onChoose={() => setChosen(one.id)} />}
+                {(one) => (
+                  <Card
+                    facts={one}
+                    shelf={props}
+                    chosen={one.id === chosen()}
+                    onChoose={() => setChosen(one.id)}
+                  />
+                )}
               </For>
             </div>
           </Show>

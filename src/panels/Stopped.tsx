@@ -36,7 +36,9 @@ export function Stopped(props: { readonly session: SessionModel; readonly stop: 
       >
         <div class="row">
           <StopSign />
-          <h2 id="stop-title">{word('work.stopped.title', { what: props.session.nameOf(`rule.${props.stop.rule}`) })}</h2>
+          <h2 id="stop-title">
+            {word('work.stopped.title', { what: props.session.nameOf(`rule.${props.stop.rule}`) })}
+          </h2>
         </div>
         <p id="stop-text">{word('work.stopped.text', { time: writeClock(props.stop.step * STEP_S) })}</p>
         <div class="row wrap">

@@ -15,7 +15,8 @@ function HandValve(props: { readonly session: SessionModel; readonly side: 'low'
     const value = props.session.signal(`manifold.${props.side}.sixteenths`);
     return Number.isNaN(value) ? 0 : value;
   };
-  const label = (): string => (props.side === 'low' ? word('panels.manifold.low') : word('panels.manifold.high'));
+  const label = (): string =>
+    props.side === 'low' ? word('panels.manifold.low') : word('panels.manifold.high');
   return (
     <div class="stack">
       <span class="s">{label()}</span>
@@ -35,11 +36,14 @@ function HandValve(props: { readonly session: SessionModel; readonly side: 'low'
 }
 
 function ProbeRows(props: { readonly session: SessionModel; readonly kind: 'air' | 'line' }): JSX.Element {
-  const places = (): readonly string[] => props.session.choices(props.kind === 'air' ? 'air-place' : 'line-place');
+  const places = (): readonly string[] =>
+    props.session.choices(props.kind === 'air' ? 'air-place' : 'line-place');
   const here = (): string | null => props.session.probeAt(props.kind);
   return (
     <div class="stack">
-      <Show when={here()}>{(place) => <p class="s mut">{word('panels.probe.at', { place: place() })}</p>}</Show>
+      <Show when={here()}>
+        {(place) => <p class="s mut">{word('panels.probe.at', { place: place() })}</p>}
+      </Show>
       <span class="s">{word('panels.probe.put')}</span>
       <div class="pick">
         <For each={places()}>
@@ -48,7 +52,9 @@ function ProbeRows(props: { readonly session: SessionModel; readonly kind: 'air'
               type="button"
               class="chip"
               aria-pressed={here() === props.session.nameOf(place)}
-              onClick={() => props.session.send({ do: props.kind === 'air' ? 'probe-air' : 'probe-line', at: place })}
+              onClick={() =>
+                props.session.send({ do: props.kind === 'air' ? 'probe-air' : 'probe-line', at: place })
+              }
             >
               {props.session.nameOf(place)}
             </button>
@@ -71,7 +77,9 @@ function ScaleRows(props: { readonly session: SessionModel }): JSX.Element {
               type="button"
               class="btn sm"
               aria-pressed={can.place === 'scale'}
-              onClick={() => props.session.send({ do: 'place', can: can.id, at: can.place === 'scale' ? 'mat' : 'scale' })}
+              onClick={() =>
+                props.session.send({ do: 'place', can: can.id, at: can.place === 'scale' ? 'mat' : 'scale' })
+              }
             >
               {can.place === 'scale' ? word('panels.can.mat') : word('panels.can.scale')}
             </button>
@@ -91,10 +99,20 @@ function heading(session: SessionModel, tool: string): readonly [title: string, 
   return [session.nameOf(tool), word('panels.tool.canNote')];
 }
 
-export function ToolForm(props: { readonly session: SessionModel; readonly tool: string; readonly onClose: () => void }): JSX.Element {
+export function ToolForm(props: {
+  readonly session: SessionModel;
+  readonly tool: string;
+  readonly onClose: () => void;
+}): JSX.Element {
   const title = () => heading(props.session, props.tool);
   return (
-    <Form title={title()[0]} sub={title()[1]} class="side" closeLabel={word('panels.putDown')} onClose={props.onClose}>
+    <Form
+      title={title()[0]}
+      sub={title()[1]}
+      class="side"
+      closeLabel={word('panels.putDown')}
+      onClose={props.onClose}
+    >
       <Switch fallback={<CanRows session={props.session} canId={props.tool} />}>
         <Match when={props.tool === 'charging'}>
           <HoseRows session={props.session} hoseId="charging" />

@@ -21,7 +21,9 @@ export function TopBar(props: TopBarProps): JSX.Element {
       </button>
       {props.title ? <span class="ttl">{props.title}</span> : null}
       {props.children ?? <span class="sp" />}
-      {props.onHelp ? <IconButton icon="help" class="hide-s" label={word('app.help')} onPress={props.onHelp} /> : null}
+      {props.onHelp ? (
+        <IconButton icon="help" class="hide-s" label={word('app.help')} onPress={props.onHelp} />
+      ) : null}
       {props.onMenu ? <IconButton icon="menu" label={word('app.menu')} onPress={props.onMenu} /> : null}
     </header>
   );

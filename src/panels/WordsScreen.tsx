@@ -4,17 +4,17 @@ import { writeClock } from '../instruments/displayUnits';
 import { loopLines } from '../layout/trace';
 import { word } from '../words/words';
 import { carWords, OpenForm } from './BayPanel';
+import { Briefing } from './Briefing';
+import { CarRows } from './CarForm';
 import { CautionPlate } from './CautionPlate';
 import { ClockBar } from './ClockBar';
 import { DecisionBar } from './DecisionBar';
-import { CarRows } from './CarForm';
 import { Icon } from './Icon';
 import { GaugeLadders, Meters } from './Instruments';
 import { Deliveries, Findings } from './JobCard';
 import { seenOf } from './LookForm';
 import { portName } from './portWords';
 import { onRegionKey } from './regions';
-import { Briefing } from './Briefing';
 import { Stopped } from './Stopped';
 import { TopBar } from './TopBar';
 import type { WorkUi } from './workUi';
@@ -45,7 +45,12 @@ function Parts(props: { readonly ui: WorkUi }): JSX.Element {
   const Item = (item: { readonly id: string }): JSX.Element => (
     <li>
       <b>{session.nameOf(item.id)}</b> {seenOf(session, item.id).join(' ')}{' '}
-      <button type="button" class="linkb" aria-label={word('words.lookAt', { part: session.nameOf(item.id) })} onClick={() => look(item.id)}>
+      <button
+        type="button"
+        class="linkb"
+        aria-label={word('words.lookAt', { part: session.nameOf(item.id) })}
+        onClick={() => look(item.id)}
+      >
         {word('words.look')}
       </button>
     </li>
@@ -77,8 +82,13 @@ function Ports(props: { readonly ui: WorkUi }): JSX.Element {
         <For each={session.view().ports}>
           {(port) => (
             <li>
-              <b>{portName(session, port.id)}</b> {port.capOn ? word('panels.port.capOn') : word('panels.port.capOff')}{' '}
-              <button type="button" class="linkb" onClick={() => props.ui.show({ kind: 'port', port: port.id })}>
+              <b>{portName(session, port.id)}</b>{' '}
+              {port.capOn ? word('panels.port.capOn') : word('panels.port.capOff')}{' '}
+              <button
+                type="button"
+                class="linkb"
+                onClick={() => props.ui.show({ kind: 'port', port: port.id })}
+              >
                 {word('words.look')}
               </button>
             </li>
@@ -94,7 +104,12 @@ function Tools(props: { readonly ui: WorkUi }): JSX.Element {
   const gear = (item: 'goggles' | 'gloves', name: string): JSX.Element => {
     const worn = (): boolean => session.view().worn.includes(item);
     return (
-      <button type="button" class="btn sm" aria-pressed={worn()} onClick={() => session.send({ do: worn() ? 'take-off' : 'wear', item })}>
+      <button
+        type="button"
+        class="btn sm"
+        aria-pressed={worn()}
+        onClick={() => session.send({ do: worn() ? 'take-off' : 'wear', item })}
+      >
         {name}
       </button>
     );
@@ -135,7 +150,14 @@ function CommandLine(props: { readonly onLine: (line: string) => string | null }
     <form class="field cmd" onSubmit={submit}>
       <label class="field">
         <span>{word('words.write')}</span>
-        <input type="text" value={line()} aria-describedby="words-note" onInput={(event) => setLine(event.currentTarget.value)} autocomplete="off" spellcheck={false} />
+        <input
+          type="text"
+          value={line()}
+          aria-describedby="words-note"
+          onInput={(event) => setLine(event.currentTarget.value)}
+          autocomplete="off"
+          spellcheck={false}
+        />
       </label>
       <span class="xs mut" id="words-note">
         {word('words.writeNote')}
@@ -211,7 +233,9 @@ export function WordsScreen(props: WordsScreenProps): JSX.Element {
       <div class="over-words" classList={{ on: props.ui.open() !== null || props.ui.caution() !== null }}>
         <OpenForm ui={props.ui} onConnect={props.onConnect} />
         <Show when={props.ui.caution()}>
-          {(standing) => <CautionPlate id={standing().caution.id} onSafe={props.ui.answerSafe} onGo={props.ui.answerGo} />}
+          {(standing) => (
+            <CautionPlate id={standing().caution.id} onSafe={props.ui.answerSafe} onGo={props.ui.answerGo} />
+          )}
         </Show>
       </div>
       <Show when={session.view().stopped}>

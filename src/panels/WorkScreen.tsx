@@ -21,31 +21,54 @@ export interface WorkScreenProps extends BayPanelProps {
 }
 
 const modeWord = (mode: 'explore' | 'practice' | 'assessed'): string =>
-  mode === 'explore' ? word('app.mode.explore') : mode === 'practice' ? word('app.mode.practice') : word('app.mode.assessed');
+  mode === 'explore'
+    ? word('app.mode.explore')
+    : mode === 'practice'
+      ? word('app.mode.practice')
+      : word('app.mode.assessed');
 
 function WorkTop(props: WorkScreenProps): JSX.Element {
   const session = props.ui.session;
   return (
     <TopBar title={session.facts.title} onHome={props.onHome} onHelp={props.onHelp} onMenu={props.onMenu}>
       <span class="chip modec">{modeWord(session.mode)}</span>
-      <button type="button" class="btn sm only-l" onClick={() => props.ui.setTab(props.ui.tab() === 'job' ? 'instruments' : 'job')}>
+      <button
+        type="button"
+        class="btn sm only-l"
+        onClick={() => props.ui.setTab(props.ui.tab() === 'job' ? 'instruments' : 'job')}
+      >
         {word('work.card.title')}
       </button>
       <span class="sp" />
       <ClockBar session={session} />
-      <button type="button" class="btn sm hide-s" aria-label={word('work.serviceInformation')} onClick={() => props.ui.show({ kind: 'sheet' })}>
+      <button
+        type="button"
+        class="btn sm hide-s"
+        aria-label={word('work.serviceInformation')}
+        onClick={() => props.ui.show({ kind: 'sheet' })}
+      >
         <Icon name="doc" size={18} />
         <Show when={session.mode === 'assessed'}>
           <span class="hide-m">{word('work.serviceInformation')}</span>
         </Show>
       </button>
       <Show when={session.mode !== 'assessed'}>
-        <button type="button" class="btn sm hide-s" aria-label={word('work.seeInside')} onClick={() => props.onInside()}>
+        <button
+          type="button"
+          class="btn sm hide-s"
+          aria-label={word('work.seeInside')}
+          onClick={() => props.onInside()}
+        >
           <Icon name="eye" size={18} />
           <span class="hide-m">{word('work.seeInside')}</span>
         </button>
       </Show>
-      <button type="button" class="icb hide-s" aria-label={word('work.inWords')} onClick={() => props.onWords()}>
+      <button
+        type="button"
+        class="icb hide-s"
+        aria-label={word('work.inWords')}
+        onClick={() => props.onWords()}
+      >
         <Icon name="text" />
       </button>
     </TopBar>
@@ -54,7 +77,12 @@ function WorkTop(props: WorkScreenProps): JSX.Element {
 
 function Tabs(props: WorkScreenProps): JSX.Element {
   const tab = (name: 'instruments' | 'job', label: string): JSX.Element => (
-    <button type="button" classList={{ on: props.ui.tab() === name }} aria-pressed={props.ui.tab() === name} onClick={() => props.ui.setTab(name)}>
+    <button
+      type="button"
+      classList={{ on: props.ui.tab() === name }}
+      aria-pressed={props.ui.tab() === name}
+      onClick={() => props.ui.setTab(name)}
+    >
       {label}
     </button>
   );
@@ -89,7 +117,11 @@ export function WorkScreen(props: WorkScreenProps): JSX.Element {
       <BayPanel ui={props.ui} onHost={props.onHost} onZoom={props.onZoom} onConnect={props.onConnect} />
       <Bench session={session} held={props.ui.heldTool()} onTake={props.ui.take} />
       <Tabs {...props} />
-      <JobCard session={session} onWrite={() => props.ui.show({ kind: 'finding' })} onLabel={() => props.ui.show({ kind: 'label' })} />
+      <JobCard
+        session={session}
+        onWrite={() => props.ui.show({ kind: 'finding' })}
+        onLabel={() => props.ui.show({ kind: 'label' })}
+      />
       <DecisionBar session={session} onForm={(kind) => props.ui.show({ kind })} />
       <Show when={session.view().phase === 'briefing'}>
         <Briefing session={session} />

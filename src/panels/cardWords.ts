@@ -1,11 +1,22 @@
 /** Lines of the job card as sentences. A reading is told in the reader's own units; everything else comes as a word id. */
-import { inWords, type Written, writeMass, writePressure, writeTemperature } from '../instruments/displayUnits';
+import {
+  inWords,
+  type Written,
+  writeMass,
+  writePressure,
+  writeTemperature,
+} from '../instruments/displayUnits';
 import type { CardLine } from '../session/corePort';
 import { isWordId, say, word } from '../words/words';
 import type { SessionModel } from './sessionModel';
 
 /** An SI value in the reader's units, by its SI unit; null where the unit is none of ours. */
-export function writeValue(session: SessionModel, value: number, unit: string, face: 'low' | 'high' = 'low'): Written | null {
+export function writeValue(
+  session: SessionModel,
+  value: number,
+  unit: string,
+  face: 'low' | 'high' = 'low',
+): Written | null {
   const units = session.units();
   if (unit === 'Pa') return writePressure(value, units.pressure, face);
   if (unit === 'K') return writeTemperature(value, units.temperature, 1);
@@ -19,7 +30,11 @@ export function cardSentence(session: SessionModel, line: CardLine): string {
   if (line.value !== undefined && line.unit !== undefined) {
     const face = line.params.channel === 'high-gauge' ? 'high' : 'low';
     const written = writeValue(session, line.value, line.unit, face);
-    if (written) return word('work.card.withReading', { sentence: sentenceOf(line.word, names), reading: inWords(written) });
+    if (written)
+      return word('work.card.withReading', {
+        sentence: sentenceOf(line.word, names),
+        reading: inWords(written),
+      });
   }
   return sentenceOf(line.word, names);
 }

@@ -7,7 +7,14 @@ import { hazardsOf } from '../layout/zones';
 import type { Command } from '../plant/commandSpecs';
 import type { SessionView } from '../session/corePort';
 
-export type CautionId = 'whichPort' | 'highOpen' | 'canOpen' | 'goggles' | 'hoseInZone' | 'doorStart' | 'doorShut';
+export type CautionId =
+  | 'whichPort'
+  | 'highOpen'
+  | 'canOpen'
+  | 'goggles'
+  | 'hoseInZone'
+  | 'doorStart'
+  | 'doorShut';
 
 export interface Caution {
   readonly id: CautionId;
@@ -23,7 +30,14 @@ export interface CautionFacts {
   readonly highValveOpen: boolean;
 }
 
-const WITH_REFRIGERANT: ReadonlySet<Command['do']> = new Set(['couple', 'uncouple', 'tap', 'untap', 'purge', 'can-valve']);
+const WITH_REFRIGERANT: ReadonlySet<Command['do']> = new Set([
+  'couple',
+  'uncouple',
+  'tap',
+  'untap',
+  'purge',
+  'can-valve',
+]);
 
 function withoutGoggles(command: Command, { view }: CautionFacts): Caution | null {
   if (!WITH_REFRIGERANT.has(command.do) || view.worn.includes('goggles')) return null;
@@ -54,13 +68,17 @@ function openingHighValve(command: Command, { view }: CautionFacts): Caution | n
 
 function startingEngine(command: Command, facts: CautionFacts): Caution | null {
   if (command.do !== 'engine' || Number(command.rpm) === 0 || facts.engineRuns) return null;
-  const inZone = facts.view.hoses.some((hose) => hose.port !== null && hazardsOf(facts.layout, hose.route).length > 0);
+  const inZone = facts.view.hoses.some(
+    (hose) => hose.port !== null && hazardsOf(facts.layout, hose.route).length > 0,
+  );
   if (inZone) return { id: 'hoseInZone', safe: [] };
   return facts.doorOpen ? null : { id: 'doorStart', safe: [{ do: 'door', to: 'open' }] };
 }
 
 function shuttingDoor(command: Command, facts: CautionFacts): Caution | null {
-  return command.do === 'door' && command.to === 'shut' && facts.engineRuns ? { id: 'doorShut', safe: [] } : null;
+  return command.do === 'door' && command.to === 'shut' && facts.engineRuns
+    ? { id: 'doorShut', safe: [] }
+    : null;
 }
 
 const LOOKS = [openingCan, openingHighValve, startingEngine, shuttingDoor, withoutGoggles] as const;

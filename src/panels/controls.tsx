@@ -5,7 +5,7 @@ import { Icon, type IconName } from './Icon';
 export function SideBadge(props: { readonly side: 'low' | 'high' | 'charging' }): JSX.Element {
   return (
     <i class={`bdg ${props.side}`} aria-hidden="true">
-      {({ low: 'L', high: 'H', charging: 'C' })[props.side]}
+      {{ low: 'L', high: 'H', charging: 'C' }[props.side]}
     </i>
   );
 }
@@ -65,7 +65,12 @@ export function IconButton(props: {
   readonly class?: string;
 }): JSX.Element {
   return (
-    <button type="button" class={`icb ${props.class ?? ''}`} aria-label={props.label} onClick={() => props.onPress()}>
+    <button
+      type="button"
+      class={`icb ${props.class ?? ''}`}
+      aria-label={props.label}
+      onClick={() => props.onPress()}
+    >
       <Icon name={props.icon} />
     </button>
   );
@@ -86,7 +91,12 @@ export function Stepped(props: {
   const set = (value: number): void => props.onSet(Math.max(props.min, Math.min(props.max, value)));
   return (
     <div class="step-field" role="group" aria-label={props.label}>
-      <button type="button" class="btn sm" aria-label={props.less} onClick={() => set(props.value - props.step)}>
+      <button
+        type="button"
+        class="btn sm"
+        aria-label={props.less}
+        onClick={() => set(props.value - props.step)}
+      >
         <Icon name="minus" size={16} />
       </button>
       <input
@@ -99,7 +109,12 @@ export function Stepped(props: {
         value={props.value}
         onChange={(event) => set(Number(event.currentTarget.value))}
       />
-      <button type="button" class="btn sm" aria-label={props.more} onClick={() => set(props.value + props.step)}>
+      <button
+        type="button"
+        class="btn sm"
+        aria-label={props.more}
+        onClick={() => set(props.value + props.step)}
+      >
         <Icon name="plus" size={16} />
       </button>
       <output>{props.text}</output>

@@ -10,14 +10,37 @@ function lane(debrief: DebriefModel, trace: Trace): Lane {
   const seconds = trace.seconds;
   if (trace.id === 'high' || trace.id === 'low') {
     const name = trace.id === 'high' ? word('debrief.lane.high') : word('debrief.lane.low');
-    return { name, unit: units.pressure, kind: trace.id, seconds, values: trace.values.map((pa) => pa / paPerUnit[units.pressure]) };
+    return {
+      name,
+      unit: units.pressure,
+      kind: trace.id,
+      seconds,
+      values: trace.values.map((pa) => pa / paPerUnit[units.pressure]),
+    };
   }
   if (trace.id === 'charge') {
-    const reference = { value: valueInUnit(data.labelKg, units.mass), text: word('debrief.label', { mass: inWords(writeMass(data.labelKg, units.mass)) }) };
-    return { name: word('debrief.lane.charge'), unit: units.mass, kind: 'plain', seconds, values: trace.values.map((kg) => valueInUnit(kg, units.mass)), reference };
+    const reference = {
+      value: valueInUnit(data.labelKg, units.mass),
+      text: word('debrief.label', { mass: inWords(writeMass(data.labelKg, units.mass)) }),
+    };
+    return {
+      name: word('debrief.lane.charge'),
+      unit: units.mass,
+      kind: 'plain',
+      seconds,
+      values: trace.values.map((kg) => valueInUnit(kg, units.mass)),
+      reference,
+    };
   }
   const { symbol } = DISPLAY_UNITS[units.temperature];
-  return { name: word('debrief.lane.vent'), unit: symbol, kind: 'plain', seconds, values: trace.values.map((kelvin) => valueInUnit(kelvin, units.temperature)) };
+  return {
+    name: word('debrief.lane.vent'),
+    unit: symbol,
+    kind: 'plain',
+    seconds,
+    values: trace.values.map((kelvin) => valueInUnit(kelvin, units.temperature)),
+  };
 }
 
-export const lanesOf = (debrief: DebriefModel): Lane[] => debrief.data.traces.map((trace) => lane(debrief, trace));
+export const lanesOf = (debrief: DebriefModel): Lane[] =>
+  debrief.data.traces.map((trace) => lane(debrief, trace));

@@ -13,12 +13,18 @@ export function phaseWords(line: SaturationLine, point: StatePoint): string {
   const quality = qualityAt(line, point.pressurePa, point.enthalpyJPerKg);
   const boilsK = saturationTemperatureK(line, point.pressurePa);
   if (Number.isNaN(quality)) return '';
-  if (quality >= 1) return word('inside.phase.superheated', { kelvin: plainNumber(point.temperatureK - boilsK) });
-  if (quality <= 0) return word('inside.phase.subcooled', { kelvin: plainNumber(boilsK - point.temperatureK) });
+  if (quality >= 1)
+    return word('inside.phase.superheated', { kelvin: plainNumber(point.temperatureK - boilsK) });
+  if (quality <= 0)
+    return word('inside.phase.subcooled', { kelvin: plainNumber(boilsK - point.temperatureK) });
   return word('inside.phase.mixture', { share: plainNumber(quality * PERCENT) });
 }
 
-export function insideSentences(session: SessionModel, line: SaturationLine, points: readonly StatePoint[]): string[] {
+export function insideSentences(
+  session: SessionModel,
+  line: SaturationLine,
+  points: readonly StatePoint[],
+): string[] {
   const flows = session.signal('compressor.massFlowKgPerS');
   if (!(flows > 1e-4)) return [word('inside.says.resting')];
   const [inlet, , condensed] = points;
@@ -26,8 +32,18 @@ export function insideSentences(session: SessionModel, line: SaturationLine, poi
   const after = qualityAt(line, inlet.pressurePa, inlet.enthalpyJPerKg);
   const said: string[] = [];
   if (before > SEEN) said.push(word('inside.says.bubbles', { share: plainNumber(before * PERCENT) }));
-  else said.push(word('inside.says.fullLiquid', { kelvin: plainNumber(saturationTemperatureK(line, condensed.pressurePa) - condensed.temperatureK) }));
-  if (after >= 1) said.push(word('inside.says.dry', { kelvin: plainNumber(inlet.temperatureK - saturationTemperatureK(line, inlet.pressurePa)) }));
+  else
+    said.push(
+      word('inside.says.fullLiquid', {
+        kelvin: plainNumber(saturationTemperatureK(line, condensed.pressurePa) - condensed.temperatureK),
+      }),
+    );
+  if (after >= 1)
+    said.push(
+      word('inside.says.dry', {
+        kelvin: plainNumber(inlet.temperatureK - saturationTemperatureK(line, inlet.pressurePa)),
+      }),
+    );
   else said.push(word('inside.says.wet', { share: plainNumber((1 - after) * PERCENT) }));
   return said;
 }

@@ -14,12 +14,14 @@ export function portWords(port: Port, mode: Mode, nameOf: (id: string) => string
   return word('panels.port.name', { bore, place: nameOf(placeOf(port)) });
 }
 
-export const portName = (session: SessionModel, portId: string): string => portWords(portOf(session.layout, portId), session.mode, session.nameOf);
+export const portName = (session: SessionModel, portId: string): string =>
+  portWords(portOf(session.layout, portId), session.mode, session.nameOf);
 
 /** What following the line shows: where it comes from and where it leads, never the side itself. */
 export function traceSentence(session: SessionModel, portId: string): string {
   const trace = tracePort(session.layout, portId);
-  const end = (steps: readonly { readonly id: string }[]): string => session.nameOf(steps[steps.length - 1].id);
+  const end = (steps: readonly { readonly id: string }[]): string =>
+    session.nameOf(steps[steps.length - 1].id);
   return word('panels.port.traced', { from: end(trace.upstream), to: end(trace.downstream) });
 }
 

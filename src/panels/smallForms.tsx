@@ -88,7 +88,11 @@ export function FinishForm(props: SmallForm): JSX.Element {
   return (
     <Form
       title={word('panels.finish.title')}
-      sub={open() === 0 ? word('panels.finish.allDone') : word('panels.finish.open', { count: plainNumber(open()) })}
+      sub={
+        open() === 0
+          ? word('panels.finish.allDone')
+          : word('panels.finish.open', { count: plainNumber(open()) })
+      }
       onClose={props.onClose}
       foot={
         <>

@@ -38,7 +38,8 @@ export function makeWorkUi(raw: SessionModel) {
     doorOpen: raw.signal('door.open') === 1,
     highValveOpen: raw.signal('manifold.high.sixteenths') > 0,
   });
-  const quiet = (id: CautionId): boolean => raw.clock().seconds - (waved.get(id) ?? Number.NEGATIVE_INFINITY) < QUIET_S;
+  const quiet = (id: CautionId): boolean =>
+    raw.clock().seconds - (waved.get(id) ?? Number.NEGATIVE_INFINITY) < QUIET_S;
 
   const send = (command: Command): void => {
     const found = cautionBefore(command, facts());
@@ -51,7 +52,8 @@ export function makeWorkUi(raw: SessionModel) {
     if (!standing) return;
     for (const command of standing.caution.safe) raw.send(command);
     if (standing.caution.id === 'goggles') send(standing.command);
-    if (standing.caution.id === 'whichPort') setOpen({ kind: 'port', port: String(standing.caution.safe[0]?.port) });
+    if (standing.caution.id === 'whichPort')
+      setOpen({ kind: 'port', port: String(standing.caution.safe[0]?.port) });
     if (standing.caution.id === 'hoseInZone') {
       const hose = raw.view().hoses.find((one) => one.port !== null);
       setOpen({ kind: 'tool', tool: hose?.id === 'charging' ? 'charging' : 'gauge-set' });

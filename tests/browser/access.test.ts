@@ -7,7 +7,9 @@ import { begin, debriefText, openSitting, write } from './driver';
 /** What axe finds on the screen as it stands, by rule and place. */
 async function findings(page: Page): Promise<string[]> {
   const { violations } = await new AxeBuilder({ page }).setLegacyMode(true).analyze();
-  return violations.flatMap(({ id, nodes }) => nodes.map(({ target, failureSummary }) => `${id}: ${target.join(' ')}: ${failureSummary}`));
+  return violations.flatMap(({ id, nodes }) =>
+    nodes.map(({ target, failureSummary }) => `${id}: ${target.join(' ')}: ${failureSummary}`),
+  );
 }
 
 const SIZES = [
@@ -20,16 +22,25 @@ const SIZES = [
 async function measures(page: Page): Promise<string[]> {
   return page.evaluate(() => {
     const found: string[] = [];
-    if (document.documentElement.scrollWidth > window.innerWidth + 1) found.push(`sideways ${document.documentElement.scrollWidth}`);
-    for (const element of document.querySelectorAll<HTMLElement>('button, p, span, td, th, li, dt, dd, label, h1, h2, h3')) {
-      if (element.offsetParent === null || element.closest('.bay-host, .vh, .bdg') || !element.textContent?.trim()) continue;
+    if (document.documentElement.scrollWidth > window.innerWidth + 1)
+      found.push(`sideways ${document.documentElement.scrollWidth}`);
+    for (const element of document.querySelectorAll<HTMLElement>(
+      'button, p, span, td, th, li, dt, dd, label, h1, h2, h3',
+    )) {
+      if (
+        element.offsetParent === null ||
+        element.closest('.bay-host, .vh, .bdg') ||
+        !element.textContent?.trim()
+      )
+        continue;
       const size = Number.parseFloat(getComputedStyle(element).fontSize);
       if (size < 11.9) found.push(`${element.className} ${size} px: ${element.textContent.slice(0, 20)}`);
     }
     for (const button of document.querySelectorAll<HTMLElement>('button, select, input:not([type=radio])')) {
       const box = button.getBoundingClientRect();
       if (box.width === 0 || button.closest('.bay-host, .skip')) continue;
-      if (Math.min(box.width, box.height) < 23.9) found.push(`target ${Math.round(box.width)}x${Math.round(box.height)}: ${button.textContent}`);
+      if (Math.min(box.width, box.height) < 23.9)
+        found.push(`target ${Math.round(box.width)}x${Math.round(box.height)}: ${button.textContent}`);
     }
     return found;
   });
@@ -54,7 +65,10 @@ describe.each(SIZES)('at $width x $height', (viewport) => {
   });
 
   test('the work screen and its forms are clean', { timeout: 120_000 }, async () => {
-    const { page } = await openSitting({ scenario: 'warm-at-the-lights', mode: 'practice', context: { viewport, reducedMotion: 'reduce' } }, 'drawn');
+    const { page } = await openSitting(
+      { scenario: 'warm-at-the-lights', mode: 'practice', context: { viewport, reducedMotion: 'reduce' } },
+      'drawn',
+    );
     await expectClean(page);
     await begin(page);
     await page.waitForSelector('[data-target]', { state: 'attached' });
@@ -71,7 +85,11 @@ describe.each(SIZES)('at $width x $height', (viewport) => {
   });
 
   test('a caution, the papers and findings are clean', { timeout: 120_000 }, async () => {
-    const { page } = await openSitting({ scenario: 'warm-at-the-lights', mode: 'practice', context: { viewport, reducedMotion: 'reduce' } });
+    const { page } = await openSitting({
+      scenario: 'warm-at-the-lights',
+      mode: 'practice',
+      context: { viewport, reducedMotion: 'reduce' },
+    });
     await begin(page);
     await write(page, 'door shut');
     await page.locator('.cmd input').fill('engine 900');
@@ -89,7 +107,11 @@ describe.each(SIZES)('at $width x $height', (viewport) => {
   });
 
   test('see-inside and the debrief are clean', { timeout: 120_000 }, async () => {
-    const { page } = await openSitting({ scenario: 'warm-at-the-lights', mode: 'practice', context: { viewport, reducedMotion: 'reduce' } });
+    const { page } = await openSitting({
+      scenario: 'warm-at-the-lights',
+      mode: 'practice',
+      context: { viewport, reducedMotion: 'reduce' },
+    });
     await begin(page);
     await write(page, 'door open');
     await page.getByRole('button', { name: 'Drawn bay' }).click();
@@ -98,7 +120,8 @@ describe.each(SIZES)('at $width x $height', (viewport) => {
     await expectClean(page);
     await page.getByRole('button', { name: 'Bay', exact: true }).click();
     await page.getByRole('button', { name: viewport.width < 700 ? 'More' : 'Finish the job' }).click();
-    if (viewport.width < 700) await page.locator('.sheetb').getByRole('button', { name: 'Finish the job' }).click();
+    if (viewport.width < 700)
+      await page.locator('.sheetb').getByRole('button', { name: 'Finish the job' }).click();
     await page.locator('.form').getByRole('button', { name: 'Finish the job' }).click();
     await debriefText(page, 'score');
     await expectClean(page);

@@ -20,12 +20,20 @@ export interface SittingOptions extends Opening {
 }
 
 /** Opens a session in the form asked for; the job has not begun. */
-export async function openSitting(options: SittingOptions, bay: 'drawn' | 'words' = 'words'): Promise<Sitting> {
+export async function openSitting(
+  options: SittingOptions,
+  bay: 'drawn' | 'words' = 'words',
+): Promise<Sitting> {
   const { scenario, mode = 'assessed', seed = 1, lapse = 0, before, ...opening } = options;
   const opened = await openPage({ ...opening, path: '' });
   if (before) await opened.context.addInitScript(before);
-  await opened.page.evaluate((form) => localStorage.setItem('portside-settings', JSON.stringify({ bay: form })), bay);
-  await opened.page.goto(`${opened.page.url().split('?')[0]}?scenario=${scenario}&mode=${mode}&seed=${seed}&lapse=${lapse}`);
+  await opened.page.evaluate(
+    (form) => localStorage.setItem('portside-settings', JSON.stringify({ bay: form })),
+    bay,
+  );
+  await opened.page.goto(
+    `${opened.page.url().split('?')[0]}?scenario=${scenario}&mode=${mode}&seed=${seed}&lapse=${lapse}`,
+  );
   await opened.page.waitForSelector('.brief .btn.pri');
   return opened;
 }
@@ -35,7 +43,8 @@ export async function begin(page: Page): Promise<void> {
   await page.waitForSelector('.brief', { state: 'detached' });
 }
 
-export const stepOf = async (page: Page): Promise<number> => Number(await page.locator('.clock').getAttribute('data-step'));
+export const stepOf = async (page: Page): Promise<number> =>
+  Number(await page.locator('.clock').getAttribute('data-step'));
 
 /** Writes one line and sends it off; a caution is answered by going on. */
 export async function write(page: Page, line: string): Promise<void> {

@@ -48,14 +48,28 @@ describe('hoses carried by hand', () => {
   test('a hose led through the turning fan ends as caught in the debrief', { timeout: 90_000 }, async () => {
     const { page } = await openSitting({ scenario: 'warm-at-the-lights' });
     await begin(page);
-    const lines = ['wear goggles', 'wear gloves', 'door open', 'replace fan', 'cap port-b off', 'blower 4', 'engine 900', 'ac on'];
+    const lines = [
+      'wear goggles',
+      'wear gloves',
+      'door open',
+      'replace fan',
+      'cap port-b off',
+      'blower 4',
+      'engine 900',
+      'ac on',
+    ];
     for (const line of lines) await write(page, line);
     await runOn(page, '10 s');
     await page.getByRole('button', { name: 'Drawn bay' }).click();
     await page.waitForSelector('[data-target="coupler:charging"]', { state: 'attached' });
     const fan = await spotOf(page, 'fan');
     const port = await spotOf(page, 'port-b');
-    await carry(page, await spotOf(page, 'coupler:high'), [fan, { x: fan.x, y: port.y - 120 }, { x: port.x + 60, y: port.y - 60 }, port]);
+    await carry(page, await spotOf(page, 'coupler:high'), [
+      fan,
+      { x: fan.x, y: port.y - 120 },
+      { x: port.x + 60, y: port.y - 60 },
+      port,
+    ]);
     const hose = page.locator('.tool', { hasText: 'Gauge set' });
     await expect.poll(() => hose.textContent(), { timeout: 5000 }).toContain('coupled');
     await page.getByRole('button', { name: 'Run on' }).click();

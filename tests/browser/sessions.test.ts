@@ -17,11 +17,15 @@ function hashWithoutScreen(scenarioId: string, plan: (typeof PLANS)[number]): st
 }
 
 describe('a plan played through the page by keyboard', () => {
-  test.each(plays)('%s, %s: gives the log of the command line', { timeout: 180_000 }, async (scenarioId, plan) => {
-    const { page } = await openSitting({ scenario: scenarioId });
-    await playThrough(page, scenarioById(scenarioId).data.plans[plan]);
-    expect(await debriefText(page, 'log-hash')).toContain(hashWithoutScreen(scenarioId, plan));
-  });
+  test.each(plays)(
+    '%s, %s: gives the log of the command line',
+    { timeout: 180_000 },
+    async (scenarioId, plan) => {
+      const { page } = await openSitting({ scenario: scenarioId });
+      await playThrough(page, scenarioById(scenarioId).data.plans[plan]);
+      expect(await debriefText(page, 'log-hash')).toContain(hashWithoutScreen(scenarioId, plan));
+    },
+  );
 });
 
 describe('the clock', () => {
@@ -38,7 +42,8 @@ describe('the clock', () => {
   test('runs on until something happens, then stands', async () => {
     const { page } = await openSitting({ scenario: 'warm-at-the-lights', mode: 'practice' });
     await begin(page);
-    for (const line of ['door open', 'windows open', 'blower 4', 'engine 1500', 'ac on']) await write(page, line);
+    for (const line of ['door open', 'windows open', 'blower 4', 'engine 1500', 'ac on'])
+      await write(page, line);
     await runOn(page, 'until something happens');
     const stood = await stepOf(page);
     expect(stood).toBeLessThan(30_000);
@@ -49,9 +54,14 @@ describe('the clock', () => {
   test('falls back to ×1 when something notable happens', async () => {
     const { page } = await openSitting({ scenario: 'warm-at-the-lights', mode: 'practice' });
     await begin(page);
-    for (const line of ['door open', 'windows open', 'blower 4', 'engine 1500', 'ac on']) await write(page, line);
+    for (const line of ['door open', 'windows open', 'blower 4', 'engine 1500', 'ac on'])
+      await write(page, line);
     await page.getByRole('radio', { name: '×240' }).click();
-    await expect.poll(() => page.getByRole('radio', { name: '×1', exact: true }).getAttribute('aria-checked'), { timeout: 30_000 }).toBe('true');
+    await expect
+      .poll(() => page.getByRole('radio', { name: '×1', exact: true }).getAttribute('aria-checked'), {
+        timeout: 30_000,
+      })
+      .toBe('true');
   });
 });
 
@@ -107,7 +117,15 @@ describe('a killed tab', () => {
   test('goes on from where it stood, to the same state', async () => {
     const { page, context } = await openSitting({ scenario: 'weighed-in', mode: 'practice', seed: 7 });
     await begin(page);
-    for (const line of ['wear goggles', 'wear gloves', 'door open', 'trace port-b', 'cap port-b off', 'couple charging port-b mat']) await write(page, line);
+    for (const line of [
+      'wear goggles',
+      'wear gloves',
+      'door open',
+      'trace port-b',
+      'cap port-b off',
+      'couple charging port-b mat',
+    ])
+      await write(page, line);
     await runOn(page, '1 min');
     await write(page, 'note-reading charging-gauge');
     await page.waitForTimeout(300);
@@ -116,7 +134,9 @@ describe('a killed tab', () => {
     const second = await context.newPage();
     await second.goto(address);
     const card = await second.locator('.rsum').textContent({ timeout: 20_000 });
-    await expect.poll(() => second.locator('.rsum').textContent(), { timeout: 20_000 }).toMatch(/state [0-9a-f]{16}/);
+    await expect
+      .poll(() => second.locator('.rsum').textContent(), { timeout: 20_000 })
+      .toMatch(/state [0-9a-f]{16}/);
     expect(card).toContain('Back from the repair');
     const log = await second.evaluate(
       () =>

@@ -1,0 +1,42 @@
+/** Settings out of a stored text: whatever of it is still a setting; the rest as at the start. */
+import type { Settings } from '../panels/Menu';
+
+const PLAIN: Settings = {
+  units: { pressure: 'psi', temperature: 'degC', mass: 'g' },
+  look: 'auto',
+  bay: 'drawn',
+};
+
+const CHOICES = {
+  pressure: ['psi', 'kPa', 'bar'],
+  temperature: ['degC', 'degF'],
+  mass: ['g', 'oz'],
+  look: ['auto', 'light', 'dark', 'projector'],
+  bay: ['drawn', 'words'],
+} as const;
+
+const pick = <T extends string>(allowed: readonly T[], value: unknown, otherwise: T): T =>
+  allowed.find((one) => one === value) ?? otherwise;
+
+export function readSettings(text: string | null): Settings {
+  let given: Record<string, unknown> = {};
+  try {
+    const parsed: unknown = JSON.parse(text ?? '{}');
+    if (typeof parsed === 'object' && parsed !== null) given = parsed as Record<string, unknown>;
+  } catch {
+    given = {};
+  }
+  const units = (typeof given.units === 'object' && given.units !== null ? given.units : {}) as Record<
+    string,
+    unknown
+  >;
+  return {
+    units: {
+      pressure: pick(CHOICES.pressure, units.pressure, PLAIN.units.pressure),
+      temperature: pick(CHOICES.temperature, units.temperature, PLAIN.units.temperature),
+      mass: pick(CHOICES.mass, units.mass, PLAIN.units.mass),
+    },
+    look: pick(CHOICES.look, given.look, PLAIN.look),
+    bay: pick(CHOICES.bay, given.bay, PLAIN.bay),
+  };
+}

@@ -1,0 +1,90 @@
+import { describe, expect, test } from 'vitest';
+import { layoutOf } from '../../src/layout/layouts';
+import { type CautionFacts, cautionBefore } from '../../src/panels/cautions';
+import type { Command } from '../../src/plant/commandSpecs';
+import type { SessionView } from '../../src/session/corePort';
+
+const hose = {
+  id: 'charging',
+  port: 'port-b',
+  couplerOpen: true,
+  route: ['side-middle', 'fender', 'mat'],
+  caught: false,
+};
+const can = { id: 'can-1', onto: 'charging', valveSixteenths: 0, tiltDeg: 0, place: 'scale' } as const;
+const port = { id: 'port-b', capOn: false, traced: false, judged: null, hose: 'charging' };
+
+function facts(part: Partial<SessionView> = {}, rest: Partial<CautionFacts> = {}): CautionFacts {
+  const view = {
+    worn: ['goggles', 'gloves'],
+    ports: [port],
+    hoses: [hose],
+    cans: [can],
+    ...part,
+  } as SessionView;
+  return {
+    view,
+    layout: layoutOf('hatchback'),
+    engineRuns: false,
+    doorOpen: true,
+    highValveOpen: false,
+    ...rest,
+  };
+}
+
+const open: Command = { do: 'can-valve', can: 'can-1', turn: 4 };
+
+describe('a caution comes', () => {
+  test('before a can is opened on a port that nobody has shown to be low', () => {
+    expect(cautionBefore(open, facts())).toEqual({
+      id: 'whichPort',
+      safe: [{ do: 'trace', port: 'port-b' }],
+    });
+  });
+
+  test('before an engine starts with a hose where something turns, or with the door shut', () => {
+    const start: Command = { do: 'engine', rpm: 800 };
+    expect(
+      cautionBefore(start, facts({ hoses: [{ ...hose, route: ['side-middle', 'fan', 'nose'] }] }))?.id,
+    ).toBe('hoseInZone');
+    expect(cautionBefore(start, facts({}, { doorOpen: false }))?.id).toBe('doorStart');
+  });
+
+  test('before the door is shut on a running engine', () => {
+    expect(cautionBefore({ do: 'door', to: 'shut' }, facts({}, { engineRuns: true }))?.id).toBe('doorShut');
+  });
+
+  test('before refrigerant is touched without goggles, with gloves put on too where they are missing', () => {
+    expect(cautionBefore({ do: 'uncouple', hose: 'charging' }, facts({ worn: [] }))).toEqual({
+      id: 'goggles',
+      safe: [
+        { do: 'wear', item: 'goggles' },
+        { do: 'wear', item: 'gloves' },
+      ],
+    });
+  });
+
+  test('before a can on the middle hose is joined to the high side, from either end', () => {
+    const middle = { ...can, onto: 'utility' };
+    expect(cautionBefore(open, facts({ cans: [middle] }, { highValveOpen: true }))?.id).toBe('highOpen');
+    const high: Command = { do: 'manifold', side: 'high', turn: 8 };
+    expect(cautionBefore(high, facts({ cans: [{ ...middle, valveSixteenths: 3 }] }))?.id).toBe('canOpen');
+  });
+});
+
+describe('no caution comes', () => {
+  test.each([
+    ['once the line was followed', open, facts({ ports: [{ ...port, traced: true }] })],
+    ['once the port was called low', open, facts({ ports: [{ ...port, judged: 'low' }] })],
+    ['for turning a valve that is open already', open, facts({ cans: [{ ...can, valveSixteenths: 2 }] })],
+    ['for shutting it', { do: 'can-valve', can: 'can-1', turn: 0 } as Command, facts()],
+    [
+      'for stopping an engine',
+      { do: 'engine', rpm: 0 } as Command,
+      facts({}, { engineRuns: true, doorOpen: false }),
+    ],
+    ['for a start in good order', { do: 'engine', rpm: 800 } as Command, facts()],
+  ] as const)('%s', (_, command, given) => {
+    expect(cautionBefore(command, given)).toBeNull();
+  });
+});

@@ -1,0 +1,59 @@
+import { describe, expect, test } from 'vitest';
+import { nameOf } from '../../src/app/names';
+import { commandWords } from '../../src/panels/commandWords';
+import { writerOf } from '../../src/panels/evidenceUnits';
+import { type Command, type CommandId, commandSpecs } from '../../src/plant/commandSpecs';
+import { isWordId } from '../../src/words/words';
+
+const examples: Readonly<Record<string, string | number>> = {
+  item: 'goggles',
+  port: 'port-b',
+  side: 'low',
+  hose: 'charging',
+  to: 'on',
+  turn: 4,
+  can: 'can-1',
+  at: 'hand',
+  gauge: 'charging',
+  channel: 'scale',
+  onto: 'charging',
+  answer: 'charge',
+  cause: 'nothing-wrong',
+  sure: 'likely',
+  part: 'fan',
+  rpm: 900,
+  speed: 4,
+  degrees: 45,
+  grams: 480,
+  level: 1,
+  step: 0,
+  sheet: 'label',
+  route: 'mat',
+};
+
+describe('the actions list', () => {
+  test.each(Object.keys(commandSpecs) as CommandId[])(
+    'has a sentence for %s, with everything filled in',
+    (id) => {
+      const args = Object.fromEntries(
+        Object.keys(commandSpecs[id].args).map((name) => [name, examples[name]]),
+      );
+      const said = commandWords({ do: id, ...args } as Command, nameOf);
+      expect(isWordId(`command.${id}`)).toBe(true);
+      expect(said).not.toMatch(/[{}]|undefined/);
+      expect(said.charAt(0)).toBe(said.charAt(0).toUpperCase());
+    },
+  );
+});
+
+describe('evidence in the reader’s units', () => {
+  const imperial = writerOf({ pressure: 'psi', temperature: 'degF', mass: 'oz' });
+  test.each([
+    [{ source: 'lowSide.gaugePressurePa', value: 186_158, unit: 'Pa' }, '27 psi'],
+    [{ source: 'vent.temperatureK', value: 293.15, unit: 'K' }, '68.0 °F'],
+    [{ source: 'superheatK', value: 12, unit: 'K' }, '12.0 K'],
+    [{ source: 'loop.massKg', value: 0.48, unit: 'kg' }, '16.9 oz'],
+  ])('%o', (quantity, said) => {
+    expect(imperial(quantity)).toBe(said);
+  });
+});
