@@ -9,7 +9,9 @@ import { TOTAL } from './networkNumbers';
 import { compress } from './pistonCompressor';
 import { drawAt } from './portDraw';
 
-const MOST_TAKEN = 0.3;
+/** Shares of what a cell holds that may be drawn in, or leak back, in one step. */
+const MOST_TAKEN = 0.65;
+const MOST_LEAKED = 0.1;
 /** Friction, as a share of the work on the gas, that warms the body. */
 const FRICTION_SHARE = 0.1;
 /** The discharge gas is never given out hotter than this, K; what is over goes into the body. */
@@ -79,7 +81,7 @@ function leakBack(core: NetworkCore, l: number, spec: CompressorLink, difference
   const to = links.toVessel[l];
   drawAt(numbers, plan, to, links.toCell[l], links.toHeight[l], draw);
   const m = spec.reedLeakKgPerSPa * differencePa * dtS;
-  const refrigerant = Math.min(m * (1 - draw.airShare), MOST_TAKEN * draw.availableKg);
-  const air = Math.min(m * draw.airShare, MOST_TAKEN * numbers.extra[0][to]);
+  const refrigerant = Math.min(m * (1 - draw.airShare), MOST_LEAKED * draw.availableKg);
+  const air = Math.min(m * draw.airShare, MOST_LEAKED * numbers.extra[0][to]);
   bookLink(core, l, -refrigerant, draw.enthalpyJPerKg, -air);
 }

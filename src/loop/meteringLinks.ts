@@ -8,7 +8,7 @@ import { orificeTubeFlow } from './orificeTube';
 import { drawAt } from './portDraw';
 import { saturationPressureAt } from './saturationAt';
 
-const MOST_TAKEN = 0.3;
+const MOST_TAKEN = 0.5;
 
 export function stepOrificeTube(core: NetworkCore, l: number, spec: OrificeTubeLink, dtS: number): void {
   const forward = readInlet(core, l);

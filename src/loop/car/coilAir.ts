@@ -21,6 +21,8 @@ const FREEZING_K = 273.15;
 /** Wall to freezing or melting water, W/K a cell, and the frost that halves the air flow, kg. */
 const FREEZE_WPERK = 60;
 const HALVING_FROST_KG = 0.35;
+/** Ducts warm the air towards the interior by this share before it leaves the vents [guess]. */
+const DUCT_SHARE = 0.1;
 
 export function stepCoilAir(network: Network, data: VehicleData['evaporatorAir'], part: CarPart, dtS: number): void {
   const r = network.reserve;
@@ -65,6 +67,7 @@ export function stepCoilAir(network: Network, data: VehicleData['evaporatorAir']
   }
   r[AT.coilFlow] = flow;
   r[AT.coilHeatW] = sensible + latent;
-  r[AT.coilOutletK] = inlet - sensible / capacity;
+  const leaving = inlet - sensible / capacity;
+  r[AT.coilOutletK] = leaving + DUCT_SHARE * (r[AT.interiorK] - leaving);
   r[AT.coilOutletRatio] = Math.max(0, ratio - water / flow);
 }

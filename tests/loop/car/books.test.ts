@@ -1,0 +1,117 @@
+import { describe, expect, it } from 'vitest';
+import { createCar } from '../../../src/loop/car/createCar';
+import { vehicleOf } from '../../../src/loop/car/vehicles';
+import { runLoop } from '../../../src/plant/runLoop';
+import { CARS, type CarId, steady } from '../steady';
+
+const HOURS_S = 7200;
+
+/** Two hours on a mild day with the cabin shut: hundreds of clutch cycles. */
+function longRun(vehicle: CarId) {
+  let seconds = 0;
+  let worst = 0;
+  const { label } = vehicleOf(vehicle);
+  const result = runLoop(
+    {
+      vehicle,
+      refrigerant: 'R-134a',
+      ambientK: 294.15,
+      relativeHumidity: 0.5,
+      engineRevPerS: 25,
+      durationS: HOURS_S,
+      averageS: HOURS_S,
+      cabin: 'closed',
+      chargeShare: 1,
+      faults: [],
+      start: 'soaked',
+    },
+    ({ network }) => {
+      seconds++;
+      const sum = network.vesselSlots().reduce((kg, v) => kg + network.massKg(v, 'refrigerant'), 0);
+      worst = Math.max(worst, Math.abs(sum / label.charge - 1));
+    },
+  );
+  return { result, seconds, worst };
+}
+
+describe('the books of a car over two hours of cycling', () => {
+  for (const car of CARS) {
+    it(`${car}: mass within 1e-12, energy within 1e-10 of the heat rejected, each second's masses sum to the charge`, () => {
+      const { result, seconds, worst } = longRun(car);
+      expect(seconds).toBe(HOURS_S + 1);
+      expect(result.cyclesPerMin * 120).toBeGreaterThan(200);
+      expect(result.massErrorRelative).toBeLessThan(1e-12);
+      expect(result.energyErrorRelative).toBeLessThan(1e-10);
+      expect(worst).toBeLessThan(1e-9);
+    });
+  }
+});
+
+describe('the step', () => {
+  for (const car of CARS) {
+    it(`${car}: settles alike to 0.5 % between 5 and 50 ms`, () => {
+      const fine = steady(car, { stepS: 0.005 });
+      for (const stepS of [0.02, 0.05]) {
+        const coarse = steady(car, { stepS });
+        expect(Math.abs(coarse.highSideGaugePa.mean / fine.highSideGaugePa.mean - 1)).toBeLessThan(0.005);
+        expect(Math.abs(coarse.lowSideGaugePa.mean / fine.lowSideGaugePa.mean - 1)).toBeLessThan(0.005);
+        expect(Math.abs(coarse.capacityW / fine.capacityW - 1)).toBeLessThan(0.005);
+      }
+    });
+
+    it(`${car}: cycles alike to 5 % between 20 and 50 ms`, () => {
+      const asked = { ambientC: 21, cabin: 'closed', minutes: 60, averageS: 2700 } as const;
+      const fine = steady(car, { ...asked, stepS: 0.02 }).cyclesPerMin;
+      expect(fine).toBeGreaterThan(1);
+      expect(Math.abs(steady(car, { ...asked, stepS: 0.05 }).cyclesPerMin / fine - 1)).toBeLessThan(0.05);
+    });
+  }
+});
+
+describe('the same again', () => {
+  it('gives the same bits, and other bits after a hair of difference', () => {
+    const asked = { minutes: 2, averageS: 60 } as const;
+    const hash = (chargeShare: number): string => steady('sedan', { ...asked, chargeShare }).stateHash;
+    const again = runLoop({
+      vehicle: 'sedan',
+      refrigerant: 'R-134a',
+      ambientK: 305.15,
+      relativeHumidity: 0.5,
+      engineRevPerS: 25,
+      durationS: 120,
+      averageS: 60,
+      cabin: 'open',
+      chargeShare: 1,
+      faults: [],
+      start: 'equalised',
+    });
+    expect(again.stateHash).toBe(hash(1));
+    expect(hash(1 + 1e-9)).not.toBe(hash(1));
+  });
+
+  it('goes on from a snapshot in another car as the first one did', () => {
+    const make = () => {
+      const vehicle = vehicleOf('hatchback');
+      const made = createCar(vehicle, {
+        refrigerant: 'R-134a',
+        chargeKg: vehicle.label.charge,
+        ambientK: 303.15,
+        relativeHumidity: 0.5,
+        stood: 'equalised',
+      });
+      made.set({ engineRevPerS: 25, airConditioningOn: true, blowerStep: 4 });
+      return made;
+    };
+    const first = make();
+    for (let i = 0; i < 1500; i++) first.step(0.02);
+    const state = first.network.state.slice();
+    const structure = first.network.structure();
+    const second = make();
+    second.network.restore(structure, state);
+    for (let i = 0; i < 1000; i++) {
+      first.step(0.02);
+      second.step(0.02);
+    }
+    expect(second.network.stateHash()).toBe(first.network.stateHash());
+  });
+});

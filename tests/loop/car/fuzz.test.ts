@@ -1,0 +1,15 @@
+import { describe, expect, it } from 'vitest';
+import { fuzzLoop } from '../../../src/loop/fuzz/fuzzLoop';
+
+describe('random states', () => {
+  it('over 200,000 steps give no number that cannot be', () => {
+    const report = fuzzLoop(200_000, 1);
+    expect(report.finding).toBeNull();
+    expect(report.steps).toBe(200_000);
+    expect(report.edits).toBeGreaterThan(3000);
+  });
+
+  it('come back alike from the same seed', () => {
+    expect(fuzzLoop(2000, 5)).toEqual(fuzzLoop(2000, 5));
+  });
+});
