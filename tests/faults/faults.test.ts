@@ -1,0 +1,140 @@
+import { describe, expect, it } from 'vitest';
+import { fillingWith, healthWith, holesWith, settleFaults } from '../../src/faults/applyFaults';
+import type { ActiveFault, Channel, Sign } from '../../src/faults/fault';
+import { clash, faultOf, faults, faultsFor } from '../../src/faults/registry';
+import { createCar } from '../../src/loop/car/createCar';
+import { vehicleIds, vehicleOf } from '../../src/loop/car/vehicles';
+import { CARS, type CarId, steady } from '../loop/steady';
+
+const SOUND = { chargeKg: 0.48, airKg: 0 };
+
+function carOf(id: string) {
+  const vehicle = vehicleOf(id);
+  return createCar(vehicle, {
+    refrigerant: 'R-134a',
+    chargeKg: vehicle.label.charge,
+    ambientK: 305.15,
+    relativeHumidity: 0.5,
+    stood: 'equalised',
+  });
+}
+
+describe('the registry', () => {
+  it('says no to an id it has not, and names those it has', () => {
+    expect(() => faultOf('gremlin')).toThrow('low-charge, overcharge, leak');
+  });
+
+  it('finds two faults that cannot be together', () => {
+    expect(clash(['leak', 'low-charge', 'overcharge'])).toEqual(['low-charge', 'overcharge']);
+    expect(clash(['leak', 'condenser-fan-dead'])).toBeUndefined();
+  });
+
+  it('only excludes faults that exist', () => {
+    for (const { excludes } of faults) for (const id of excludes) expect(faultOf(id).id).toBe(id);
+  });
+});
+
+describe('severity', () => {
+  for (const fault of faults) {
+    it(`${fault.id}: 0 is sound, and the quantity moves one way to 1`, () => {
+      const none: ActiveFault = { id: fault.id, severity: 0 };
+      expect(fillingWith([none], SOUND)).toEqual(SOUND);
+      for (const id of vehicleIds) {
+        expect(Object.values(healthWith([none], vehicleOf(id))).every((share) => share === 1)).toBe(true);
+        expect(holesWith([none], carOf(id))).toEqual([]);
+      }
+      const { at } = fault.quantity;
+      const steps = [0.25, 0.5, 0.75, 1].map((severity) => at(severity) - at(severity - 0.25));
+      expect(steps.every((step) => step !== 0 && Math.sign(step) === Math.sign(steps[0]))).toBe(true);
+    });
+  }
+});
+
+describe('two faults', () => {
+  for (const id of vehicleIds) {
+    it(`act on the ${id} the same in either order, to the last bit`, () => {
+      const vehicle = vehicleOf(id);
+      const active = faultsFor(vehicle).map((fault, i) => ({ id: fault.id, severity: 0.3 + 0.05 * i }));
+      let pairs = 0;
+      for (const a of active) {
+        for (const b of active) {
+          if (a.id >= b.id || clash([a.id, b.id])) continue;
+          pairs++;
+          expect(fillingWith([a, b], SOUND)).toEqual(fillingWith([b, a], SOUND));
+          expect(healthWith([a, b], vehicle)).toEqual(healthWith([b, a], vehicle));
+          const one = carOf(id);
+          const other = carOf(id);
+          settleFaults(one, [a, b]);
+          settleFaults(other, [b, a]);
+          for (let i = 0; i < 50; i++) {
+            one.step(0.02);
+            other.step(0.02);
+          }
+          expect(one.network.stateHash()).toBe(other.network.stateHash());
+        }
+      }
+      expect(pairs).toBeGreaterThan(20);
+    });
+  }
+});
+
+describe('a repair', () => {
+  it('gives back what was worn and shuts the hole', () => {
+    const car = carOf('sedan');
+    settleFaults(car, [
+      { id: 'weak-compressor', severity: 1 },
+      { id: 'leak', severity: 0.5, site: 'liquid' },
+    ]);
+    expect(car.number('pumpingHealth')).toBeCloseTo(0.3, 9);
+    expect(car.network.linkNamed('leak:liquid')).toBeGreaterThanOrEqual(0);
+    settleFaults(car, []);
+    expect(car.number('pumpingHealth')).toBe(1);
+    expect(car.network.linkNamed('leak:liquid')).toBe(-1);
+  });
+});
+
+describe('a leak', () => {
+  /** kg gone in a minute at rest. */
+  function lost(site: string, severity: number): number {
+    const car = carOf('sedan');
+    settleFaults(car, [{ id: 'leak', severity, site }]);
+    for (let i = 0; i < 3000; i++) car.step(0.02);
+    expect(car.network.books().massErrorRelative).toBeLessThan(1e-12);
+    return car.network.books().ventedKg.refrigerant;
+  }
+
+  it('loses more through a larger hole, and more as liquid than as vapour', () => {
+    expect(lost('liquid', 0.4)).toBeGreaterThan(2 * lost('liquid', 0.2));
+    expect(lost('liquid', 0.4)).toBeGreaterThan(1.5 * lost('discharge', 0.4));
+  });
+});
+
+/** What counts as no change: 3 % of the high side, 10 kPa, 1 K, 2 K, half a cycle a minute. */
+function changed(car: CarId, fault: string, severity: number): Record<Channel, Sign> {
+  const asked = { minutes: 12, averageS: 300 };
+  const sound = steady(car, asked);
+  const sick = steady(car, { ...asked, faults: [{ id: fault, severity }] });
+  const sign = (change: number, still: number): Sign => (change > still ? 'up' : change < -still ? 'down' : 'same');
+  return {
+    high: sign(sick.highSideGaugePa.mean / sound.highSideGaugePa.mean - 1, 0.03),
+    low: sign(sick.lowSideGaugePa.mean - sound.lowSideGaugePa.mean, 10_000),
+    vent: sign(sick.ventK - sound.ventK, 1),
+    superheat: sign(sick.superheatK - sound.superheatK, 2),
+    subcooling: sign(sick.subcoolingK - sound.subcoolingK, 2),
+    cycling: sign(sick.cyclesPerMin - sound.cyclesPerMin, 0.5),
+  };
+}
+
+describe('signs at 32 °C, windows open, 1,500 rpm (vehicle service texts and common trade expectation)', () => {
+  for (const car of CARS) {
+    const kind = vehicleOf(car).metering.kind;
+    for (const { id, signs } of faults) {
+      const expected = Object.entries(signs[kind]).filter(([, sign]) => sign !== 'either') as [Channel, Sign][];
+      if (expected.length === 0) continue;
+      it(`${car}, ${id} at ${signs.severity}: ${expected.map(([channel, sign]) => `${channel} ${sign}`).join(', ')}`, () => {
+        const found = changed(car, id, signs.severity);
+        expect(Object.fromEntries(expected.map(([channel]) => [channel, found[channel]]))).toEqual(Object.fromEntries(expected));
+      });
+    }
+  }
+});
