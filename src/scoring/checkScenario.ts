@@ -10,6 +10,7 @@ import { type ScenarioData, scenarioSchema } from '../../shared/schema/scenario'
 import { buildPlant } from '../plant/buildPlant';
 import type { Plant } from '../plant/plantPort';
 import { checkIds } from '../session/check/checkIds';
+import { checkPhysics } from '../session/check/checkPhysics';
 import { checkTeaching } from '../session/check/checkTeaching';
 import { type Findings, findingsIn } from '../session/check/findings';
 import { plantOptions } from '../session/scenario/plantOptions';
@@ -33,7 +34,10 @@ export function checkScenario(file: string, text: string, rubrics: ReadonlyMap<s
     checkRules(built.scenario, built.plant, findings);
   }
   const hasErrors = (): boolean => findings.list.some(({ level }) => level === 'error');
-  if (built && !hasErrors()) checkPlans(built.scenario, findings);
+  if (built && !hasErrors()) {
+    checkPhysics(data, built.plant, findings);
+    checkPlans(built.scenario, findings);
+  }
   checkTeaching(data, findings);
   return [...findings.list];
 }

@@ -13,6 +13,9 @@ export interface CheckWords {
   'check.passes': 'plan' | 'score';
   'check.refused': 'number' | 'reason';
   'check.unfinished': 'plan';
+  'check.chargeOfNothing': never;
+  'check.overfull': 'percent';
+  'check.unseen': never;
   'check.noTasks': never;
   'check.givesAway': 'word';
   'check.sameHints': never;

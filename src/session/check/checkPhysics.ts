@@ -1,0 +1,67 @@
+/**
+ * Physics sanity: a filling that the car could hold, and hidden faults that show. A fault shows when, five minutes into a
+ * run at 1,500 rpm with the windows open, one of low side, high side, vent or clutch differs from the same car sound by
+ * more than an instrument can resolve.
+ */
+import type { ScenarioData } from '../../../shared/schema/scenario';
+import { gaugeSpecs } from '../../equipment/instruments';
+import { buildPlant, type PlantOptions } from '../../plant/buildPlant';
+import type { Command } from '../../plant/commandSpecs';
+import type { Plant } from '../../plant/plantPort';
+import { word } from '../../words/words';
+import { STEPS_PER_MINUTE } from '../clock';
+import { plantOptions } from '../scenario/plantOptions';
+import type { Findings } from './findings';
+
+const MOST_OF_LABEL = 1.6;
+const RUN_MINUTES = 5;
+const SETTINGS: readonly Command[] = [
+  { do: 'windows', to: 'open' },
+  { do: 'blower', speed: 4 },
+  { do: 'engine', rpm: 1500 },
+  { do: 'ac', to: 'on' },
+];
+/** Signals a fault may show in, with how far apart is not the same. */
+const SHOWS: readonly (readonly [signal: string, apart: number])[] = [
+  ['lowSide.gaugePressurePa', 2 * gaugeSpecs.low.offsetSpread],
+  ['highSide.gaugePressurePa', 2 * gaugeSpecs.high.offsetSpread],
+  ['vent.temperatureK', 1],
+  ['clutch.cyclesPerMin', 1],
+];
+
+export function checkPhysics(data: ScenarioData, plant: Plant, findings: Findings): void {
+  const { contents, faults } = data;
+  const options = plantOptions(data, 1);
+  const labelKg = plant.value(plant.signalIndex('label.massKg'));
+  const isEmpty = contents.state === 'evacuated';
+  if (isEmpty && options.chargeKg > 0)
+    findings.warning(['contents', 'charge'], 'SCN210', word('check.chargeOfNothing'));
+  if (!isEmpty && options.chargeKg > MOST_OF_LABEL * labelKg) {
+    const percent = String(Math.round((100 * options.chargeKg) / labelKg));
+    findings.warning(['contents', 'charge'], 'SCN211', word('check.overfull', { percent }));
+  }
+  if (faults.length > 0 && !isEmpty && !shows(options))
+    findings.warning(['faults'], 'SCN212', word('check.unseen'));
+}
+
+function shows(options: PlantOptions): boolean {
+  const faults = options.faults.map((fault) => ({ ...fault, onsetStep: 0 }));
+  const [sound, faulty] = [settled({ ...options, faults: [] }), settled({ ...options, faults })];
+  return SHOWS.some(([, apart], at) => Math.abs(sound[at] - faulty[at]) > apart);
+}
+
+/** Means over the last minute. */
+function settled(options: PlantOptions): number[] {
+  const plant = buildPlant(options);
+  for (const command of SETTINGS) plant.apply(command);
+  const indexes = SHOWS.map(([signal]) => plant.signalIndex(signal));
+  const sums = indexes.map(() => 0);
+  for (let step = 0; step < RUN_MINUTES * STEPS_PER_MINUTE; step++) {
+    plant.advance();
+    if (step < (RUN_MINUTES - 1) * STEPS_PER_MINUTE) continue;
+    indexes.forEach((index, at) => {
+      sums[at] += plant.value(index) / STEPS_PER_MINUTE;
+    });
+  }
+  return sums;
+}
