@@ -13,12 +13,17 @@ import { stepOil } from './oilSump';
 import { prepareCells } from './prepareCells';
 import { solveVessel } from './solveVessel';
 
+/** Oil takes minutes, so it is looked at every so many steps. */
+const OIL_EVERY = 8;
+
 export function stepNetwork(core: NetworkCore, dtS: number): void {
   const { plan, numbers } = core;
   numbers.totals[TOTAL.step] += 1;
   for (const v of plan.vesselSlots) prepareCells(core, v, dtS);
   for (const l of plan.linkSlots) startLink(core, l, dtS);
-  for (const v of plan.vesselSlots) if (numbers.extra[3][v] > 0) stepOil(core, v, dtS);
+  if (numbers.totals[TOTAL.step] % OIL_EVERY === 0) {
+    for (const v of plan.vesselSlots) if (numbers.extra[3][v] > 0) stepOil(core, v, OIL_EVERY * dtS);
+  }
   for (const v of plan.solveOrder) {
     prepareOwned(core, v, dtS);
     const p = solveVessel(core, v, dtS);
