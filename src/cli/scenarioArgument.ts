@@ -29,8 +29,8 @@ export function seedOption(given: string | undefined): number {
   return seed;
 }
 
-export function modeOption(given: string | undefined, otherwise: Mode): Mode {
-  const mode = MODES.find((known) => known === (given ?? otherwise));
-  if (!mode) throw new UsageError(word('verbs.play.notMode', { given: String(given) }));
-  return mode;
+export function modeOption(given: string | undefined, otherwise: Mode, modes: readonly Mode[] = MODES): Mode {
+  const mode = modes.find((known) => known === (given ?? otherwise));
+  if (mode) return mode;
+  throw new UsageError(word('verbs.play.notMode', { given: String(given), known: modes.join(', ') }));
 }

@@ -96,6 +96,10 @@ describe('play', () => {
       'did you mean "warm-at-the-lights"?',
     );
     expect(await call(['play', SCENARIO, '--plan', 'nothing', '--seed', 'x'])).toMatchObject({ code: 2 });
+    expect(await call(['play', SCENARIO, '--plan', 'nothing', '--mode', 'explore'])).toMatchObject({
+      code: 2,
+      notes: '--mode is "explore"; it can be practice, assessed.\n',
+    });
     expect(
       await call(['play', SCENARIO, '--plan', 'p.yaml'], { 'p.yaml': 'schema: 1\nlinse: []\n' }),
     ).toMatchObject({

@@ -9,6 +9,8 @@ import { modeOption, scenarioArgument, seedOption } from '../scenarioArgument';
 import { scoredSession } from '../scoredSession';
 import { defineVerb } from '../verb';
 
+const SCORED = ['practice', 'assessed'] as const;
+
 export default defineVerb({
   name: 'play',
   summary: 'verbs.play.summary',
@@ -24,7 +26,7 @@ export default defineVerb({
     const scenario = scenarioArgument(operands[0], io);
     const lines = planArgument(scenario, options.plan, io);
     const core = openSession(scenario, {
-      mode: modeOption(options.mode, 'assessed'),
+      mode: modeOption(options.mode, 'assessed', SCORED),
       seed: seedOption(options.seed),
     });
     for (const { line, reason, params } of playPlan(core, lines)) {

@@ -61,8 +61,6 @@ export interface TwinWords {
   'twin.sit.summary': never;
   'twin.sit.mode': never;
   'twin.sit.seed': never;
-  'twin.sit.notMode': 'given';
-  'twin.sit.notSeed': 'given';
   'twin.sit.complaint': 'complaint';
   'twin.sit.deliver': 'what';
   'twin.sit.clock': 'time';

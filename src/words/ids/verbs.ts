@@ -5,7 +5,7 @@ export interface VerbsWords {
   'verbs.play.seed': never;
   'verbs.play.mode': never;
   'verbs.play.save': never;
-  'verbs.play.notMode': 'given';
+  'verbs.play.notMode': 'given' | 'known';
   'verbs.play.notSeed': 'given';
   'verbs.play.refusedLine': 'line' | 'reason';
   'verbs.play.badPlan': 'file' | 'reason';
