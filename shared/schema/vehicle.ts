@@ -116,11 +116,21 @@ const cabin = z.strictObject({
 
 const switches = z.strictObject({
   /** Low-pressure switch: where it feels, opens and closes. */
-  low: z.strictObject({ at: z.enum(['low', 'high']), opens: quantity('gaugePressure'), closes: quantity('gaugePressure') }),
+  low: z.strictObject({
+    at: z.enum(['low', 'high']),
+    opens: quantity('gaugePressure'),
+    closes: quantity('gaugePressure'),
+  }),
   high: z.strictObject({ opens: quantity('gaugePressure'), closes: quantity('gaugePressure') }),
   /** On the coldest fin of the evaporator. */
-  fin: z.strictObject({ opens: quantity('temperature'), closes: quantity('temperature'), lag: quantity('time') }).optional(),
-  relief: z.strictObject({ opens: quantity('gaugePressure'), closes: quantity('gaugePressure'), area: quantity('area') }),
+  fin: z
+    .strictObject({ opens: quantity('temperature'), closes: quantity('temperature'), lag: quantity('time') })
+    .optional(),
+  relief: z.strictObject({
+    opens: quantity('gaugePressure'),
+    closes: quantity('gaugePressure'),
+    area: quantity('area'),
+  }),
   /** On the compressor's body. */
   thermal: z.strictObject({ opens: quantity('temperature'), closes: quantity('temperature') }),
 });

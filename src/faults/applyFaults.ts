@@ -9,11 +9,17 @@ import { faultOf } from './registry';
 
 /** What the loop holds at the start. */
 export function fillingWith(active: readonly ActiveFault[], sound: Filling): Filling {
-  return active.reduce((filling, { id, severity }) => faultOf(id).contents?.(filling, severity) ?? filling, sound);
+  return active.reduce(
+    (filling, { id, severity }) => faultOf(id).contents?.(filling, severity) ?? filling,
+    sound,
+  );
 }
 
 /** Share of the sound that is left of everything a fault can wear; 1 where none does. */
-export function healthWith(active: readonly ActiveFault[], vehicle: VehicleData): Readonly<Record<HealthName, number>> {
+export function healthWith(
+  active: readonly ActiveFault[],
+  vehicle: VehicleData,
+): Readonly<Record<HealthName, number>> {
   const health = Object.fromEntries(HEALTH_NAMES.map((name) => [name, 1])) as Record<HealthName, number>;
   for (const { id, severity } of active) {
     const factors = faultOf(id).parameters?.(severity, vehicle) ?? {};

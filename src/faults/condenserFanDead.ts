@@ -8,7 +8,11 @@ export const condenserFanDead: Fault = {
   id: 'condenser-fan-dead',
   applies: ({ condenserAir }) => condenserAir.fans.length > 0,
   quantity: { name: 'fanFlowShare', unit: '1', at: (severity) => 1 - severity },
-  parameters: (severity) => ({ fanHealth0: 1 - severity, fanHealth1: 1 - severity, fanHealth2: 1 - severity }),
+  parameters: (severity) => ({
+    fanHealth0: 1 - severity,
+    fanHealth1: 1 - severity,
+    fanHealth2: 1 - severity,
+  }),
   clearedBy: ['fan', 'fan2'],
   excludes: [],
   signs: {

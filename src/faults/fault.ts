@@ -36,7 +36,10 @@ export interface Fault {
   };
   readonly contents?: (filling: Filling, severity: number) => Filling;
   /** Factor on what something sound does. */
-  readonly parameters?: (severity: number, vehicle: VehicleData) => Partial<Readonly<Record<HealthName, number>>>;
+  readonly parameters?: (
+    severity: number,
+    vehicle: VehicleData,
+  ) => Partial<Readonly<Record<HealthName, number>>>;
   /** Ways out that it opens, at a part of the loop. */
   readonly links?: (severity: number, site: CarPart) => readonly LinkSpec[];
   /** Where `links` are when nobody says: a part of the loop. */

@@ -30,7 +30,16 @@ export const leak: Fault = {
     ];
   },
   usualSite: 'condenser',
-  clearedBy: ['condenser', 'drier', 'accumulator', 'liquid', 'suction', 'discharge', 'evaporator', 'compressor'],
+  clearedBy: [
+    'condenser',
+    'drier',
+    'accumulator',
+    'liquid',
+    'suction',
+    'discharge',
+    'evaporator',
+    'compressor',
+  ],
   excludes: [],
   // signs come with what has gone: a slow leak shows none for a while
   signs: { severity: 0.1, 'orifice-tube': {}, 'expansion-valve': {} },

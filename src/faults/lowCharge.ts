@@ -10,12 +10,22 @@ export const lowCharge: Fault = {
   id: 'low-charge',
   applies: () => true,
   quantity: { name: 'chargeShare', unit: '1', at: (severity) => 1 - MOST_MISSING * severity },
-  contents: (filling, severity) => ({ ...filling, chargeKg: filling.chargeKg * (1 - MOST_MISSING * severity) }),
+  contents: (filling, severity) => ({
+    ...filling,
+    chargeKg: filling.chargeKg * (1 - MOST_MISSING * severity),
+  }),
   clearedBy: [],
   excludes: ['overcharge'],
   signs: {
     severity: 0.75,
-    'orifice-tube': { low: 'down', high: 'down', vent: 'up', superheat: 'up', subcooling: 'down', cycling: 'up' },
+    'orifice-tube': {
+      low: 'down',
+      high: 'down',
+      vent: 'up',
+      superheat: 'up',
+      subcooling: 'down',
+      cycling: 'up',
+    },
     'expansion-valve': { low: 'down', high: 'down', vent: 'up', superheat: 'up', subcooling: 'same' },
   },
 };

@@ -39,7 +39,9 @@ export function faultsFor(vehicle: VehicleData): readonly Fault[] {
 /** The first two that cannot be in one car together, or undefined. */
 export function clash(ids: readonly string[]): readonly [string, string] | undefined {
   for (const a of ids) {
-    const other = ids.find((b) => b !== a && (faultOf(a).excludes.includes(b) || faultOf(b).excludes.includes(a)));
+    const other = ids.find(
+      (b) => b !== a && (faultOf(a).excludes.includes(b) || faultOf(b).excludes.includes(a)),
+    );
     if (other !== undefined) return [a, other];
   }
   return undefined;

@@ -15,7 +15,14 @@ export const restrictedMetering: Fault = {
   excludes: [],
   signs: {
     severity: 0.7,
-    'orifice-tube': { low: 'down', high: 'either', vent: 'up', superheat: 'up', subcooling: 'up', cycling: 'up' },
+    'orifice-tube': {
+      low: 'down',
+      high: 'either',
+      vent: 'up',
+      superheat: 'up',
+      subcooling: 'up',
+      cycling: 'up',
+    },
     'expansion-valve': { low: 'down', high: 'down', vent: 'up', superheat: 'up', subcooling: 'same' },
   },
 };

@@ -24,7 +24,13 @@ export function bookEnd(
 }
 
 /** Moves `massKg` of refrigerant at `enthalpyJPerKg` and `airKg` along link `l`, negative against it. */
-export function bookLink(core: NetworkCore, l: number, massKg: number, enthalpyJPerKg: number, airKg: number): void {
+export function bookLink(
+  core: NetworkCore,
+  l: number,
+  massKg: number,
+  enthalpyJPerKg: number,
+  airKg: number,
+): void {
   const { links } = core;
   const heat = massKg * enthalpyJPerKg;
   bookEnd(core, links.fromVessel[l], links.fromCell[l], -massKg, -heat, -airKg);

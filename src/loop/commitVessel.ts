@@ -93,7 +93,8 @@ function warmWalls(core: NetworkCore, vessel: number, dtS: number): void {
     const before = n.wall[c];
     const capacity = plan.wallHeat[c];
     const after =
-      (capacity * before - scratch.wallHeat[c] + g * n.surroundings[c] + given + bodyHeat[c]) / (capacity + g);
+      (capacity * before - scratch.wallHeat[c] + g * n.surroundings[c] + given + bodyHeat[c]) /
+      (capacity + g);
     n.wall[c] = after;
     bodyHeat[c] = 0;
     const through = g * (n.surroundings[c] - after);

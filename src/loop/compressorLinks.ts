@@ -4,8 +4,8 @@
  */
 import { bookLink } from './bookFlow';
 import { type NetworkCore, totalPressurePa } from './networkCore';
-import type { CompressorLink } from './networkTypes';
 import { TOTAL } from './networkNumbers';
+import type { CompressorLink } from './networkTypes';
 import { compress } from './pistonCompressor';
 import { drawAt } from './portDraw';
 
@@ -75,7 +75,13 @@ function bookWork(
   numbers.linkWork[l] = workW + friction;
 }
 
-function leakBack(core: NetworkCore, l: number, spec: CompressorLink, differencePa: number, dtS: number): void {
+function leakBack(
+  core: NetworkCore,
+  l: number,
+  spec: CompressorLink,
+  differencePa: number,
+  dtS: number,
+): void {
   if (differencePa <= 0) return;
   const { numbers, links, plan, draw } = core;
   const to = links.toVessel[l];

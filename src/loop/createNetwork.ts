@@ -2,7 +2,7 @@
 import { hashFloats } from '../numerics/hash';
 import type { Refrigerant } from '../refrigerant/refrigerant';
 import { massIn, readBooks, storedIn } from './books';
-import { ownerOf, isDriven } from './drivenLinks';
+import { isDriven, ownerOf } from './drivenLinks';
 import { fillVessel } from './fillVessel';
 import type { Network } from './network';
 import { createCore, type NetworkCore, totalPressurePa } from './networkCore';
@@ -19,7 +19,12 @@ export function createNetwork(refrigerant: Refrigerant): Network {
   const core = createCore(refrigerant);
   core.numbers.totals[TOTAL.roomPressurePa] = SEA_LEVEL_PA;
   core.numbers.totals[TOTAL.roomTemperatureK] = ROOM_K;
-  return { ...structureOf(core), ...settingsOf(core), ...readingsOf(core), step: (dtS) => stepNetwork(core, dtS) };
+  return {
+    ...structureOf(core),
+    ...settingsOf(core),
+    ...readingsOf(core),
+    step: (dtS) => stepNetwork(core, dtS),
+  };
 }
 
 type Part<K extends keyof Network> = Pick<Network, K>;
@@ -27,12 +32,25 @@ type Part<K extends keyof Network> = Pick<Network, K>;
 function structureOf(
   core: NetworkCore,
 ): Part<
-  'structure' | 'rebuild' | 'addVessel' | 'removeVessel' | 'addLink' | 'removeLink' | 'vesselNamed' | 'linkNamed' | 'cellNamed' | 'restore'
+  | 'structure'
+  | 'rebuild'
+  | 'addVessel'
+  | 'removeVessel'
+  | 'addLink'
+  | 'removeLink'
+  | 'vesselNamed'
+  | 'linkNamed'
+  | 'cellNamed'
+  | 'restore'
 > {
   const { plan, numbers } = core;
   return {
     structure: () => ({
-      vessels: plan.vesselSlots.map((slot) => ({ slot, firstCell: plan.firstCell[slot], spec: present(plan.vesselSpecs[slot]) })),
+      vessels: plan.vesselSlots.map((slot) => ({
+        slot,
+        firstCell: plan.firstCell[slot],
+        spec: present(plan.vesselSpecs[slot]),
+      })),
       links: plan.linkSlots.map((slot) => ({ slot, spec: present(plan.linkSpecs[slot]) })),
     }),
     rebuild: (structure) => rebuild(core, structure),
@@ -87,7 +105,9 @@ function structureOf(
 
 function settingsOf(
   core: NetworkCore,
-): Part<'setRoom' | 'setOpening' | 'setSpeed' | 'setSurroundings' | 'setHeat' | 'setWall' | 'setTilt' | 'setShaking'> {
+): Part<
+  'setRoom' | 'setOpening' | 'setSpeed' | 'setSurroundings' | 'setHeat' | 'setWall' | 'setTilt' | 'setShaking'
+> {
   const { plan, numbers } = core;
   return {
     setRoom(pressurePa, temperatureK) {

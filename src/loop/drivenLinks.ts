@@ -5,10 +5,11 @@
  * owns it: the owner's pressure search lets the flow follow the trial pressure, and the other end's give is taken into
  * the gain. So a link moves at most what brings its two pressures level, and a hose full of liquid stays quiet.
  */
-import { AIR_GAS_CONSTANT, drawAt } from './portDraw';
+
 import { type DriveScratch, type NetworkCore, totalPressurePa } from './networkCore';
 import { TOTAL } from './networkNumbers';
 import type { LinkSpec } from './networkTypes';
+import { AIR_GAS_CONSTANT, drawAt } from './portDraw';
 import { saturationPressureAt } from './saturationAt';
 import { valveFlow } from './valveFlow';
 
@@ -62,7 +63,17 @@ export function prepareDriven(core: NetworkCore, l: number, spec: LinkSpec, dtS:
   if (flow <= 0) return;
   const far = owner === from ? to : from;
   let gain = flow / (high - low);
-  gain /= 1 + gain * dtS * stiffness(core, far, owner === from ? links.toCell[l] : links.fromCell[l], l, owner === from ? pFrom : pTo);
+  gain /=
+    1 +
+    gain *
+      dtS *
+      stiffness(
+        core,
+        far,
+        owner === from ? links.toCell[l] : links.fromCell[l],
+        l,
+        owner === from ? pFrom : pTo,
+      );
   drive.gain[l] = gain;
   drive.farPa[l] = owner === from ? pTo : pFrom;
   drive.sign[l] = (owner === from) === forward ? -1 : 1;
@@ -135,7 +146,13 @@ function stiffness(core: NetworkCore, vessel: number, cell: number, l: number, n
   return (1 - air) / Math.max(give, 1e-16) + air * numbers.airStiffness[vessel];
 }
 
-function latchRelief(core: NetworkCore, l: number, opensPa: number, shutsPa: number, differencePa: number): void {
+function latchRelief(
+  core: NetworkCore,
+  l: number,
+  opensPa: number,
+  shutsPa: number,
+  differencePa: number,
+): void {
   const { memory } = core.numbers;
   if (differencePa > opensPa) memory[3 * l] = 1;
   else if (differencePa < shutsPa) memory[3 * l] = 0;

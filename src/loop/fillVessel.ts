@@ -2,6 +2,8 @@
  * Fills a vessel at rest and in equilibrium at one temperature: saturated if there is enough for it, else superheated.
  * Liquid goes where it would stand: see `CellSpec.atRest`.
  */
+
+import { storedIn } from './books';
 import { readAir, readCells } from './commitVessel';
 import { LEAST_PRESSURE_PA, type NetworkCore } from './networkCore';
 import { TOTAL } from './networkNumbers';
@@ -9,7 +11,6 @@ import { volumeOf } from './networkPlan';
 import type { Contents } from './networkTypes';
 import { settledShare } from './oilSump';
 import { saturationPressureAt } from './saturationAt';
-import { storedIn } from './books';
 
 const MOST_POT_LEVEL = 0.9;
 
@@ -68,7 +69,8 @@ function restPressure(core: NetworkCore, vessel: number, contents: Contents, psa
   const volume = volumeOf(plan, vessel);
   const oil = contents.oilKg ?? 0;
   probe.setPressurePa(psat);
-  if (contents.refrigerantKg - oil * settledShare(psat, psat) >= volume / probe.vapourVolumeM3PerKg) return psat;
+  if (contents.refrigerantKg - oil * settledShare(psat, psat) >= volume / probe.vapourVolumeM3PerKg)
+    return psat;
   let low = LEAST_PRESSURE_PA;
   let high = psat;
   for (let i = 0; i < 60; i++) {
@@ -119,9 +121,16 @@ function standingLiquid(core: NetworkCore, vessel: number, liquidM3: number): Fl
   const cells = plan.vesselSpecs[vessel]?.cells ?? [];
   const out = new Float64Array(cells.length);
   let left = liquidM3;
-  const steps: readonly (readonly [string, number])[] = [['reservoir', MOST_POT_LEVEL], ['wet', 1], ['reservoir', 1], ['dry', 1]];
+  const steps: readonly (readonly [string, number])[] = [
+    ['reservoir', MOST_POT_LEVEL],
+    ['wet', 1],
+    ['reservoir', 1],
+    ['dry', 1],
+  ];
   for (const [rest, level] of steps) {
-    const takes = cells.map((cell, i) => ((cell.atRest ?? 'wet') === rest ? Math.max(0, level * plan.cellVolume[first + i] - out[i]) : 0));
+    const takes = cells.map((cell, i) =>
+      (cell.atRest ?? 'wet') === rest ? Math.max(0, level * plan.cellVolume[first + i] - out[i]) : 0,
+    );
     const room = takes.reduce((sum, v) => sum + v, 0);
     const share = room > 0 ? Math.min(1, left / room) : 0;
     takes.forEach((take, i) => {

@@ -42,10 +42,27 @@ export interface MarchScratch {
 }
 
 /** kg (signed) left over at the end of the tree at refrigerant pressure `p`; results stand in `scratch`. */
-export function march(n: NetworkNumbers, plan: NetworkPlan, s: MarchScratch, vessel: number, p: number): number {
+export function march(
+  n: NetworkNumbers,
+  plan: NetworkPlan,
+  s: MarchScratch,
+  vessel: number,
+  p: number,
+): number {
   const { mass, enthalpy, temperature, temperatureSlope, wall } = n;
   const { next, isPot, cellVolume } = plan;
-  const { sourceMass, sourceHeat, wallGain, arrivingMass, arrivingHeat, newMass, newHeat, wallHeat, sent, volume } = s;
+  const {
+    sourceMass,
+    sourceHeat,
+    wallGain,
+    arrivingMass,
+    arrivingHeat,
+    newMass,
+    newHeat,
+    wallHeat,
+    sent,
+    volume,
+  } = s;
   const iso = plan.isobars[vessel];
   if (iso.pressurePa !== p) iso.setPressurePa(p);
   const Ts = iso.saturationTemperatureK;

@@ -15,17 +15,32 @@ export function stepOrificeTube(core: NetworkCore, l: number, spec: OrificeTubeL
   const { refrigerant, inlet, numbers } = core;
   const critical = refrigerant.criticalPressurePa;
   const open = numbers.opening[l];
-  const flow = orificeTubeFlow(spec.boreM, spec.lengthM, open, inlet, critical, refrigerant.criticalTemperatureK);
+  const flow = orificeTubeFlow(
+    spec.boreM,
+    spec.lengthM,
+    open,
+    inlet,
+    critical,
+    refrigerant.criticalTemperatureK,
+  );
   pass(core, l, flow, forward, dtS);
 }
 
 /** Memory: bulb temperature (K), lift. */
-export function stepExpansionValve(core: NetworkCore, l: number, spec: ExpansionValveLink, dtS: number): void {
+export function stepExpansionValve(
+  core: NetworkCore,
+  l: number,
+  spec: ExpansionValveLink,
+  dtS: number,
+): void {
   const { numbers, links, probe, inlet } = core;
   const low = links.toVessel[l];
   const felt = numbers.temperature[links.bulbCell[l]];
   const at = 3 * l;
-  const bulbK = numbers.memory[at] > 0 ? numbers.memory[at] + ((felt - numbers.memory[at]) * dtS) / (spec.bulbLagS + dtS) : felt;
+  const bulbK =
+    numbers.memory[at] > 0
+      ? numbers.memory[at] + ((felt - numbers.memory[at]) * dtS) / (spec.bulbLagS + dtS)
+      : felt;
   numbers.memory[at] = bulbK;
   const bulbPa = saturationPressureAt(probe, numbers.pressure[low], bulbK, core.mostPressurePa);
   const lift = expansionValveLift(
@@ -73,7 +88,10 @@ function pass(core: NetworkCore, l: number, flow: number, forward: boolean, dtS:
   const level = (inlet.pressurePa - inlet.downstreamPa) * give;
   const share = 1 - draw.airShare;
   const refrigerant = Math.min(m * share, MOST_TAKEN * draw.availableKg, level);
-  const air = Math.min(m * draw.airShare, MOST_TAKEN * numbers.extra[0][forward ? links.fromVessel[l] : links.toVessel[l]]);
+  const air = Math.min(
+    m * draw.airShare,
+    MOST_TAKEN * numbers.extra[0][forward ? links.fromVessel[l] : links.toVessel[l]],
+  );
   const sign = forward ? 1 : -1;
   bookLink(core, l, sign * refrigerant, draw.enthalpyJPerKg, sign * air);
   numbers.linkFlow[l] = (sign * refrigerant) / dtS;

@@ -4,7 +4,7 @@ import type { MarchScratch } from './march';
 import { createInlet, type MeteringInlet } from './meteringInlet';
 import { CAPACITY, createNumbers, type NetworkNumbers } from './networkNumbers';
 import { createPlan, type NetworkPlan } from './networkPlan';
-import { createCompressorPoint, type CompressorPoint } from './pistonCompressor';
+import { type CompressorPoint, createCompressorPoint } from './pistonCompressor';
 import { createDraw, type PortDraw } from './portDraw';
 
 export const MOST_PRESSURE_SHARE = 0.985;

@@ -7,7 +7,6 @@
 export const CAPACITY = { vessels: 24, cells: 96, links: 48 } as const;
 /** Numbers kept beside the network for whoever builds a car on it: air side, cabin, controls. */
 export const RESERVE = 192;
-export const SPECIES_COUNT = 5;
 export const LINK_MEMORY = 3;
 
 /** Index into `totals`. */
@@ -78,7 +77,10 @@ export function createNumbers(): NetworkNumbers {
   const length = 13 * vessels + 10 * cells + (5 + LINK_MEMORY) * links + TOTAL.count + RESERVE;
   const state = new Float64Array(length);
   let used = 0;
-  const take = (count: number): Float64Array => state.subarray(used, (used += count));
+  const take = (count: number): Float64Array => {
+    used += count;
+    return state.subarray(used - count, used);
+  };
   return {
     state,
     pressure: take(vessels),

@@ -69,7 +69,8 @@ export function createPlan(refrigerant: Refrigerant): NetworkPlan {
 export function findRoomFor(plan: NetworkPlan, cellCount: number): { slot: number; firstCell: number } {
   let slot = 1;
   while (slot < CAPACITY.vessels && plan.vesselSpecs[slot]) slot++;
-  if (slot >= CAPACITY.vessels) throw new RangeError(`a network holds at most ${CAPACITY.vessels - 1} vessels`);
+  if (slot >= CAPACITY.vessels)
+    throw new RangeError(`a network holds at most ${CAPACITY.vessels - 1} vessels`);
   const taken = new Uint8Array(CAPACITY.cells);
   for (const v of plan.vesselSlots) taken.fill(1, plan.firstCell[v], plan.firstCell[v] + plan.cellCount[v]);
   for (let first = 0; first + cellCount <= CAPACITY.cells; first++) {
@@ -137,7 +138,8 @@ function nextOf(spec: VesselSpec, i: number): number {
   const target = spec.cells[i].drainsTo;
   if (target === undefined) return i + 1;
   const found = spec.cells.findIndex((cell) => cell.id === target);
-  if (found <= i) throw new RangeError(`cell ${spec.cells[i].id} must drain to a later cell, not to ${target}`);
+  if (found <= i)
+    throw new RangeError(`cell ${spec.cells[i].id} must drain to a later cell, not to ${target}`);
   return found;
 }
 

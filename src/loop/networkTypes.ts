@@ -162,6 +162,10 @@ export type LinkSpec =
 
 /** What exists, slot by slot; with the numbers of `state` it is the whole network. */
 export interface NetworkStructure {
-  readonly vessels: readonly { readonly slot: VesselIndex; readonly firstCell: number; readonly spec: VesselSpec }[];
+  readonly vessels: readonly {
+    readonly slot: VesselIndex;
+    readonly firstCell: number;
+    readonly spec: VesselSpec;
+  }[];
   readonly links: readonly { readonly slot: LinkIndex; readonly spec: LinkSpec }[];
 }

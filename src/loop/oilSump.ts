@@ -25,7 +25,8 @@ export function stepOil(core: NetworkCore, vessel: number, dtS: number): void {
   const p = n.pressure[vessel];
   const psat = saturationPressureAt(core.probe, p, n.temperature[c], core.mostPressurePa);
   const settled = n.extra[3][vessel] * settledShare(p, psat);
-  const tau = Math.abs(n.flow[c > plan.firstCell[vessel] ? c - 1 : c]) > STIRRING_KG_PER_S ? STIRRED_S : STANDING_S;
+  const tau =
+    Math.abs(n.flow[c > plan.firstCell[vessel] ? c - 1 : c]) > STIRRING_KG_PER_S ? STIRRED_S : STANDING_S;
   let m = ((settled - n.dissolved[vessel]) * dtS) / tau;
   const most = MOST_TAKEN * Math.max(0, n.mass[c] - TRACE_KG_PER_M3 * plan.cellVolume[c]);
   if (m > most) m = most;

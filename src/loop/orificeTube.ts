@@ -45,10 +45,17 @@ function unchoking(downstreamPa: number, upstreamPa: number): number {
 }
 
 /** kg/(s m2) with the outlet choked. */
-function choked(boreM: number, lengthM: number, inlet: MeteringInlet, criticalPa: number, criticalK: number): number {
+function choked(
+  boreM: number,
+  lengthM: number,
+  inlet: MeteringInlet,
+  criticalPa: number,
+  criticalK: number,
+): number {
   const gas = GAS_COEFFICIENT * Math.sqrt(inlet.pressurePa / inlet.volumeM3PerKg);
   const lengthOverBore = lengthM / boreM;
-  const flow = Math.sqrt(criticalPa / inlet.liquidM3PerKg) * pi1(inlet, lengthOverBore, criticalPa, criticalK);
+  const flow =
+    Math.sqrt(criticalPa / inlet.liquidM3PerKg) * pi1(inlet, lengthOverBore, criticalPa, criticalK);
   const wet = inlet.quality > 0 ? flow * twoPhase(inlet, lengthOverBore, criticalPa) : flow * deep(inlet);
   return wet < gas ? Math.max(0, wet) : gas;
 }

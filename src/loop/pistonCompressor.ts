@@ -123,7 +123,8 @@ function giveOut(at: CompressorPoint, work: number, discharge: Isobar, mostTempe
   const ratio = Math.max(1, at.dischargePa / at.suctionPa);
   const air =
     at.airShare > 1e-6
-      ? (at.flowKgPerS * at.airShare * AIR_HEAT * at.suctionTemperatureK * (pow(ratio, AIR_EXPONENT) - 1)) / 0.6
+      ? (at.flowKgPerS * at.airShare * AIR_HEAT * at.suctionTemperatureK * (pow(ratio, AIR_EXPONENT) - 1)) /
+        0.6
       : 0;
   at.gasWorkW = refrigerant * work + air;
   at.bodyHeatW = air;

@@ -4,9 +4,9 @@
  * Shaking throws liquid at an opening that is in vapour.
  */
 import { cos, sin } from '../numerics/sine';
+import { submerged, TRACE_KG_PER_M3 } from './march';
 import type { NetworkNumbers } from './networkNumbers';
 import type { NetworkPlan } from './networkPlan';
-import { submerged, TRACE_KG_PER_M3 } from './march';
 
 const RADIANS_PER_DEGREE = 0.017453292519943295;
 const PORT_BLEND = 0.06;
@@ -29,7 +29,14 @@ export interface PortDraw {
 }
 
 export function createDraw(): PortDraw {
-  return { enthalpyJPerKg: 0, densityKgPerM3: 1, liquidShare: 0, airShare: 0, availableKg: 0, vapourVolumeShare: 1 };
+  return {
+    enthalpyJPerKg: 0,
+    densityKgPerM3: 1,
+    liquidShare: 0,
+    airShare: 0,
+    availableKg: 0,
+    vapourVolumeShare: 1,
+  };
 }
 
 /** Height of an opening above the lowest point of a tilted cylinder, as a share of its vertical extent. */
@@ -53,7 +60,8 @@ export function drawAt(
   const h = n.enthalpy[c];
   const hl = iso.liquidEnthalpyJPerKg;
   const hv = iso.vapourEnthalpyJPerKg;
-  const airDensity = n.airPressure[vessel] > 0 ? n.airPressure[vessel] / (AIR_GAS_CONSTANT * n.temperature[c]) : 0;
+  const airDensity =
+    n.airPressure[vessel] > 0 ? n.airPressure[vessel] / (AIR_GAS_CONSTANT * n.temperature[c]) : 0;
   const spare = n.mass[c] - TRACE_KG_PER_M3 * plan.cellVolume[c];
   const mass = spare > 0 ? spare : 0;
   if (h <= hl || h >= hv) {

@@ -29,7 +29,8 @@ export function prepareCells(core: NetworkCore, vessel: number, dtS: number): vo
   const latent = iso.vapourEnthalpyJPerKg - hl;
   const saturationK = iso.saturationTemperatureK;
   const zivi = nearCubeRoot(iso.vapourVolumeM3PerKg / iso.liquidVolumeM3PerKg);
-  const airShare = n.airPressure[vessel] > 0 ? n.airPressure[vessel] / (n.airPressure[vessel] + n.pressure[vessel]) : 0;
+  const airShare =
+    n.airPressure[vessel] > 0 ? n.airPressure[vessel] / (n.airPressure[vessel] + n.pressure[vessel]) : 0;
   const wetting = (dtS * (1 + SHAKEN_WETTING * n.shaking[vessel])) / (1 + AIR_BLANKET * airShare);
   const first = plan.firstCell[vessel];
   const end = first + plan.cellCount[vessel];

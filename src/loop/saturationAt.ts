@@ -6,7 +6,12 @@ const CLOSE_K = 1e-4;
 const LEAST_PA = 5;
 
 /** Pa. `cursor` is left there; `startPa` is a guess. Depends on nothing else, so a restored run goes on alike. */
-export function saturationPressureAt(cursor: Isobar, startPa: number, temperatureK: number, mostPa: number): number {
+export function saturationPressureAt(
+  cursor: Isobar,
+  startPa: number,
+  temperatureK: number,
+  mostPa: number,
+): number {
   let p = startPa < LEAST_PA ? LEAST_PA : startPa > mostPa ? mostPa : startPa;
   for (let i = 0; i < ROUNDS; i++) {
     cursor.setPressurePa(p);

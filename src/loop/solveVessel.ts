@@ -2,8 +2,9 @@
  * The pressure of a vessel at the end of a step: where the march leaves nothing over. Quasi-Newton with the slope of the
  * last step, Illinois false position once bracketed. Driven links that a one-cell vessel owns follow the trial pressure.
  */
-import { march, TRACE_KG_PER_M3 } from './march';
+
 import { MOST_OF_OWN, settleMoved } from './drivenLinks';
+import { march, TRACE_KG_PER_M3 } from './march';
 import { LEAST_PRESSURE_PA, type NetworkCore } from './networkCore';
 import { TOTAL } from './networkNumbers';
 
@@ -73,24 +74,15 @@ function residual(core: NetworkCore, vessel: number, p: number, dtS: number): nu
  * p_air = a (m + sum share gain dt (far - p)) / (1 + a sum share gain dt). A link that would turn round stands still.
  */
 function followLinks(core: NetworkCore, vessel: number, p: number, dtS: number): void {
-  const { drive, numbers, scratch, plan, airSource } = core;
+  const { drive } = core;
   const owned = core.owned[vessel];
-  const a = numbers.airStiffness[vessel];
   for (const l of owned) {
     drive.moved[l] = drive.sign[l];
     drive.movedAir[l] = 0;
   }
   let total = p;
   for (let pass = 0; pass < 2; pass++) {
-    let air = numbers.extra[0][vessel] + airSource[vessel];
-    let pull = 0;
-    for (const l of owned) {
-      if (drive.moved[l] === 0) continue;
-      const g = drive.airShare[l] * drive.gain[l] * dtS;
-      air += g * (drive.farPa[l] - p);
-      pull += g;
-    }
-    total = p + Math.max(0, (a * air) / (1 + a * pull));
+    total = totalAt(core, vessel, p, dtS);
     let turned = false;
     for (const l of owned) {
       if (drive.moved[l] === 0 || (drive.farPa[l] - total) * drive.sign[l] > 0) continue;
@@ -99,6 +91,28 @@ function followLinks(core: NetworkCore, vessel: number, p: number, dtS: number):
     }
     if (!turned) break;
   }
+  moveOwned(core, vessel, total, dtS);
+}
+
+/** Total pressure at refrigerant pressure `p`, with the air that the links not yet standing still bring. */
+function totalAt(core: NetworkCore, vessel: number, p: number, dtS: number): number {
+  const { drive, numbers } = core;
+  const a = numbers.airStiffness[vessel];
+  let air = numbers.extra[0][vessel] + core.airSource[vessel];
+  let pull = 0;
+  for (const l of core.owned[vessel]) {
+    if (drive.moved[l] === 0) continue;
+    const g = drive.airShare[l] * drive.gain[l] * dtS;
+    air += g * (drive.farPa[l] - p);
+    pull += g;
+  }
+  return p + Math.max(0, (a * air) / (1 + a * pull));
+}
+
+/** Settles what moves at total pressure `total`, together at most what the cell has and gets, and brings it to the cell. */
+function moveOwned(core: NetworkCore, vessel: number, total: number, dtS: number): void {
+  const { drive, numbers, scratch, plan } = core;
+  const owned = core.owned[vessel];
   const c = plan.firstCell[vessel];
   let given = 0;
   let taken = 0;

@@ -86,4 +86,3 @@ function bookOwned(core: NetworkCore, vessel: number, dtS: number): void {
     numbers.linkLiquid[l] = (Math.abs(refrigerant + air) * drive.liquidShare[l]) / dtS;
   }
 }
-

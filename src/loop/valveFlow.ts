@@ -31,12 +31,24 @@ export function valveFlow(
   const share = SEAT_SHARE * upstreamPa;
   const seat = share < SEAT_PA ? share : SEAT_PA;
   if (drop < seat) {
-    return (areaM2 * rooted(upstreamPa, seat, densityKgPerM3, vapourVolumeShare, saturationPa, criticalPa) * drop) / seat;
+    return (
+      (areaM2 *
+        rooted(upstreamPa, seat, densityKgPerM3, vapourVolumeShare, saturationPa, criticalPa) *
+        drop) /
+      seat
+    );
   }
   return areaM2 * rooted(upstreamPa, drop, densityKgPerM3, vapourVolumeShare, saturationPa, criticalPa);
 }
 
-function rooted(p1: number, drop: number, rho: number, gas: number, saturationPa: number, criticalPa: number): number {
+function rooted(
+  p1: number,
+  drop: number,
+  rho: number,
+  gas: number,
+  saturationPa: number,
+  criticalPa: number,
+): number {
   let flow = 0;
   if (gas > 0) {
     const x = drop / p1 < GAS_CHOKE ? drop / p1 : GAS_CHOKE;

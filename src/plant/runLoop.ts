@@ -2,12 +2,13 @@
  * Runs one car without a bench and says what it did: the model behind `portside loop`. Blower full, air recirculated;
  * `closed` has one person in the cabin. `averageS` is the stretch at the end over which means, extremes and rates are taken.
  */
+
+import { fillingWith, settleFaults } from '../faults/applyFaults';
+import type { ActiveFault } from '../faults/fault';
 import type { Car } from '../loop/car/car';
 import { readCar } from '../loop/car/carReadings';
 import { createCar } from '../loop/car/createCar';
 import { vehicleOf } from '../loop/car/vehicles';
-import { fillingWith, settleFaults } from '../faults/applyFaults';
-import type { ActiveFault } from '../faults/fault';
 import type { RefrigerantId } from '../refrigerant/refrigerant';
 import { STEP_S } from './stepTime';
 
@@ -130,7 +131,11 @@ interface Sums {
 
 function startSums(car: Car): Sums {
   const means = Object.fromEntries(MEANS.map((name) => [name, 0])) as Sums['means'];
-  const spread = (): Sums['high'] => ({ sum: 0, min: Number.POSITIVE_INFINITY, max: Number.NEGATIVE_INFINITY });
+  const spread = (): Sums['high'] => ({
+    sum: 0,
+    min: Number.POSITIVE_INFINITY,
+    max: Number.NEGATIVE_INFINITY,
+  });
   const sums: Sums = { samples: 0, means, condensingK: 0, high: spread(), low: spread(), cycles: 0, onS: 0 };
   restart(sums, car);
   return sums;

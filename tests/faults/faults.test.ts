@@ -114,7 +114,8 @@ function changed(car: CarId, fault: string, severity: number): Record<Channel, S
   const asked = { minutes: 12, averageS: 300 };
   const sound = steady(car, asked);
   const sick = steady(car, { ...asked, faults: [{ id: fault, severity }] });
-  const sign = (change: number, still: number): Sign => (change > still ? 'up' : change < -still ? 'down' : 'same');
+  const sign = (change: number, still: number): Sign =>
+    change > still ? 'up' : change < -still ? 'down' : 'same';
   return {
     high: sign(sick.highSideGaugePa.mean / sound.highSideGaugePa.mean - 1, 0.03),
     low: sign(sick.lowSideGaugePa.mean - sound.lowSideGaugePa.mean, 10_000),
@@ -129,11 +130,16 @@ describe('signs at 32 °C, windows open, 1,500 rpm (vehicle service texts and co
   for (const car of CARS) {
     const kind = vehicleOf(car).metering.kind;
     for (const { id, signs } of faults) {
-      const expected = Object.entries(signs[kind]).filter(([, sign]) => sign !== 'either') as [Channel, Sign][];
+      const expected = Object.entries(signs[kind]).filter(([, sign]) => sign !== 'either') as [
+        Channel,
+        Sign,
+      ][];
       if (expected.length === 0) continue;
       it(`${car}, ${id} at ${signs.severity}: ${expected.map(([channel, sign]) => `${channel} ${sign}`).join(', ')}`, () => {
         const found = changed(car, id, signs.severity);
-        expect(Object.fromEntries(expected.map(([channel]) => [channel, found[channel]]))).toEqual(Object.fromEntries(expected));
+        expect(Object.fromEntries(expected.map(([channel]) => [channel, found[channel]]))).toEqual(
+          Object.fromEntries(expected),
+        );
       });
     }
   }

@@ -1,14 +1,16 @@
 import { describe, expect, it } from 'vitest';
+import { hoseSpecs } from '../../src/equipment/hoses';
 import { createNetwork } from '../../src/loop/createNetwork';
 import { ROOM } from '../../src/loop/networkTypes';
 import { addHose } from '../../src/plant/benchVessels';
-import { hoseSpecs } from '../../src/equipment/hoses';
 import { refrigerant } from '../../src/refrigerant/fluids';
 
 const DAY = { pressurePa: 101_325, temperatureK: 305.15 };
 const pipe = (id: string, volumeM3: number) => ({
   id,
-  cells: [{ id: 'a', kind: 'pipe', volumeM3, wallHeatCapacityJPerK: 300, insideWPerK: [4, 1, 2], outsideWPerK: 1 }] as const,
+  cells: [
+    { id: 'a', kind: 'pipe', volumeM3, wallHeatCapacityJPerK: 300, insideWPerK: [4, 1, 2], outsideWPerK: 1 },
+  ] as const,
 });
 
 /** A hose that holds nothing but air still flows: into an evacuated vessel, and a vessel full of air into the room. */
@@ -17,7 +19,10 @@ describe('air alone', () => {
     const network = createNetwork(refrigerant('R-134a'));
     network.setRoom(DAY.pressurePa, DAY.temperatureK);
     const hose = addHose(network, hoseSpecs.charging, DAY);
-    const empty = network.addVessel(pipe('empty', 1.5e-3), { temperatureK: DAY.temperatureK, refrigerantKg: 4e-6 });
+    const empty = network.addVessel(pipe('empty', 1.5e-3), {
+      temperatureK: DAY.temperatureK,
+      refrigerantKg: 4e-6,
+    });
     network.addLink({
       kind: 'valve',
       id: 'core',
@@ -34,7 +39,10 @@ describe('air alone', () => {
   it('comes back into an evacuated vessel that is opened to the room', () => {
     const network = createNetwork(refrigerant('R-134a'));
     network.setRoom(DAY.pressurePa, DAY.temperatureK);
-    const empty = network.addVessel(pipe('empty', 1.5e-3), { temperatureK: DAY.temperatureK, refrigerantKg: 4e-6 });
+    const empty = network.addVessel(pipe('empty', 1.5e-3), {
+      temperatureK: DAY.temperatureK,
+      refrigerantKg: 4e-6,
+    });
     network.addLink({
       kind: 'valve',
       id: 'hole',

@@ -32,7 +32,11 @@ function stand(vehicle: string, refrigerant: RefrigerantId, ambientK: number, po
 
 describe('near vacuum', () => {
   for (const vehicle of ['sedan', 'hatchback']) {
-    for (const [refrigerant, ambientK] of [['R-134a', 263.15], ['R-1234yf', 323.15], ['R-12', 303.15]] as const) {
+    for (const [refrigerant, ambientK] of [
+      ['R-134a', 263.15],
+      ['R-1234yf', 323.15],
+      ['R-12', 303.15],
+    ] as const) {
       for (const port of [null, 'port-a', 'port-b']) {
         it(`${vehicle}, ${refrigerant}, ${ambientK} K, hose on ${port ?? 'nothing'}: every cell holds a number`, () => {
           for (const kg of stand(vehicle, refrigerant, ambientK, port)) {

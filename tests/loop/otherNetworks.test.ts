@@ -24,7 +24,9 @@ function pipe(id: string, volumeM3: number, more: Partial<CellSpec> = {}): CellS
 }
 
 const rows = (name: string, count: number, volumeM3: number, last: Partial<CellSpec>): CellSpec[] =>
-  Array.from({ length: count }, (_, i) => pipe(`${name}-${i + 1}`, volumeM3 / count, i === count - 1 ? last : {}));
+  Array.from({ length: count }, (_, i) =>
+    pipe(`${name}-${i + 1}`, volumeM3 / count, i === count - 1 ? last : {}),
+  );
 
 /** Front and rear evaporator are two branches of one tree that drains to the suction line. */
 const LOW: VesselSpec = {
@@ -38,7 +40,15 @@ const LOW: VesselSpec = {
 const HIGH: VesselSpec = { id: 'high', cells: rows('condenser', 4, 0.0008, {}) };
 const TANK: VesselSpec = {
   id: 'tank',
-  cells: [pipe('body', 0.012, { kind: 'pot', wallHeatCapacityJPerK: 6000, outsideWPerK: 4, outletHeight: 1, aspect: 0.6 })],
+  cells: [
+    pipe('body', 0.012, {
+      kind: 'pot',
+      wallHeatCapacityJPerK: 6000,
+      outsideWPerK: 4,
+      outletHeight: 1,
+      aspect: 0.6,
+    }),
+  ],
 };
 
 function build() {
@@ -50,8 +60,18 @@ function build() {
   const at = (vessel: number, cell: number) => ({ vessel, cell, height: 'bulk' }) as const;
   const outlet = at(high, network.cellCount(high) - 1);
   const orifice = { kind: 'orificeTube', lengthM: 0.0381, opening: 1, from: outlet } as const;
-  network.addLink({ ...orifice, id: 'front orifice', boreM: 0.0012, to: at(low, network.cellNamed(low, 'front-1')) });
-  network.addLink({ ...orifice, id: 'rear orifice', boreM: 0.001, to: at(low, network.cellNamed(low, 'rear-1')) });
+  network.addLink({
+    ...orifice,
+    id: 'front orifice',
+    boreM: 0.0012,
+    to: at(low, network.cellNamed(low, 'front-1')),
+  });
+  network.addLink({
+    ...orifice,
+    id: 'rear orifice',
+    boreM: 0.001,
+    to: at(low, network.cellNamed(low, 'rear-1')),
+  });
   const compressor = network.addLink({
     kind: 'compressor',
     id: 'compressor',

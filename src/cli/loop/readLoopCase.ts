@@ -1,6 +1,7 @@
 /** Turns the options of `loop`, or one line of its cases file, into a run. Every complaint says what would be right. */
-import { clash, faultIds, faultOf } from '../../faults/registry';
+
 import type { ActiveFault } from '../../faults/fault';
+import { clash, faultIds, faultOf } from '../../faults/registry';
 import { vehicleIds, vehicleOf } from '../../loop/car/vehicles';
 import type { LoopRun } from '../../plant/runLoop';
 import { REFRIGERANT_IDS } from '../../refrigerant/fluids';
@@ -43,14 +44,20 @@ export const CASE_KEYS = [
 const USUAL_AVERAGE_S = 300;
 
 export function readLoopCase(given: LoopCase): LoopRun {
-  if (given.vehicle === undefined || given.ambient === undefined) throw new UsageError(say({ id: 'loop.need' }));
+  if (given.vehicle === undefined || given.ambient === undefined)
+    throw new UsageError(say({ id: 'loop.need' }));
   const vehicle = oneOf('vehicle', given.vehicle, vehicleIds);
   const engineOff = oneOf('engine', given.engine ?? 'on', ['on', 'off'] as const) === 'off';
   const durationS = 60 * number('minutes', given.minutes ?? '15', 0.05, 1440);
-  const averageS = given.average === undefined ? USUAL_AVERAGE_S : quantity('average', given.average, 'time', 1, 86400);
+  const averageS =
+    given.average === undefined ? USUAL_AVERAGE_S : quantity('average', given.average, 'time', 1, 86400);
   return {
     vehicle,
-    refrigerant: oneOf('refrigerant', given.refrigerant ?? vehicleOf(vehicle).label.refrigerant, REFRIGERANT_IDS),
+    refrigerant: oneOf(
+      'refrigerant',
+      given.refrigerant ?? vehicleOf(vehicle).label.refrigerant,
+      REFRIGERANT_IDS,
+    ),
     ambientK: quantity('ambient', given.ambient, 'temperature', 263.15, 323.15),
     relativeHumidity: quantity('humidity', given.humidity ?? '50%', 'ratio', 0, 1),
     engineRevPerS: engineOff ? 0 : number('rpm', given.rpm ?? '1500', 500, 6000) / 60,
@@ -66,7 +73,8 @@ export function readLoopCase(given: LoopCase): LoopRun {
 function readFaults(vehicle: string, written: readonly string[]): ActiveFault[] {
   const faults = written.map(readFault);
   for (const { id } of faults) {
-    if (!faultOf(id).applies(vehicleOf(vehicle))) throw new UsageError(say({ id: 'loop.doesNotApply', values: { fault: id } }));
+    if (!faultOf(id).applies(vehicleOf(vehicle)))
+      throw new UsageError(say({ id: 'loop.doesNotApply', values: { fault: id } }));
   }
   const pair = clash(faults.map(({ id }) => id));
   if (pair) throw new UsageError(say({ id: 'loop.clash', values: { first: pair[0], second: pair[1] } }));
@@ -76,8 +84,10 @@ function readFaults(vehicle: string, written: readonly string[]): ActiveFault[] 
 function readFault(text: string): ActiveFault {
   const [id, written = '', ...rest] = text.split('=');
   const severity = Number(written);
-  const fine = rest.length === 0 && faultIds.includes(id) && written.trim() !== '' && severity >= 0 && severity <= 1;
-  if (!fine) throw new UsageError(say({ id: 'loop.notAFault', values: { given: text, known: faultIds.join(', ') } }));
+  const fine =
+    rest.length === 0 && faultIds.includes(id) && written.trim() !== '' && severity >= 0 && severity <= 1;
+  if (!fine)
+    throw new UsageError(say({ id: 'loop.notAFault', values: { given: text, known: faultIds.join(', ') } }));
   return { id, severity };
 }
 
@@ -103,5 +113,7 @@ function quantity(option: string, given: string, kind: QuantityKind, least: numb
 
 function within(option: string, value: number, given: string, least: number, most: number): number {
   if (value >= least && value <= most) return value;
-  throw new UsageError(say({ id: 'loop.range', values: { option, given, least: `${least}`, most: `${most}` } }));
+  throw new UsageError(
+    say({ id: 'loop.range', values: { option, given, least: `${least}`, most: `${most}` } }),
+  );
 }

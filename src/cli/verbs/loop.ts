@@ -1,8 +1,8 @@
 /** `loop`: one car's refrigerant loop, run for some minutes without a bench; or many, one JSON line each. */
 import { runLoop } from '../../plant/runLoop';
 import { say } from '../../words/words';
-import { type LoopCase, readLoopCase } from '../loop/readLoopCase';
 import { readCases } from '../loop/readCases';
+import { type LoopCase, readLoopCase } from '../loop/readLoopCase';
 import { traceLoop } from '../loop/traceLoop';
 import { defineVerb, UsageError } from '../verb';
 
@@ -29,7 +29,8 @@ export default defineVerb({
   run({ options }, io) {
     const { trace, cases, json: _json, ...written } = options;
     if (cases !== undefined) {
-      if (written.vehicle !== undefined || trace !== undefined) throw new UsageError(say({ id: 'loop.need' }));
+      if (written.vehicle !== undefined || trace !== undefined)
+        throw new UsageError(say({ id: 'loop.need' }));
       for (const one of readCases(cases, io.readFile(cases))) io.line({ case: one, ...timed(one) });
       return 0;
     }

@@ -1,6 +1,13 @@
 /** Builds a car's two vessels, its metering device, compressor and relief valve from vehicle data. */
 import type { Network } from '../network';
-import { type CellSpec, type LinkIndex, type Port, ROOM, type VesselIndex, type VesselSpec } from '../networkTypes';
+import {
+  type CellSpec,
+  type LinkIndex,
+  type Port,
+  ROOM,
+  type VesselIndex,
+  type VesselSpec,
+} from '../networkTypes';
 import type { ComponentData, VehicleData } from './vehicles';
 
 export interface CarPart {
@@ -43,7 +50,11 @@ export function sideSpec(side: VehicleData['highSide']): VesselSpec {
 
 export function assembleLoop(network: Network, vehicle: VehicleData, contents: LoopContents): CarLoop {
   const { temperatureK, highKg, lowKg, airHighKg, airLowKg } = contents;
-  const high = network.addVessel(sideSpec(vehicle.highSide), { temperatureK, refrigerantKg: highKg, airKg: airHighKg });
+  const high = network.addVessel(sideSpec(vehicle.highSide), {
+    temperatureK,
+    refrigerantKg: highKg,
+    airKg: airHighKg,
+  });
   const low = network.addVessel(sideSpec(vehicle.lowSide), {
     temperatureK,
     refrigerantKg: lowKg,
@@ -52,7 +63,11 @@ export function assembleLoop(network: Network, vehicle: VehicleData, contents: L
   });
   const parts = [...partsOf(vehicle.highSide.parts, high), ...partsOf(vehicle.lowSide.parts, low)];
   const highEnd: Port = { vessel: high, cell: network.cellCount(high) - 1, height: 'bulk' };
-  const lowEnd: Port = { vessel: low, cell: network.cellCount(low) - 1, height: vehicle.lowSide.parts.at(-1)?.outletHeight ?? 'top' };
+  const lowEnd: Port = {
+    vessel: low,
+    cell: network.cellCount(low) - 1,
+    height: vehicle.lowSide.parts.at(-1)?.outletHeight ?? 'top',
+  };
   const highStart: Port = { vessel: high, cell: 0, height: 'bulk' };
   const lowStart: Port = { vessel: low, cell: 0, height: 'bulk' };
   return {
@@ -71,11 +86,20 @@ export function assembleLoop(network: Network, vehicle: VehicleData, contents: L
 
 export function partNamed(parts: readonly CarPart[], name: string): CarPart {
   const found = parts.find(({ part }) => part === name);
-  if (!found) throw new RangeError(`no part "${name}" in the loop; there is ${parts.map(({ part }) => part).join(', ')}`);
+  if (!found)
+    throw new RangeError(
+      `no part "${name}" in the loop; there is ${parts.map(({ part }) => part).join(', ')}`,
+    );
   return found;
 }
 
-function addMetering(network: Network, vehicle: VehicleData, parts: readonly CarPart[], from: Port, to: Port): LinkIndex {
+function addMetering(
+  network: Network,
+  vehicle: VehicleData,
+  parts: readonly CarPart[],
+  from: Port,
+  to: Port,
+): LinkIndex {
   const { metering } = vehicle;
   const ends = { id: 'metering', from, to, opening: 1 };
   if (metering.kind === 'orifice-tube') {

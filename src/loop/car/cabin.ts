@@ -28,7 +28,9 @@ export function stepCabin(r: Float64Array, data: VehicleData['cabin'], dtS: numb
     (1 - SUN_ON_INTERIOR) * r[AT.sunW] +
     PERSON_W * r[AT.occupants];
   r[AT.cabinK] = cabin + (gain * dtS) / capacity;
-  r[AT.interiorK] = interior + ((data.interiorToAir * (cabin - interior) + SUN_ON_INTERIOR * r[AT.sunW]) * dtS) / data.interior;
+  r[AT.interiorK] =
+    interior +
+    ((data.interiorToAir * (cabin - interior) + SUN_ON_INTERIOR * r[AT.sunW]) * dtS) / data.interior;
   const ratio = r[AT.cabinRatio];
   const water =
     supply * (r[AT.coilOutletRatio] - ratio) +

@@ -3,7 +3,6 @@
  * stand in the network's reserve, so one array is the whole car. A name gives its place.
  */
 export const MOST_COIL_CELLS = 12;
-export const MOST_FANS = 3;
 
 const NAMES = [
   // set from outside
@@ -68,11 +67,12 @@ const NAMES = [
 export type CarNumber = (typeof NAMES)[number];
 
 /** Index of each name in the reserve. */
-export const AT = Object.fromEntries(NAMES.map((name, i) => [name, i])) as Readonly<Record<CarNumber, number>>;
+export const AT = Object.fromEntries(NAMES.map((name, i) => [name, i])) as Readonly<
+  Record<CarNumber, number>
+>;
 /** First of the water and of the frost on each coil cell, kg. */
 export const WATER = NAMES.length;
 export const FROST = WATER + MOST_COIL_CELLS;
-export const CAR_NUMBERS = FROST + MOST_COIL_CELLS;
 
 /** What faults may multiply; 1 is sound. */
 export const HEALTH_NAMES = [

@@ -1,6 +1,7 @@
 /** Truths about a running car that people have names for: gauge pressures, superheat, subcooling, vent, capacity. */
-import type { Car } from './car';
+
 import { partNamed } from './assembleLoop';
+import type { Car } from './car';
 
 export interface CarReadings {
   readonly highSideGaugePa: number;

@@ -6,8 +6,9 @@
  * A cell keeps some water and drains the rest; dry air takes kept water back. Under 0 °C water turns to frost with its
  * heat of fusion; frost chokes the air, flow / (1 + (frost / 0.35 kg)^2) [guess], and melts as the wall warms.
  */
-import { exp } from '../../numerics/exp';
+
 import { fastSaturationHumidityRatio } from '../../air/saturationTable';
+import { exp } from '../../numerics/exp';
 import type { Network } from '../network';
 import type { CarPart } from './assembleLoop';
 import { AT, FROST, WATER } from './carNumbers';
@@ -24,7 +25,12 @@ const HALVING_FROST_KG = 0.35;
 /** Ducts warm the air towards the interior by this share before it leaves the vents [guess]. */
 const DUCT_SHARE = 0.1;
 
-export function stepCoilAir(network: Network, data: VehicleData['evaporatorAir'], part: CarPart, dtS: number): void {
+export function stepCoilAir(
+  network: Network,
+  data: VehicleData['evaporatorAir'],
+  part: CarPart,
+  dtS: number,
+): void {
   const r = network.reserve;
   const n = part.cells;
   let frost = 0;
@@ -54,7 +60,7 @@ export function stepCoilAir(network: Network, data: VehicleData['evaporatorAir']
     if (condensed < 0) condensed = Math.max(condensed, -held / dtS);
     let melting = FREEZE_WPERK * (wall - FREEZING_K);
     if (melting > 0) melting = Math.min(melting, (r[FROST + i] * FUSION) / dtS);
-    else melting = -Math.min(-melting, ((held / dtS) + Math.max(0, condensed)) * FUSION);
+    else melting = -Math.min(-melting, (held / dtS + Math.max(0, condensed)) * FUSION);
     const turned = (melting / FUSION) * dtS;
     r[FROST + i] = Math.max(0, r[FROST + i] - turned);
     const now = held + condensed * dtS + turned;

@@ -28,7 +28,11 @@ export function stepCondenserAir(network: Network, data: VehicleData['condenserA
   const wind = r[AT.roadSpeedMPerS];
   let fan = 0;
   for (let i = 0; i < data.fans.length; i++) fan += data.fans[i].flow * r[AT.fanSpeed0 + i];
-  const flow = Math.max(data.still, Math.max(fan, data.ramPerSpeed * wind) + 0.3 * Math.min(fan, data.ramPerSpeed * wind)) * r[AT.condenserAirHealth];
+  const flow =
+    Math.max(
+      data.still,
+      Math.max(fan, data.ramPerSpeed * wind) + 0.3 * Math.min(fan, data.ramPerSpeed * wind),
+    ) * r[AT.condenserAirHealth];
   const capacity = Math.max(0.2 * data.still, flow) * AIR_CP;
   const conductance = data.conductance * powerNineSixteenths(capacity / (AIR_CP * data.atFlow));
   const given = capacity * (1 - exp(-conductance / capacity));
@@ -36,7 +40,8 @@ export function stepCondenserAir(network: Network, data: VehicleData['condenserA
   const still = Math.max(0, 1 - flow / STILL_KG_PER_S);
   const back = data.recirculated / (1 + wind / WIND_HALVES_AT);
   const spray = Math.min(MOST_SPRAY_K, (SPRAY_USED * LATENT * r[AT.sprayKgPerS]) / capacity);
-  const inlet = ambient + back * (r[AT.condenserOutletK] - ambient) + BAY_SHARE * still * (r[AT.bayK] - ambient) - spray;
+  const inlet =
+    ambient + back * (r[AT.condenserOutletK] - ambient) + BAY_SHARE * still * (r[AT.bayK] - ambient) - spray;
   let heat = 0;
   const perCell = given / part.cells;
   for (let i = 0; i < part.cells; i++) {

@@ -12,12 +12,19 @@ const SWITCH_LAG_S = 0.15;
 const CLUTCH_LAG_S = 0.1;
 const FAN_LAG_S = 1;
 
-export function stepControls(network: Network, vehicle: VehicleData, loop: CarLoop, coil: CarPart, dtS: number): void {
+export function stepControls(
+  network: Network,
+  vehicle: VehicleData,
+  loop: CarLoop,
+  coil: CarPart,
+  dtS: number,
+): void {
   const r = network.reserve;
   const { switches } = vehicle;
   const atmosphere = r[AT.ambientPressurePa];
   const highGauge = network.pressurePa(loop.high) - atmosphere;
-  const lowGauge = (switches.low.at === 'high' ? network.pressurePa(loop.high) : network.pressurePa(loop.low)) - atmosphere;
+  const lowGauge =
+    (switches.low.at === 'high' ? network.pressurePa(loop.high) : network.pressurePa(loop.low)) - atmosphere;
   r[AT.feltLowPa] += ((lowGauge - r[AT.feltLowPa]) * dtS) / (SWITCH_LAG_S + dtS);
   r[AT.lowSwitch] = latch(r[AT.lowSwitch], r[AT.feltLowPa], switches.low.opens, switches.low.closes);
   r[AT.highSwitch] = latch(r[AT.highSwitch], -highGauge, -switches.high.opens, -switches.high.closes);
@@ -63,7 +70,12 @@ function stepClutch(network: Network, vehicle: VehicleData, loop: CarLoop, dtS: 
 }
 
 /** A fan with the clutch runs while cooling is asked for, also when a switch holds the clutch out. */
-function stepFans(r: Float64Array, fans: VehicleData['condenserAir']['fans'], highGauge: number, dtS: number): void {
+function stepFans(
+  r: Float64Array,
+  fans: VehicleData['condenserAir']['fans'],
+  highGauge: number,
+  dtS: number,
+): void {
   const asked = r[AT.airConditioningOn] > 0.5 && r[AT.engineRevPerS] > 0 && r[AT.blowerStep] > 0.5 ? 1 : 0;
   for (let i = 0; i < fans.length; i++) {
     const { runs, on, off } = fans[i];

@@ -4,9 +4,9 @@ import { refrigerant } from '../../refrigerant/fluids';
 import { createNetwork } from '../createNetwork';
 import type { Network } from '../network';
 import { assembleLoop, type CarLoop, partNamed } from './assembleLoop';
+import { stepCabin } from './cabin';
 import type { Car, CarSettings, CarStart } from './car';
 import { AT, HEALTH_NAMES } from './carNumbers';
-import { stepCabin } from './cabin';
 import { stepCoilAir } from './coilAir';
 import { stepCondenserAir } from './condenserAir';
 import { stepControls } from './controls';
@@ -36,7 +36,8 @@ export function createCar(vehicle: VehicleData, start: CarStart): Car {
     network,
     loop,
     set: (settings) => applySettings(r, settings),
-    setWeather: (ambientK, humidity, pressure) => setWeather(network, ambientK, humidity, pressure ?? r[AT.ambientPressurePa]),
+    setWeather: (ambientK, humidity, pressure) =>
+      setWeather(network, ambientK, humidity, pressure ?? r[AT.ambientPressurePa]),
     setHealth(name, share) {
       r[AT[name]] = share;
       network.setOpening(loop.metering, r[AT.meteringHealth]);
@@ -45,7 +46,8 @@ export function createCar(vehicle: VehicleData, start: CarStart): Car {
     number: (name) => r[AT[name]],
     port(id) {
       const found = loop.ports.find((port) => port.id === id);
-      if (!found) throw new RangeError(`no port "${id}"; there is ${loop.ports.map((port) => port.id).join(', ')}`);
+      if (!found)
+        throw new RangeError(`no port "${id}"; there is ${loop.ports.map((port) => port.id).join(', ')}`);
       return found.port;
     },
     portIds: loop.ports.map(({ id }) => id),
@@ -103,7 +105,8 @@ function settle(network: Network, loop: CarLoop, vehicle: VehicleData, start: Ca
   r[AT.highSwitch] = r[AT.finSwitch] = r[AT.thermalSwitch] = 1;
   if (soaked === 0) return;
   for (const part of loop.parts) {
-    const wall = part.around === 'evaporator-air' ? r[AT.cabinK] : part.around === 'bay' ? r[AT.bayK] : ambient;
+    const wall =
+      part.around === 'evaporator-air' ? r[AT.cabinK] : part.around === 'bay' ? r[AT.bayK] : ambient;
     for (let i = 0; i < part.cells; i++) network.setWall(part.vessel, part.firstCell + i, wall);
   }
 }

@@ -19,8 +19,9 @@ export function stepEngineBay(network: Network, bayParts: readonly CarPart[], dt
   const running = r[AT.engineRevPerS] > 0;
   const ambient = r[AT.ambientK];
   const engine = r[AT.engineK];
-  r[AT.engineK] = engine + ((running ? (ENGINE_K - engine) / WARMING_S : (ambient - engine) / COOLING_S)) * dtS;
-  const share = (running ? BAY_SHARE_RUNNING : BAY_SHARE_STANDING) / (1 + r[AT.roadSpeedMPerS] / WIND_HALVES_AT);
+  r[AT.engineK] = engine + (running ? (ENGINE_K - engine) / WARMING_S : (ambient - engine) / COOLING_S) * dtS;
+  const share =
+    (running ? BAY_SHARE_RUNNING : BAY_SHARE_STANDING) / (1 + r[AT.roadSpeedMPerS] / WIND_HALVES_AT);
   const bay = r[AT.bayK];
   r[AT.bayK] = bay + ((ambient + share * (engine - ambient) - bay) * dtS) / BAY_LAG_S;
   for (const part of bayParts) {

@@ -5,16 +5,13 @@
 import { refrigerant } from '../../refrigerant/fluids';
 import type { Isobar } from '../../refrigerant/refrigerant';
 import { settledShare } from '../oilSump';
-import type { CarStart } from './car';
 import type { LoopContents } from './assembleLoop';
+import type { CarStart } from './car';
 import type { VehicleData } from './vehicles';
 
 const MOST_LIQUID_SHARE = 0.92;
 
-export function restSplit(
-  vehicle: VehicleData,
-  start: CarStart,
-): LoopContents {
+export function restSplit(vehicle: VehicleData, start: CarStart): LoopContents {
   const iso = refrigerant(start.refrigerant).isobar('continue');
   const t = start.ambientK;
   const psat = refrigerant(start.refrigerant).saturationPressurePa(t);

@@ -1,10 +1,13 @@
 /** The cars that ship, by id, in SI numbers; checked and converted when the project is built. */
 import type { VehicleData } from '../../../shared/schema/vehicle';
 
-const files = import.meta.glob<VehicleData>(['../../../shared/vehicles/*.yaml', '!../../../shared/vehicles/*.layout.yaml'], {
-  eager: true,
-  import: 'default',
-});
+const files = import.meta.glob<VehicleData>(
+  ['../../../shared/vehicles/*.yaml', '!../../../shared/vehicles/*.layout.yaml'],
+  {
+    eager: true,
+    import: 'default',
+  },
+);
 
 const byId = new Map(Object.values(files).map((vehicle) => [vehicle.id, vehicle]));
 

@@ -86,7 +86,16 @@ function addHose({ network }: Car, id: string, ambientK: number): VesselIndex {
     {
       id,
       elasticityPerPa: 1e-8,
-      cells: [{ id, kind: 'pipe', volumeM3: HOSE_M3, wallHeatCapacityJPerK: 20, insideWPerK: [2, 0.5, 1], outsideWPerK: 0.3 }],
+      cells: [
+        {
+          id,
+          kind: 'pipe',
+          volumeM3: HOSE_M3,
+          wallHeatCapacityJPerK: 20,
+          insideWPerK: [2, 0.5, 1],
+          outsideWPerK: 0.3,
+        },
+      ],
     },
     { temperatureK: ambientK, refrigerantKg: 0, airKg: (90000 * HOSE_M3) / (AIR_GAS_CONSTANT * ambientK) },
   );
@@ -96,7 +105,16 @@ function addCan({ network }: Car, id: string, ambientK: number, refrigerantKg: n
   return network.addVessel(
     {
       id,
-      cells: [{ id, kind: 'pot', volumeM3: CAN_M3, wallHeatCapacityJPerK: 45, insideWPerK: [4, 1, 2.5], outsideWPerK: 0.45 }],
+      cells: [
+        {
+          id,
+          kind: 'pot',
+          volumeM3: CAN_M3,
+          wallHeatCapacityJPerK: 45,
+          insideWPerK: [4, 1, 2.5],
+          outsideWPerK: 0.45,
+        },
+      ],
     },
     { temperatureK: ambientK, refrigerantKg },
   );

@@ -2,8 +2,9 @@
  * Runs cars into every state that equipment can bring about, at random but repeatably, and stops at the first number
  * that cannot be: not finite, a mass below nothing, a pressure or temperature out of reason, books that do not balance.
  */
-import type { Species } from '../networkTypes';
+
 import { HEALTH_NAMES } from '../car/carNumbers';
+import type { Species } from '../networkTypes';
 import { buildFuzzCar, type Draw, drawer, type FuzzCar } from './fuzzCar';
 
 const STEP_S = 0.02;
@@ -44,12 +45,15 @@ export function edit({ car, cans, valves, pump }: FuzzCar, draw: Draw): void {
   const { network } = car;
   const kind = draw('kind');
   const amount = draw('amount');
-  if (kind < 0.35) network.setOpening(valves[Math.floor(draw('which') * valves.length)], amount < 0.5 ? 0 : amount);
+  if (kind < 0.35)
+    network.setOpening(valves[Math.floor(draw('which') * valves.length)], amount < 0.5 ? 0 : amount);
   else if (kind < 0.4) for (const valve of valves) network.setOpening(valve, 0);
   else if (kind < 0.45) network.setOpening(pump, amount < 0.5 ? 0 : 1);
   else if (kind < 0.55) car.set({ engineRevPerS: amount < 0.2 ? 0 : (600 + 5400 * draw('rpm')) / 60 });
-  else if (kind < 0.62) car.set({ airConditioningOn: amount < 0.8, blowerStep: Math.floor(5 * draw('blower')) });
-  else if (kind < 0.68) car.set({ windowsOpen: amount < 0.5, recirculated: draw('air') < 0.5, sunW: 1000 * draw('sun') });
+  else if (kind < 0.62)
+    car.set({ airConditioningOn: amount < 0.8, blowerStep: Math.floor(5 * draw('blower')) });
+  else if (kind < 0.68)
+    car.set({ windowsOpen: amount < 0.5, recirculated: draw('air') < 0.5, sunW: 1000 * draw('sun') });
   else if (kind < 0.74) car.set({ roadSpeedMPerS: 35 * amount, sprayKgPerS: draw('spray') < 0.2 ? 0.02 : 0 });
   else if (kind < 0.8) network.setTilt(cans[amount < 0.5 ? 0 : 1], 5 * Math.floor(37 * draw('tilt')));
   else if (kind < 0.84) network.setShaking(cans[amount < 0.5 ? 0 : 1], draw('shaking'));
@@ -63,11 +67,14 @@ function check({ car }: FuzzCar): string | null {
   for (const v of network.vesselSlots()) {
     const p = network.pressurePa(v);
     if (!(p > 0 && p < 8e6)) return `vessel ${v} at ${p} Pa`;
-    for (const species of SPECIES) if (!(network.massKg(v, species) >= 0)) return `vessel ${v}: ${species} ${network.massKg(v, species)} kg`;
+    for (const species of SPECIES)
+      if (!(network.massKg(v, species) >= 0))
+        return `vessel ${v}: ${species} ${network.massKg(v, species)} kg`;
     for (let c = 0; c < network.cellCount(v); c++) {
       const t = network.temperatureK(v, c);
       const wall = network.wallTemperatureK(v, c);
-      if (!(network.cellMassKg(v, c) > 0)) return `vessel ${v} cell ${c} holds ${network.cellMassKg(v, c)} kg`;
+      if (!(network.cellMassKg(v, c) > 0))
+        return `vessel ${v} cell ${c} holds ${network.cellMassKg(v, c)} kg`;
       if (!(t > 120 && t < 520)) return `vessel ${v} cell ${c} at ${t} K`;
       if (!(wall > 150 && wall < 520)) return `vessel ${v} cell ${c} wall at ${wall} K`;
     }
@@ -77,6 +84,7 @@ function check({ car }: FuzzCar): string | null {
 
 function checkBooks(books: ReturnType<FuzzCar['car']['network']['books']>): string | null {
   if (!(books.massErrorRelative < MASS_TOLERANCE)) return `mass error ${books.massErrorRelative}`;
-  const energy = (books.energyErrorRelative * Math.max(books.heatRejectedJ, 1)) / Math.max(books.heatRejectedJ, 1e5);
+  const energy =
+    (books.energyErrorRelative * Math.max(books.heatRejectedJ, 1)) / Math.max(books.heatRejectedJ, 1e5);
   return energy < ENERGY_TOLERANCE ? null : `energy error ${energy}`;
 }

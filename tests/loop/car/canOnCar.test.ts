@@ -3,8 +3,8 @@ import type { Car } from '../../../src/loop/car/car';
 import { createCar } from '../../../src/loop/car/createCar';
 import { vehicleOf } from '../../../src/loop/car/vehicles';
 import type { LinkIndex, VesselIndex } from '../../../src/loop/networkTypes';
-import { CARS, type CarId, psi } from '../steady';
 import { canSpec, WARM_K } from '../network/vessels';
+import { CARS, type CarId, psi } from '../steady';
 
 const HOSE_M3 = 33e-6;
 const NET_KG = 0.34;
@@ -28,7 +28,13 @@ function withCan(id: CarId, portId: string, chargeShare: number, running: boolea
     relativeHumidity: 0.5,
     stood: 'equalised',
   });
-  car.set({ engineRevPerS: running ? 25 : 0, airConditioningOn: true, blowerStep: 4, windowsOpen: true, recirculated: true });
+  car.set({
+    engineRevPerS: running ? 25 : 0,
+    airConditioningOn: true,
+    blowerStep: 4,
+    windowsOpen: true,
+    recirculated: true,
+  });
   run(car, 300);
   const { network } = car;
   const can = network.addVessel(canSpec(), { temperatureK: WARM_K, refrigerantKg: NET_KG });
@@ -36,13 +42,36 @@ function withCan(id: CarId, portId: string, chargeShare: number, running: boolea
     {
       id: 'hose',
       elasticityPerPa: 1e-8,
-      cells: [{ id: 'hose', kind: 'pipe', volumeM3: HOSE_M3, wallHeatCapacityJPerK: 60, insideWPerK: [4, 1, 2], outsideWPerK: 0.5 }],
+      cells: [
+        {
+          id: 'hose',
+          kind: 'pipe',
+          volumeM3: HOSE_M3,
+          wallHeatCapacityJPerK: 60,
+          insideWPerK: [4, 1, 2],
+          outsideWPerK: 0.5,
+        },
+      ],
     },
     { temperatureK: WARM_K, refrigerantKg: 1e-5 },
   );
   const bulk = { vessel: hose, cell: 0, height: 'bulk' } as const;
-  const tap = network.addLink({ kind: 'valve', id: 'tap', from: { vessel: can, cell: 0, height: 1 }, to: bulk, areaM2: 0.9e-6, opening: 0 });
-  network.addLink({ kind: 'valve', id: 'core', from: bulk, to: car.port(portId), areaM2: 2.2e-6, opening: 1 });
+  const tap = network.addLink({
+    kind: 'valve',
+    id: 'tap',
+    from: { vessel: can, cell: 0, height: 1 },
+    to: bulk,
+    areaM2: 0.9e-6,
+    opening: 0,
+  });
+  network.addLink({
+    kind: 'valve',
+    id: 'core',
+    from: bulk,
+    to: car.port(portId),
+    areaM2: 2.2e-6,
+    opening: 1,
+  });
   run(car, 5);
   return { car, can, hose, tap };
 }

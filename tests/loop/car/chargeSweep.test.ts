@@ -29,8 +29,12 @@ describe('charge', () => {
 
     it(`${car}: between 85 and 105 % nothing on the gauges tells the charge`, () => {
       for (const share of [0.85, 1.05]) {
-        expect(Math.abs(psi(charged(car, share).highSideGaugePa.mean - full(car).highSideGaugePa.mean))).toBeLessThan(5);
-        expect(Math.abs(psi(charged(car, share).lowSideGaugePa.mean - full(car).lowSideGaugePa.mean))).toBeLessThan(2);
+        expect(
+          Math.abs(psi(charged(car, share).highSideGaugePa.mean - full(car).highSideGaugePa.mean)),
+        ).toBeLessThan(5);
+        expect(
+          Math.abs(psi(charged(car, share).lowSideGaugePa.mean - full(car).lowSideGaugePa.mean)),
+        ).toBeLessThan(2);
       }
     });
 
@@ -46,8 +50,12 @@ describe('charge', () => {
     const { within, suctionSuperheat_over_K } = study.orificeTubeAt75Percent;
     const short = charged('sedan', 0.75);
     const whole = full('sedan');
-    expect(Math.abs(psi(short.highSideGaugePa.mean - whole.highSideGaugePa.mean))).toBeLessThan(within.pressure_psi);
-    expect(Math.abs(psi(short.lowSideGaugePa.mean - whole.lowSideGaugePa.mean))).toBeLessThan(within.pressure_psi);
+    expect(Math.abs(psi(short.highSideGaugePa.mean - whole.highSideGaugePa.mean))).toBeLessThan(
+      within.pressure_psi,
+    );
+    expect(Math.abs(psi(short.lowSideGaugePa.mean - whole.lowSideGaugePa.mean))).toBeLessThan(
+      within.pressure_psi,
+    );
     expect(Math.abs(short.ventK - whole.ventK)).toBeLessThan(within.vent_K);
     expect(short.suctionSuperheatK).toBeGreaterThan(suctionSuperheat_over_K - 1);
     expect(whole.suctionSuperheatK).toBeLessThan(0.5);
@@ -55,7 +63,8 @@ describe('charge', () => {
   });
 
   it('hatchback at 79 %: high side no more than 2 % off (trade association study)', () => {
-    const change = charged('hatchback', 0.79).highSideGaugePa.mean / full('hatchback').highSideGaugePa.mean - 1;
+    const change =
+      charged('hatchback', 0.79).highSideGaugePa.mean / full('hatchback').highSideGaugePa.mean - 1;
     expect(Math.abs(change)).toBeLessThan(0.02);
   });
 

@@ -16,7 +16,9 @@ describe('another refrigerant in the same car', () => {
       expect(rise).toBeGreaterThan(0);
       expect(rise).toBeLessThan(MOST_HIGH_RISE_KPA);
       expect(after.ventK - before.ventK).toBeLessThan(MOST_VENT_RISE_K);
-      expect(Math.abs(kPa(after.lowSideGaugePa.mean - before.lowSideGaugePa.mean))).toBeLessThan(LOW_WITHIN_KPA);
+      expect(Math.abs(kPa(after.lowSideGaugePa.mean - before.lowSideGaugePa.mean))).toBeLessThan(
+        LOW_WITHIN_KPA,
+      );
     });
 
     it(`${car}: R-1234yf cools within a fifth of R-134a, with cooler gas (bench studies: up to 14 % less, 6.5 K cooler)`, () => {

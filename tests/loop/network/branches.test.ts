@@ -26,13 +26,28 @@ function twoEvaporators() {
     cell('rear-1'),
     cell('rear-2', 'join'),
     { ...cell('join'), outsideWPerK: 5 },
-    { ...cell('body'), kind: 'pot' as const, volumeM3: 0.3e-3, outsideWPerK: 3, outletHeight: 0.18, outletBlend: 0.18 },
+    {
+      ...cell('body'),
+      kind: 'pot' as const,
+      volumeM3: 0.3e-3,
+      outsideWPerK: 3,
+      outletHeight: 0.18,
+      outletBlend: 0.18,
+    },
   ];
   const low = network.addVessel({ id: 'low', cells }, { temperatureK: WARM_K, refrigerantKg: 0.02 });
   for (let c = 0; c < cells.length; c++) network.setSurroundings(low, c, WARM_K, cells[c].outsideWPerK);
   const from = { vessel: tank, cell: 0, height: 'bottom' } as const;
   const tube = (id: string, to: number, boreM: number) =>
-    network.addLink({ kind: 'orificeTube', id, from, to: { vessel: low, cell: to, height: 'bulk' }, boreM, lengthM: 0.0381, opening: 1 });
+    network.addLink({
+      kind: 'orificeTube',
+      id,
+      from,
+      to: { vessel: low, cell: to, height: 'bulk' },
+      boreM,
+      lengthM: 0.0381,
+      opening: 1,
+    });
   const front = tube('front', 0, 1.0e-3);
   const rear = tube('rear', 2, 0.8e-3);
   const compressor = network.addLink({
@@ -68,6 +83,8 @@ describe('a tree of cells', () => {
   it('refuses a cell that drains backwards', () => {
     const network = createNetwork(refrigerant('R-134a'));
     const cells = [cell('a'), cell('b', 'a'), cell('c')];
-    expect(() => network.addVessel({ id: 'x', cells }, { temperatureK: WARM_K, refrigerantKg: 0.01 })).toThrow('cell b');
+    expect(() =>
+      network.addVessel({ id: 'x', cells }, { temperatureK: WARM_K, refrigerantKg: 0.01 }),
+    ).toThrow('cell b');
   });
 });

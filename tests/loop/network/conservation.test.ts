@@ -10,8 +10,12 @@ function canHoseTank() {
   const hose = addHose(network, 'hose');
   const tank = network.addVessel(pot('tank', 3), { temperatureK: WARM_K, refrigerantKg: 0.002 });
   const bulk = (vessel: number) => ({ vessel, cell: 0, height: 'bulk' }) as const;
-  const link = (id: string, from: Parameters<typeof network.addLink>[0]['from'], to: typeof from, areaM2: number) =>
-    network.addLink({ kind: 'valve', id, from, to, areaM2, opening: 0 });
+  const link = (
+    id: string,
+    from: Parameters<typeof network.addLink>[0]['from'],
+    to: typeof from,
+    areaM2: number,
+  ) => network.addLink({ kind: 'valve', id, from, to, areaM2, opening: 0 });
   return {
     network,
     can,
@@ -38,7 +42,9 @@ describe('the books', () => {
     expect(books.massErrorRelative).toBeLessThan(1e-12);
     // little heat is rejected here, so the error is taken in joules: of some 80 kJ that moved
     expect(books.energyErrorRelative * Math.max(1, books.heatRejectedJ)).toBeLessThan(1e-5);
-    expect(Math.abs(books.heldKg.air + books.ventedKg.air - (101_325 * 5e-6) / (287.05 * WARM_K))).toBeLessThan(1e-12);
+    expect(
+      Math.abs(books.heldKg.air + books.ventedKg.air - (101_325 * 5e-6) / (287.05 * WARM_K)),
+    ).toBeLessThan(1e-12);
   });
 
   it('leave out a vessel that is taken away with what it holds', () => {

@@ -9,10 +9,27 @@ function fullHose(otherKg: number, otherK: number) {
   const can = network.addVessel(canSpec(), { temperatureK: WARM_K, refrigerantKg: 0.34 });
   network.setTilt(can, 180);
   const hose = addHose(network, 'hose', 0.00595);
-  const other = network.addVessel(pot('other', 1.5, 5000, 50), { temperatureK: otherK, refrigerantKg: otherKg });
+  const other = network.addVessel(pot('other', 1.5, 5000, 50), {
+    temperatureK: otherK,
+    refrigerantKg: otherKg,
+  });
   const bulk = { vessel: hose, cell: 0, height: 'bulk' } as const;
-  const tap = network.addLink({ kind: 'valve', id: 'tap', from: { vessel: can, cell: 0, height: 1 }, to: bulk, areaM2: 3e-6, opening: 1 });
-  const core = network.addLink({ kind: 'valve', id: 'core', from: bulk, to: { vessel: other, cell: 0, height: 'top' }, areaM2: 3e-6, opening: 0 });
+  const tap = network.addLink({
+    kind: 'valve',
+    id: 'tap',
+    from: { vessel: can, cell: 0, height: 1 },
+    to: bulk,
+    areaM2: 3e-6,
+    opening: 1,
+  });
+  const core = network.addLink({
+    kind: 'valve',
+    id: 'core',
+    from: bulk,
+    to: { vessel: other, cell: 0, height: 'top' },
+    areaM2: 3e-6,
+    opening: 0,
+  });
   run(network, 10);
   return { network, can, hose, other, tap, core };
 }

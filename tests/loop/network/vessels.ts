@@ -8,7 +8,16 @@ const AIR_GAS_CONSTANT = 287.05;
 export function pot(id: string, litres: number, wallJPerK = 500, outsideWPerK = 1): VesselSpec {
   return {
     id,
-    cells: [{ id, kind: 'pot', volumeM3: litres / 1000, wallHeatCapacityJPerK: wallJPerK, insideWPerK: [20, 4, 8], outsideWPerK }],
+    cells: [
+      {
+        id,
+        kind: 'pot',
+        volumeM3: litres / 1000,
+        wallHeatCapacityJPerK: wallJPerK,
+        insideWPerK: [20, 4, 8],
+        outsideWPerK,
+      },
+    ],
   };
 }
 
@@ -17,7 +26,15 @@ export function canSpec(): VesselSpec {
   return {
     id: 'can',
     cells: [
-      { id: 'body', kind: 'pot', volumeM3: 0.39e-3, wallHeatCapacityJPerK: 45, insideWPerK: [9, 1, 3], outsideWPerK: 0.45, aspect: 0.55 },
+      {
+        id: 'body',
+        kind: 'pot',
+        volumeM3: 0.39e-3,
+        wallHeatCapacityJPerK: 45,
+        insideWPerK: [9, 1, 3],
+        outsideWPerK: 0.45,
+        aspect: 0.55,
+      },
     ],
   };
 }
@@ -29,9 +46,22 @@ export function addHose(network: Network, id: string, refrigerantKg = 0): Vessel
     {
       id,
       elasticityPerPa: 1e-8,
-      cells: [{ id, kind: 'pipe', volumeM3, wallHeatCapacityJPerK: 20, insideWPerK: [2, 0.5, 1], outsideWPerK: 0.3 }],
+      cells: [
+        {
+          id,
+          kind: 'pipe',
+          volumeM3,
+          wallHeatCapacityJPerK: 20,
+          insideWPerK: [2, 0.5, 1],
+          outsideWPerK: 0.3,
+        },
+      ],
     },
-    { temperatureK: WARM_K, refrigerantKg, airKg: refrigerantKg > 0 ? 0 : (101_325 * volumeM3) / (AIR_GAS_CONSTANT * WARM_K) },
+    {
+      temperatureK: WARM_K,
+      refrigerantKg,
+      airKg: refrigerantKg > 0 ? 0 : (101_325 * volumeM3) / (AIR_GAS_CONSTANT * WARM_K),
+    },
   );
 }
 

@@ -11,7 +11,12 @@ const BEYOND_FITTED_LENGTH = 0.15;
 const FITTED_LENGTH_MM = 25.4;
 const EVAPORATOR_K = 278.15;
 
-function inletAt(fluid: RefrigerantId, condensingK: number, subcoolingK: number, quality: number): MeteringInlet {
+function inletAt(
+  fluid: RefrigerantId,
+  condensingK: number,
+  subcoolingK: number,
+  quality: number,
+): MeteringInlet {
   const of = refrigerant(fluid);
   const inlet = createInlet();
   const pressure = of.saturationPressurePa(condensingK);
@@ -24,17 +29,27 @@ function inletAt(fluid: RefrigerantId, condensingK: number, subcoolingK: number,
   inlet.quality = quality;
   inlet.liquidM3PerKg = iso.liquidVolumeM3PerKg;
   inlet.vapourM3PerKg = iso.vapourVolumeM3PerKg;
-  inlet.volumeM3PerKg = iso.liquidVolumeM3PerKg + quality * (iso.vapourVolumeM3PerKg - iso.liquidVolumeM3PerKg);
+  inlet.volumeM3PerKg =
+    iso.liquidVolumeM3PerKg + quality * (iso.vapourVolumeM3PerKg - iso.liquidVolumeM3PerKg);
   return inlet;
 }
 
 function flow(fluid: RefrigerantId, boreMm: number, lengthMm: number, inlet: MeteringInlet): number {
   const { criticalPressurePa, criticalTemperatureK } = refrigerant(fluid);
-  return 1000 * orificeTubeFlow(boreMm / 1000, lengthMm / 1000, 1, inlet, criticalPressurePa, criticalTemperatureK);
+  return (
+    1000 * orificeTubeFlow(boreMm / 1000, lengthMm / 1000, 1, inlet, criticalPressurePa, criticalTemperatureK)
+  );
 }
 
 describe('orifice tube', () => {
-  for (const [fluid, bore, length, condensing, subcooling, grams] of reference.rows as [RefrigerantId, number, number, number, number, number][]) {
+  for (const [fluid, bore, length, condensing, subcooling, grams] of reference.rows as [
+    RefrigerantId,
+    number,
+    number,
+    number,
+    number,
+    number,
+  ][]) {
     it(`${fluid}, ${bore} x ${length} mm, ${condensing} degC, ${subcooling} K: ${grams} g/s (Payne and O'Neal 2004)`, () => {
       const found = flow(fluid, bore, length, inletAt(fluid, condensing + 273.15, subcooling, 0));
       const tolerance = length <= FITTED_LENGTH_MM ? WITHIN_FITTED_LENGTH : BEYOND_FITTED_LENGTH;
@@ -44,18 +59,20 @@ describe('orifice tube', () => {
 
   for (const [bore, quality, grams] of reference.twoPhase.rows as [number, number, number][]) {
     it(`${bore} x 38.1 mm with ${quality} of gas before it: ${grams} g/s (Payne and O'Neal 2004)`, () => {
-      expect(Math.abs(flow('R-134a', bore, 38.1, inletAt('R-134a', 323.15, 0, quality)) / grams - 1)).toBeLessThan(
-        BEYOND_FITTED_LENGTH,
-      );
+      expect(
+        Math.abs(flow('R-134a', bore, 38.1, inletAt('R-134a', 323.15, 0, quality)) / grams - 1),
+      ).toBeLessThan(BEYOND_FITTED_LENGTH);
     });
   }
 
   it('rises with the bore to a power of about 2.2, and by 14 to 24 % from 5 to 10 K of subcooling', () => {
     const five = inletAt('R-134a', 323.15, 5, 0);
-    const power = Math.log(flow('R-134a', 1.83, 38.1, five) / flow('R-134a', 1.22, 38.1, five)) / Math.log(1.83 / 1.22);
+    const power =
+      Math.log(flow('R-134a', 1.83, 38.1, five) / flow('R-134a', 1.22, 38.1, five)) / Math.log(1.83 / 1.22);
     expect(power).toBeGreaterThan(2.1);
     expect(power).toBeLessThan(2.7);
-    const gain = flow('R-134a', 1.7, 25.4, inletAt('R-134a', 323.15, 10, 0)) / flow('R-134a', 1.7, 25.4, five);
+    const gain =
+      flow('R-134a', 1.7, 25.4, inletAt('R-134a', 323.15, 10, 0)) / flow('R-134a', 1.7, 25.4, five);
     expect(gain).toBeGreaterThan(1.14);
     expect(gain).toBeLessThan(1.24);
   });
@@ -72,7 +89,14 @@ describe('orifice tube', () => {
   it('never runs backwards, however clogged', () => {
     const { criticalPressurePa, criticalTemperatureK } = refrigerant('R-134a');
     for (let open = 1; open > 1e-6; open *= 0.3) {
-      const found = orificeTubeFlow(1.65e-3, 38.1e-3, open, inletAt('R-134a', 323.15, 5, 0), criticalPressurePa, criticalTemperatureK);
+      const found = orificeTubeFlow(
+        1.65e-3,
+        38.1e-3,
+        open,
+        inletAt('R-134a', 323.15, 5, 0),
+        criticalPressurePa,
+        criticalTemperatureK,
+      );
       expect(found).toBeGreaterThan(0);
     }
   });

@@ -3,7 +3,12 @@ import { compress, createCompressorPoint } from '../../../src/loop/pistonCompres
 import { refrigerant } from '../../../src/refrigerant/fluids';
 import reference from '../../reference/loop/compressorTrends.json';
 
-const SIZE = { displacementM3: 169e-6, clearance: 0.055, volumetricEfficiency: 0.8, isentropicEfficiency: 0.7 };
+const SIZE = {
+  displacementM3: 169e-6,
+  clearance: 0.055,
+  volumetricEfficiency: 0.8,
+  isentropicEfficiency: 0.7,
+};
 const HOTTEST_K = 440;
 
 /** Suction 300 kPa with 10 K of superheat, discharge as given. */
