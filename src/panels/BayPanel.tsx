@@ -1,11 +1,11 @@
 /** The frame of the bay: the drawing itself is put into the host; over it lie status, zoom, car controls and forms. */
-import { type JSX, Match, Show, Switch } from 'solid-js';
-import { plainNumber } from '../instruments/displayUnits';
+import { createSignal, type JSX, Match, Show, Switch } from 'solid-js';
 import { hazardsOf } from '../layout/zones';
 import { word } from '../words/words';
 import { CarForm } from './CarForm';
 import { CauseForm } from './CauseForm';
 import { CautionPlate, WarningSign } from './CautionPlate';
+import { carWords } from './carWords';
 import { IconButton } from './controls';
 import { FindingForm } from './FindingForm';
 import { HintPanel } from './HintPanel';
@@ -13,7 +13,6 @@ import { Icon } from './Icon';
 import { LookForm, PortForm } from './LookForm';
 import { SheetForm } from './SheetForm';
 import { Stopped } from './Stopped';
-import type { SessionModel } from './sessionModel';
 import { FinishForm, LabelForm, ReferForm } from './smallForms';
 import { ToolForm } from './ToolForm';
 import type { Open, WorkUi } from './workUi';
@@ -28,35 +27,6 @@ function Zoom(props: { readonly onZoom: (step: ZoomStep) => void }): JSX.Element
       <IconButton icon="fit" label={word('work.zoom.whole')} onPress={() => props.onZoom('whole')} />
     </div>
   );
-}
-
-export function carWords(session: SessionModel): {
-  readonly engine: string;
-  readonly cabin: string;
-  readonly door: string;
-} {
-  const rpm = Math.round(session.signal('engine.rpm') / 10) * 10;
-  const written = plainNumber(rpm);
-  const clutchKnown = session.signal('ac.on') === 1;
-  const clutchIn = session.signal('clutch.turning') === 1;
-  const running = clutchKnown
-    ? clutchIn
-      ? word('work.car.clutchIn', { rpm: written })
-      : word('work.car.clutchOut', { rpm: written })
-    : word('work.car.engineOn', { rpm: written });
-  const onOff = (id: string): string =>
-    session.signal(id) === 1 ? word('work.car.on') : word('work.car.off');
-  const openShut = (id: string): string =>
-    session.signal(id) === 1 ? word('work.car.opened') : word('work.car.shut');
-  return {
-    engine: rpm > 0 ? running : word('work.car.engineOff'),
-    cabin: word('work.car.cabin', {
-      ac: onOff('ac.on'),
-      blower: plainNumber(session.signal('blower.speed')),
-      windows: openShut('windows.open'),
-    }),
-    door: session.signal('door.open') === 1 ? word('work.car.doorOpen') : word('work.car.doorShut'),
-  };
 }
 
 function CarControls(props: { readonly ui: WorkUi }): JSX.Element {
@@ -197,6 +167,7 @@ export interface BayPanelProps {
 }
 
 export function BayPanel(props: BayPanelProps): JSX.Element {
+  const [looking, setLooking] = createSignal(false);
   const session = props.ui.session;
   return (
     <main class="bay" aria-label={word('work.region.bay')} data-region tabIndex={-1} id="main">
@@ -212,11 +183,14 @@ export function BayPanel(props: BayPanelProps): JSX.Element {
         )}
       </Show>
       <Show when={session.view().stopped}>{(stop) => <Stopped session={session} stop={stop()} />}</Show>
-      <Show when={session.readOnly()}>
+      <Show when={session.readOnly() && !looking()}>
         <div class="ov two">
           <div class="note2" role="status">
             <h2>{word('app.tabs.title')}</h2>
             <p class="s mut">{word('app.tabs.text')}</p>
+            <button type="button" class="btn" onClick={() => setLooking(true)}>
+              {word('work.twoTabs')}
+            </button>
           </div>
         </div>
       </Show>

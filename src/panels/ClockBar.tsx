@@ -16,6 +16,10 @@ const RUN_ONS: readonly { readonly how: RunOn; readonly label: WordId; readonly 
   { how: 'notable', label: 'work.clock.runNotable', for: 'work.clock.runNotableFor' },
 ];
 
+/** A speed of the clock: there Space holds or lets go, whichever speed has the focus. */
+const isSpeed = (target: EventTarget | null): boolean =>
+  target instanceof HTMLElement && target.getAttribute('role') === 'radio';
+
 export function ClockBar(props: { readonly session: SessionModel }): JSX.Element {
   const [open, setOpen] = createSignal(false);
   let opener: HTMLButtonElement | undefined;
@@ -26,8 +30,7 @@ export function ClockBar(props: { readonly session: SessionModel }): JSX.Element
   };
   const onKeyDown = (event: KeyboardEvent): void => {
     if (event.key.toLowerCase() === 'r' && !event.ctrlKey && !event.metaKey) setOpen(true);
-    else if (event.key === ' ' && event.target === event.currentTarget)
-      props.session.setLapse(clock().lapse === 0 ? 1 : 0);
+    else if (event.key === ' ' && isSpeed(event.target)) props.session.setLapse(clock().lapse === 0 ? 1 : 0);
     else return;
     event.preventDefault();
   };

@@ -3,6 +3,7 @@ import { createSignal, For, type JSX, Show } from 'solid-js';
 import { inWords } from '../instruments/displayUnits';
 import { word } from '../words/words';
 import { writeValue } from './cardWords';
+import { carWords } from './carWords';
 import { Form } from './Form';
 import { Icon } from './Icon';
 import type { SessionModel } from './sessionModel';
@@ -71,6 +72,13 @@ export function FindingForm(props: {
         </>
       }
     >
+      <p class="slim-note">
+        <Icon name="clock" size={18} />
+        {word('panels.finding.taken', {
+          engine: carWords(props.session).engine,
+          cabin: carWords(props.session).cabin,
+        })}
+      </p>
       <fieldset class="fs">
         <legend>{word('panels.finding.reading')}</legend>
         <Show when={shown().length > 0} fallback={<p class="emp">{word('panels.finding.none')}</p>}>

@@ -1,13 +1,15 @@
 /** The bay in words: the same car as lists and buttons, and a line that takes the words of the command line. */
 import { createSignal, For, type JSX, Show } from 'solid-js';
 import { writeClock } from '../instruments/displayUnits';
+import type { Line } from '../layout/layout';
 import { loopLines } from '../layout/trace';
 import { word } from '../words/words';
-import { carWords, OpenForm } from './BayPanel';
+import { OpenForm } from './BayPanel';
 import { Briefing } from './Briefing';
 import { CarRows } from './CarForm';
 import { CautionPlate } from './CautionPlate';
 import { ClockBar } from './ClockBar';
+import { carWords } from './carWords';
 import { DecisionBar } from './DecisionBar';
 import { Icon } from './Icon';
 import { GaugeLadders, Meters } from './Instruments';
@@ -34,9 +36,22 @@ export interface WordsScreenProps {
   readonly onHelp: () => void;
 }
 
+/** Lines of the loop one after another with the flow, from the compressor's outlet round to its inlet. */
+function inFlowOrder(lines: readonly Line[]): Line[] {
+  const ordered: Line[] = [];
+  let from = lines.find((line) => line.from?.startsWith('compressor'))?.from;
+  while (ordered.length < lines.length) {
+    const next = lines.find((line) => line.from === from && !ordered.includes(line));
+    if (!next) return [...ordered, ...lines.filter((line) => !ordered.includes(line))];
+    ordered.push(next);
+    from = next.to;
+  }
+  return ordered;
+}
+
 function Parts(props: { readonly ui: WorkUi }): JSX.Element {
   const session = props.ui.session;
-  const lines = () => loopLines(session.layout);
+  const lines = () => inFlowOrder(loopLines(session.layout));
   const look = (id: string): void => {
     session.send({ do: 'look', at: id });
     props.ui.show({ kind: 'part', part: id });

@@ -43,6 +43,7 @@ export function Segmented<T extends string | number>(props: {
             ref={(element) => {
               buttons[index()] = element;
             }}
+            aria-label={option.icon ? option.label : undefined}
             aria-checked={option.value === props.value}
             tabIndex={index() === Math.max(0, chosen()) ? 0 : -1}
             classList={{ on: option.value === props.value }}

@@ -157,3 +157,43 @@ describe('a killed tab', () => {
     expect(await stepOf(second)).toBe(3000);
   });
 });
+
+describe('two tabs on one car', () => {
+  test('the second one looks and changes nothing', async () => {
+    const { page, context } = await openSitting({ scenario: 'weighed-in', mode: 'practice', seed: 5 }, 'drawn');
+    await begin(page);
+    await page.locator('.tool', { hasText: 'Goggles' }).click();
+    await expect.poll(() => page.locator('.tool', { hasText: 'Goggles' }).textContent()).toContain('worn');
+    await page.waitForTimeout(300);
+    const second = await context.newPage();
+    await second.goto(page.url());
+    await expect.poll(() => second.locator('.rsum').textContent(), { timeout: 20_000 }).toMatch(/state [0-9a-f]{16}/);
+    await second.keyboard.press('Enter');
+    await second.getByText('You are working on this car in another tab').waitFor();
+    await second.getByRole('button', { name: 'Just look' }).click();
+    await second.locator('.tool', { hasText: 'Gloves' }).click();
+    await second.waitForTimeout(300);
+    expect(await second.locator('.tool', { hasText: 'Gloves' }).textContent()).toContain('off');
+  });
+});
+
+describe('a browser that keeps nothing', () => {
+  test('plays all the same, and the shelf says so', async () => {
+    const { page } = await openSitting({
+      scenario: 'weighed-in',
+      mode: 'practice',
+      before: () => {
+        const refuse = (): never => {
+          throw new DOMException('refused', 'SecurityError');
+        };
+        Object.defineProperty(window, 'indexedDB', { get: refuse });
+        Object.defineProperty(window, 'localStorage', { get: refuse });
+      },
+    });
+    await begin(page);
+    await page.locator('.tool', { hasText: 'Goggles' }).click();
+    await expect.poll(() => page.locator('.tool', { hasText: 'Goggles' }).textContent()).toContain('worn');
+    await page.getByRole('button', { name: 'Portside, to the scenarios' }).click();
+    await page.getByText('This browser keeps nothing').waitFor();
+  });
+});

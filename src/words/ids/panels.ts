@@ -110,6 +110,7 @@ export interface PanelsWords {
   'panels.finding.sub': never;
   'panels.finding.reading': never;
   'panels.finding.none': never;
+  'panels.finding.taken': 'cabin' | 'engine';
   'panels.finding.goesOn': never;
   'panels.finding.nothing': never;
   'panels.finding.notYet': never;
