@@ -4,7 +4,7 @@ import bands from '../../reference/loop/pressureBands.json';
 import { CARS, psi, steady } from '../steady';
 
 const ATMOSPHERE_PA = 101_325;
-const STANDING = { rpm: 0, minutes: 60, averageS: 10, stepS: 0.05 } as const;
+const STANDING = { rpm: 0, minutes: 30, averageS: 10, stepS: 0.1 } as const;
 
 describe('a car that has stood', () => {
   for (const car of CARS) {
@@ -41,8 +41,8 @@ describe('a car that has stood', () => {
   });
 
   it('reads by its own atmosphere: the gauge shows more where the air is thinner', () => {
-    const high = steady('sedan', { rpm: 0, minutes: 5, averageS: 10, ambientC: 30, atmospherePa: 83_500 });
-    const sea = steady('sedan', { rpm: 0, minutes: 5, averageS: 10, ambientC: 30 });
+    const high = steady('sedan', { rpm: 0, minutes: 2, averageS: 10, ambientC: 30, atmospherePa: 83_500 });
+    const sea = steady('sedan', { rpm: 0, minutes: 2, averageS: 10, ambientC: 30 });
     expect(psi(high.highSideGaugePa.last - sea.highSideGaugePa.last)).toBeCloseTo(2.6, 1);
   });
 });
