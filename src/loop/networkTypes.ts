@@ -35,7 +35,7 @@ export interface CellSpec {
   readonly kind: CellKind;
   readonly volumeM3: number;
   readonly wallHeatCapacityJPerK: number;
-  /** Refrigerant to wall, W/K, at 40 g/s: boiling or condensing, vapour, liquid. */
+  /** Refrigerant to wall, W/K, at 40 g/s (in a pot: as it is): boiling or condensing, vapour, liquid. */
   readonly insideWPerK: readonly [number, number, number];
   /** Wall to surroundings, W/K; may be changed at any step. */
   readonly outsideWPerK: number;

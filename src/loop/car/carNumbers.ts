@@ -62,6 +62,8 @@ const NAMES = [
   'engineK',
   'bayK',
   'elapsedS',
+  // steps until the air is looked at again
+  'airWait',
 ] as const;
 
 export type CarNumber = (typeof NAMES)[number];

@@ -15,6 +15,8 @@ import { restSplit } from './restSplit';
 import type { VehicleData } from './vehicles';
 
 const SEA_LEVEL_PA = 101325;
+/** Walls take seconds, air less than none: the air side is worked out every so many steps and holds between. */
+const AIR_EVERY = 4;
 /** A soaked car, over the weather: engine, bay, cabin air, interior, K. */
 const SOAKED = { engine: 50, bay: 14, cabin: 24, interior: 28 } as const;
 
@@ -53,10 +55,14 @@ export function createCar(vehicle: VehicleData, start: CarStart): Car {
     portIds: loop.ports.map(({ id }) => id),
     step(dtS) {
       stepControls(network, vehicle, loop, coil, dtS);
-      stepCondenserAir(network, vehicle.condenserAir, condenser);
-      stepCoilAir(network, vehicle.evaporatorAir, coil, dtS);
-      stepCabin(r, vehicle.cabin, dtS);
-      stepEngineBay(network, bayParts, dtS);
+      if (r[AT.airWait] <= 0) {
+        r[AT.airWait] = AIR_EVERY;
+        stepCondenserAir(network, vehicle.condenserAir, condenser);
+        stepCoilAir(network, vehicle.evaporatorAir, coil, AIR_EVERY * dtS);
+        stepCabin(r, vehicle.cabin, AIR_EVERY * dtS);
+        stepEngineBay(network, bayParts, AIR_EVERY * dtS);
+      }
+      r[AT.airWait] -= 1;
       network.step(dtS);
       r[AT.elapsedS] += dtS;
     },
