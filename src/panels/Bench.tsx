@@ -7,8 +7,6 @@ import { word } from '../words/words';
 import { Icon, type IconName } from './Icon';
 import type { SessionModel } from './sessionModel';
 
-export type ToolId = 'charging' | 'gauge-set' | 'scale' | 'air' | 'line' | `can-${number}`;
-
 interface Tag {
   readonly id: string;
   readonly icon: IconName;

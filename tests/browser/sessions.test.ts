@@ -160,14 +160,19 @@ describe('a killed tab', () => {
 
 describe('two tabs on one car', () => {
   test('the second one looks and changes nothing', async () => {
-    const { page, context } = await openSitting({ scenario: 'weighed-in', mode: 'practice', seed: 5 }, 'drawn');
+    const { page, context } = await openSitting(
+      { scenario: 'weighed-in', mode: 'practice', seed: 5 },
+      'drawn',
+    );
     await begin(page);
     await page.locator('.tool', { hasText: 'Goggles' }).click();
     await expect.poll(() => page.locator('.tool', { hasText: 'Goggles' }).textContent()).toContain('worn');
     await page.waitForTimeout(300);
     const second = await context.newPage();
     await second.goto(page.url());
-    await expect.poll(() => second.locator('.rsum').textContent(), { timeout: 20_000 }).toMatch(/state [0-9a-f]{16}/);
+    await expect
+      .poll(() => second.locator('.rsum').textContent(), { timeout: 20_000 })
+      .toMatch(/state [0-9a-f]{16}/);
     await second.keyboard.press('Enter');
     await second.getByText('You are working on this car in another tab').waitFor();
     await second.getByRole('button', { name: 'Just look' }).click();
