@@ -123,7 +123,8 @@ function moveOwned(core: NetworkCore, vessel: number, total: number, dtS: number
     if (drive.moved[l] < 0) given -= drive.moved[l];
     else taken += drive.moved[l];
   }
-  const most = MOST_OF_OWN * (numbers.mass[c] - TRACE_KG_PER_M3 * plan.cellVolume[c] + taken);
+  const left = numbers.mass[c] - TRACE_KG_PER_M3 * plan.cellVolume[c] + Math.min(0, core.fixedMass[vessel]);
+  const most = MOST_OF_OWN * (left + taken);
   const scale = given > most ? Math.max(0, most) / given : 1;
   let mass = core.fixedMass[vessel];
   let heat = core.fixedHeat[vessel];

@@ -9,6 +9,13 @@ describe('random states', () => {
     expect(report.edits).toBeGreaterThan(3000);
   });
 
+  // seeds that once ended in a negative mass, a number that was none, or a cell hotter than an engine
+  for (const seed of [90_770, 180_077, 250_031, 894_000]) {
+    it(`stay possible for seed ${seed}`, () => {
+      expect(fuzzLoop(5000, seed).finding).toBeNull();
+    });
+  }
+
   it('come back alike from the same seed', () => {
     expect(fuzzLoop(2000, 5)).toEqual(fuzzLoop(2000, 5));
   });
