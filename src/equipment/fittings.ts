@@ -28,7 +28,12 @@ export const fittings: Readonly<Record<FittingId, Fitting>> = {
   'r134a-16': { id: 'r134a-16', refrigerant: 'R-134a', kind: 'snap-on', diameterM: 0.016 },
   'r1234yf-14': { id: 'r1234yf-14', refrigerant: 'R-1234yf', kind: 'snap-on', diameterM: 0.014 },
   'r1234yf-17': { id: 'r1234yf-17', refrigerant: 'R-1234yf', kind: 'snap-on', diameterM: 0.017 },
-  'r12-seven-sixteenths': { id: 'r12-seven-sixteenths', refrigerant: 'R-12', kind: 'thread', diameterM: 0.0111125 },
+  'r12-seven-sixteenths': {
+    id: 'r12-seven-sixteenths',
+    refrigerant: 'R-12',
+    kind: 'thread',
+    diameterM: 0.0111125,
+  },
   'r12-three-eighths': { id: 'r12-three-eighths', refrigerant: 'R-12', kind: 'thread', diameterM: 0.009525 },
 };
 

@@ -5,8 +5,9 @@
  *
  * The offset is drawn once from a key (seed, instrument), so connecting in another order changes nobody's error.
  */
-import { keyedNormal } from '../numerics/keyedRandom';
+
 import { exp } from '../numerics/exp';
+import { keyedNormal } from '../numerics/keyedRandom';
 
 export interface InstrumentSpec {
   readonly id: string;
@@ -34,8 +35,8 @@ export function makeInstrument(spec: InstrumentSpec, seed: number, dtS: number):
 
 /** The lagged value after one step; starts at the truth when there was none. */
 export function follow(instrument: Instrument, lagged: number, truth: number): number {
-  if (truth !== truth) return Number.NaN;
-  return lagged !== lagged ? truth : lagged + (truth - lagged) * instrument.approach;
+  if (Number.isNaN(truth)) return Number.NaN;
+  return Number.isNaN(lagged) ? truth : lagged + (truth - lagged) * instrument.approach;
 }
 
 /** What the instrument shows for a lagged value; `trim` is what zeroing has taken off. NaN stays NaN. */
@@ -44,5 +45,7 @@ export function shown(instrument: Instrument, lagged: number, trim = 0): number 
   const held = Math.max(instrument.minimum, Math.min(instrument.maximum, value));
   const { resolution } = instrument;
   // for a step below 1 the division by its whole inverse gives the nearest decimal, 0.414 and not 0.41400000000000003
-  return resolution < 1 ? Math.round(held / resolution) / Math.round(1 / resolution) : resolution * Math.round(held / resolution);
+  return resolution < 1
+    ? Math.round(held / resolution) / Math.round(1 / resolution)
+    : resolution * Math.round(held / resolution);
 }

@@ -9,13 +9,27 @@ const KPA = 1000;
 
 /** Low-side gauge, gauge pressure in Pa: vacuum to 1,000 kPa. */
 function compound(id: string): InstrumentSpec {
-  return { id, minimum: -100 * KPA, maximum: 1000 * KPA, resolution: 2 * KPA, lagS: 0.4, offsetSpread: 6 * KPA };
+  return {
+    id,
+    minimum: -100 * KPA,
+    maximum: 1000 * KPA,
+    resolution: 2 * KPA,
+    lagS: 0.4,
+    offsetSpread: 6 * KPA,
+  };
 }
 
 export const gaugeSpecs = {
   charging: compound('charging'),
   low: compound('low'),
-  high: { id: 'high', minimum: 0, maximum: 3500 * KPA, resolution: 5 * KPA, lagS: 0.4, offsetSpread: 20 * KPA },
+  high: {
+    id: 'high',
+    minimum: 0,
+    maximum: 3500 * KPA,
+    resolution: 5 * KPA,
+    lagS: 0.4,
+    offsetSpread: 20 * KPA,
+  },
 } as const satisfies Record<string, InstrumentSpec>;
 
 export type GaugeId = keyof typeof gaugeSpecs;

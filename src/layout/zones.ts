@@ -49,6 +49,30 @@ export function hazardsOf(layout: Layout, route: readonly string[]): Hazard[] {
   return [...met];
 }
 
+/** Two zones this near are neighbours: a hose is led from one to the other without lying in a third, mm. */
+const NEIGHBOUR_MM = 80;
+
+/**
+ * Whether a hose can lie so: from the port, each zone beside the one before, out to the edge where the gauges are.
+ * A list that leaves the car by no way a hose could take is not a route.
+ */
+export function isWay(layout: Layout, portId: string, route: readonly string[]): boolean {
+  const port = layout.ports.find((p) => p.id === portId);
+  const rects = route.map((id) => layout.zones.find((zone) => zone.id === id)?.rect);
+  if (!port || rects.length === 0) return false;
+  const last = rects[rects.length - 1];
+  if (!last || last[0] > layout.edge.x + 1) return false;
+  const stops: (RectMm | undefined)[] = [[port.at[0], port.at[1], 0, 0], ...rects];
+  return stops.every((rect, i) => i === 0 || areNeighbours(stops[i - 1], rect));
+}
+
+function areNeighbours(a: RectMm | undefined, b: RectMm | undefined): boolean {
+  if (!a || !b) return false;
+  const gapX = Math.max(a[0] - (b[0] + b[2]), b[0] - (a[0] + a[2]));
+  const gapY = Math.max(a[1] - (b[1] + b[3]), b[1] - (a[1] + a[3]));
+  return gapX <= NEIGHBOUR_MM && gapY <= NEIGHBOUR_MM;
+}
+
 /** Named routes of a port, the usual one first. */
 export function routesOf(layout: Layout, portId: string): readonly HoseRoute[] {
   return layout.routes.filter((route) => route.port === portId);

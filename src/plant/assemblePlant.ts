@@ -50,7 +50,8 @@ export function assemblePlant(options: PlantOptions): PlantParts {
     hoses.set(id, { spec: hoseSpecs[id], vessel: addHose(car.network, hoseSpecs[id], weather) });
   }
   const cans = new Map<string, RigCan>();
-  for (const spec of options.bench.cans) cans.set(spec.id, { spec, vessel: addCan(car.network, spec, weather) });
+  for (const spec of options.bench.cans)
+    cans.set(spec.id, { spec, vessel: addCan(car.network, spec, weather) });
   return {
     options,
     car,

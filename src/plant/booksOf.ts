@@ -6,7 +6,8 @@ export function booksOf({ car }: PlantParts): Books {
   const { network } = car;
   const books = network.books();
   const byVessel: Record<string, number> = {};
-  for (const { slot, spec } of network.structure().vessels) byVessel[spec.id] = network.massKg(slot, 'refrigerant');
+  for (const { slot, spec } of network.structure().vessels)
+    byVessel[spec.id] = network.massKg(slot, 'refrigerant');
   return {
     refrigerantKg: books.heldKg.refrigerant,
     massErrorRelative: books.massErrorRelative,

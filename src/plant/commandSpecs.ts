@@ -24,7 +24,13 @@ export type ArgSpec =
   | { readonly kind: 'choice'; readonly of: readonly string[] }
   | { readonly kind: 'id'; readonly of: IdSet }
   | { readonly kind: 'ids'; readonly of: IdSet }
-  | { readonly kind: 'whole'; readonly unit: string; readonly min: number; readonly max: number; readonly step: number };
+  | {
+      readonly kind: 'whole';
+      readonly unit: string;
+      readonly min: number;
+      readonly max: number;
+      readonly step: number;
+    };
 
 export interface CommandSpec {
   /** Which job region the command belongs to: groups lists in the twin and in `list commands`. */
@@ -59,7 +65,11 @@ export const commandSpecs = {
   cap: { group: 'connect', args: { port: { kind: 'id', of: 'port' }, to: onOff } },
   couple: {
     group: 'connect',
-    args: { hose: { kind: 'id', of: 'hose' }, port: { kind: 'id', of: 'port' }, route: { kind: 'ids', of: 'zone' } },
+    args: {
+      hose: { kind: 'id', of: 'hose' },
+      port: { kind: 'id', of: 'port' },
+      route: { kind: 'ids', of: 'zone' },
+    },
   },
   coupler: { group: 'connect', args: { hose: { kind: 'id', of: 'hose' }, to: openShut } },
   uncouple: { group: 'connect', args: { hose: { kind: 'id', of: 'hose' } } },
@@ -76,7 +86,10 @@ export const commandSpecs = {
   'can-valve': { group: 'charge', args: { can: { kind: 'id', of: 'can' }, turn: sixteenths } },
   tilt: {
     group: 'charge',
-    args: { can: { kind: 'id', of: 'can' }, degrees: { kind: 'whole', unit: 'deg', min: 0, max: 180, step: 5 } },
+    args: {
+      can: { kind: 'id', of: 'can' },
+      degrees: { kind: 'whole', unit: 'deg', min: 0, max: 180, step: 5 },
+    },
   },
   shake: { group: 'charge', args: { can: { kind: 'id', of: 'can' } } },
   place: {
@@ -97,7 +110,10 @@ export const commandSpecs = {
   'write-label': { group: 'card', args: { grams: { kind: 'whole', unit: 'g', min: 0, max: 2000, step: 5 } } },
 
   hint: { group: 'session', args: { level: { kind: 'whole', unit: 'level', min: 1, max: 3, step: 1 } } },
-  rewind: { group: 'session', args: { step: { kind: 'whole', unit: 'step', min: 0, max: 100_000_000, step: 1 } } },
+  rewind: {
+    group: 'session',
+    args: { step: { kind: 'whole', unit: 'step', min: 0, max: 100_000_000, step: 1 } },
+  },
   begin: { group: 'session', args: {} },
   finish: { group: 'session', args: {} },
 } as const satisfies Record<string, CommandSpec>;

@@ -54,7 +54,15 @@ export interface Desk {
 }
 
 export function emptyHose(): HoseOnDesk {
-  return { port: null, open: false, route: [], caught: false, purging: false, endOpen: false, dangerSteps: 0 };
+  return {
+    port: null,
+    open: false,
+    route: [],
+    caught: false,
+    purging: false,
+    endOpen: false,
+    dangerSteps: 0,
+  };
 }
 
 export function emptyCan(): CanOnDesk {

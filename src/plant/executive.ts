@@ -9,14 +9,14 @@ import { choicesOf } from './choices';
 import { type Command, commandSpecs, type IdSet, type Outcome, type PlantEvent } from './commandSpecs';
 import { handlers } from './handlers';
 import { heedHoses } from './hoseDanger';
+import { keepTally, startTally } from './keepTally';
+import { makeRig } from './makeRig';
 import { followAll } from './panel';
 import { readTruth } from './panelTruth';
 import type { Plant, PlantSnapshot } from './plantPort';
 import { sidesReached } from './reach';
-import { makeRig } from './makeRig';
 import { makeSignals } from './signals';
 import { STEP_S } from './stepTime';
-import { keepTally, startTally } from './keepTally';
 import { TALLY } from './tally';
 import { findFault } from './validate';
 
@@ -30,6 +30,7 @@ export function makeExecutive(parts: PlantParts): Plant {
   const specs = signals.map(({ spec }) => spec);
   const indexById = new Map(specs.map(({ id }, index) => [id, index]));
   const choices = (set: IdSet): readonly string[] => choicesOf(parts, set);
+  const happened: PlantEvent[] = [];
   setCar();
   startTally(parts);
   showInstruments();
@@ -54,11 +55,11 @@ export function makeExecutive(parts: PlantParts): Plant {
     faults.settle(car, tally[TALLY.step]);
     car.step(STEP_S);
     tally[TALLY.step] += 1;
-    const events: PlantEvent[] = [];
-    keepTally(parts, events);
-    heedHoses(rig, parts, events);
+    happened.length = 0;
+    keepTally(parts, happened);
+    heedHoses(rig, parts, happened);
     showInstruments();
-    return events.length > 0 ? events : QUIET;
+    return happened.length > 0 ? happened.slice() : QUIET;
   }
 
   function apply(command: Command): Outcome {
@@ -69,7 +70,8 @@ export function makeExecutive(parts: PlantParts): Plant {
     const outcome = handler(rig, command);
     if (!outcome.ok) return outcome;
     setCar();
-    const reached = commandSpecs[command.do].group === 'charge' || commandSpecs[command.do].group === 'connect';
+    const reached =
+      commandSpecs[command.do].group === 'charge' || commandSpecs[command.do].group === 'connect';
     return reached ? { ok: true, events: [...outcome.events, ...sidesReached(rig)] } : outcome;
   }
 
@@ -97,7 +99,8 @@ export function makeExecutive(parts: PlantParts): Plant {
 /** A shaken can comes to rest. */
 function steadyHands({ car, desk, cans, tally }: PlantParts): void {
   for (const [id, { vessel }] of cans) {
-    if (desk.cans[id].shakenUntil === tally[TALLY.step] && tally[TALLY.step] > 0) car.network.setShaking(vessel, 0);
+    if (desk.cans[id].shakenUntil === tally[TALLY.step] && tally[TALLY.step] > 0)
+      car.network.setShaking(vessel, 0);
   }
 }
 
@@ -111,7 +114,10 @@ function snapshotOf({ car, panel, tally, desk, faults }: PlantParts): PlantSnaps
   return { step: tally[TALLY.step], numbers, structure };
 }
 
-function restoreTo({ car, panel, tally, desk, faults }: PlantParts, { numbers, structure }: PlantSnapshot): void {
+function restoreTo(
+  { car, panel, tally, desk, faults }: PlantParts,
+  { numbers, structure }: PlantSnapshot,
+): void {
   const { state } = car.network;
   const kept = JSON.parse(structure);
   car.network.restore(kept.network, numbers.subarray(0, state.length));

@@ -22,38 +22,49 @@ export interface FaultBook {
   /** Brings the car to what the faults that have begun and are not mended leave of it. */
   settle(car: Car, step: number): void;
   repair(part: string): void;
-  /** Ids of what is mended, for snapshots. */
-  mended(): readonly string[];
-  restore(mended: readonly string[]): void;
+  /** Which of the hidden faults are mended, by their place in the list, for snapshots. */
+  mended(): readonly number[];
+  restore(mended: readonly number[]): void;
 }
 
 /** Throws `RangeError` for an unknown fault, one that cannot be in this car, or two that exclude each other. */
-export function openFaultBook(vehicle: VehicleData, layout: Layout, hidden: readonly HiddenFault[]): FaultBook {
+export function openFaultBook(
+  vehicle: VehicleData,
+  layout: Layout,
+  hidden: readonly HiddenFault[],
+): FaultBook {
   refuse(vehicle, hidden);
   const possible = faultsFor(vehicle);
   const known = new Set([...layout.parts, ...layout.lines].map(({ id }) => id));
   const parts = new Set(possible.flatMap(({ clearedBy }) => clearedBy.filter((part) => known.has(part))));
-  const mended = new Set<string>();
-  let settledFor: string | null = null;
+  const mended = new Set<number>();
+  // the step from which it has to look again: at once, or when the next fault begins
+  let lookAt = 0;
   return {
     causes: [...possible.map(({ id }) => id), NOTHING_WRONG],
     replaceable: [...parts],
     filling: (sound) => fillingWith(hidden, sound),
     settle(car, step) {
-      const active = hidden.filter(({ id, onsetStep }) => onsetStep <= step && !mended.has(id));
-      const wanted = active.map(({ id }) => id).join();
-      if (wanted === settledFor) return;
-      settledFor = wanted;
-      settleFaults(car, active);
+      if (step < lookAt) return;
+      lookAt = Math.min(
+        ...hidden.map(({ onsetStep }) => (onsetStep > step ? onsetStep : Number.POSITIVE_INFINITY)),
+      );
+      settleFaults(
+        car,
+        hidden.filter(({ onsetStep }, index) => onsetStep <= step && !mended.has(index)),
+      );
     },
     repair(part) {
-      for (const fault of hidden) if (mends(part, fault)) mended.add(fault.id);
+      hidden.forEach((fault, index) => {
+        if (mends(part, fault)) mended.add(index);
+      });
+      lookAt = 0;
     },
-    mended: () => [...mended].sort(),
-    restore(ids) {
+    mended: () => [...mended].sort((a, b) => a - b),
+    restore(indices) {
       mended.clear();
-      for (const id of ids) mended.add(id);
-      settledFor = null;
+      for (const index of indices) mended.add(index);
+      lookAt = 0;
     },
   };
 }

@@ -3,9 +3,10 @@
  * them. What must never happen is looked for after every stretch: a number that is none, a negative mass, books that do
  * not balance. The draws are keyed, so a seed that fails is a case to keep.
  */
+import { layoutOf } from '../layout/layouts';
 import { keyedUniform } from '../numerics/keyedRandom';
-import { type ArgSpec, type Command, type CommandId, type CommandSpec, commandSpecs } from './commandSpecs';
 import { buildPlant, type PlantOptions } from './buildPlant';
+import { type ArgSpec, type Command, type CommandId, type CommandSpec, commandSpecs } from './commandSpecs';
 import type { Plant } from './plantPort';
 
 export interface FuzzReport {
@@ -31,7 +32,7 @@ export function fuzzPlant(options: PlantOptions, steps: number, seed: number): F
   let draw = 0;
   const next = (): number => keyedUniform(seed, 'fuzz', options.vehicleId, draw++);
   while (plant.step < steps) {
-    const command = drawCommand(plant, ids[Math.floor(next() * ids.length)], next);
+    const command = drawCommand(plant, options.vehicleId, ids[Math.floor(next() * ids.length)], next);
     if (plant.apply(command).ok) {
       done++;
       counts[command.do] = (counts[command.do] ?? 0) + 1;
@@ -41,10 +42,22 @@ export function fuzzPlant(options: PlantOptions, steps: number, seed: number): F
     const finding = fault(plant);
     if (finding) {
       const where = `step ${plant.step}, after ${JSON.stringify(command)}: ${finding}`;
-      return { steps: plant.step, commandsDone: done, commandsRefused: refused, finding: where, commandCounts: counts };
+      return {
+        steps: plant.step,
+        commandsDone: done,
+        commandsRefused: refused,
+        finding: where,
+        commandCounts: counts,
+      };
     }
   }
-  return { steps: plant.step, commandsDone: done, commandsRefused: refused, finding: null, commandCounts: counts };
+  return {
+    steps: plant.step,
+    commandsDone: done,
+    commandsRefused: refused,
+    finding: null,
+    commandCounts: counts,
+  };
 }
 
 /** Every command, those that join and feed things five times: most need another one first. */
@@ -53,13 +66,22 @@ function weighted(): CommandId[] {
   return all.flatMap((id) => Array<CommandId>(OFTEN.has(commandSpecs[id].group) ? 5 : 1).fill(id));
 }
 
-function drawCommand(plant: Plant, id: CommandId, next: () => number): Command {
+function drawCommand(plant: Plant, vehicleId: string, id: CommandId, next: () => number): Command {
   const spec: CommandSpec = commandSpecs[id];
-  const args = Object.entries(spec.args).map(([name, arg]) => [name, drawArgument(plant, name, arg, next)]);
+  const args = Object.entries(spec.args).map(([name, arg]) => [
+    name,
+    drawArgument(plant, vehicleId, name, arg, next),
+  ]);
   return { do: id, ...Object.fromEntries(args) };
 }
 
-function drawArgument(plant: Plant, name: string, arg: ArgSpec, next: () => number): string | number {
+function drawArgument(
+  plant: Plant,
+  vehicleId: string,
+  name: string,
+  arg: ArgSpec,
+  next: () => number,
+): string | number {
   if (arg.kind === 'whole') {
     const count = Math.floor((arg.max - arg.min) / arg.step) + 1;
     // an engine that stands half the time, a valve that is often shut
@@ -68,7 +90,10 @@ function drawArgument(plant: Plant, name: string, arg: ArgSpec, next: () => numb
   }
   const of = arg.kind === 'choice' ? arg.of : plant.choices(arg.of);
   const pick = (): string => of[Math.floor(next() * of.length)] ?? '';
-  return arg.kind === 'ids' ? [pick(), pick()].join(',') : pick();
+  if (arg.kind !== 'ids') return pick();
+  // a way that some port has: through the fan or over the belt as often as over the fender
+  const ways = layoutOf(vehicleId).routes.map(({ through }) => through.join(','));
+  return ways[Math.floor(next() * ways.length)] ?? '';
 }
 
 function fault(plant: Plant): string | null {

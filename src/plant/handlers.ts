@@ -1,4 +1,6 @@
 /** Which function answers which command. Commands of the session itself (hint, rewind, begin, finish) have none here. */
+
+import type { Command, CommandId, Outcome } from './commandSpecs';
 import { car } from './commands/car';
 import { card } from './commands/card';
 import { charge } from './commands/charge';
@@ -6,7 +8,6 @@ import { connect } from './commands/connect';
 import { gear } from './commands/gear';
 import { look } from './commands/look';
 import { measure } from './commands/measure';
-import type { Command, CommandId, Outcome } from './commandSpecs';
 import type { Rig } from './rig';
 
 type Handler = (rig: Rig, command: Command) => Outcome;

@@ -21,7 +21,9 @@ export function heedHoses(rig: Rig, parts: PlantParts, events: PlantEvent[]): vo
 }
 
 function heed(rig: Rig, parts: PlantParts, hose: RigHose, state: HoseOnDesk, events: PlantEvent[]): void {
-  const zone = state.route.map((id) => zoneNamed(parts, id)).find((found) => found && isTurning(parts, found));
+  const zone = state.route
+    .map((id) => zoneNamed(parts, id))
+    .find((found) => found && isTurning(parts, found));
   if (!zone) {
     state.dangerSteps = 0;
     return;

@@ -6,7 +6,6 @@ import { CLUTCH_RING, CLUTCH_RING_AT, TALLY } from './tally';
 
 /** Liquid reaching the turning compressor is told each time this much more has come, kg. */
 const SLUG_STEP_KG = 0.01;
-const COUPLERS = ['core:charging', 'core:gauge-low', 'core:gauge-high'] as const;
 
 export function startTally({ car, tally }: PlantParts): void {
   tally[TALLY.clutchIn] = car.number('clutchIn');
@@ -17,8 +16,9 @@ export function startTally({ car, tally }: PlantParts): void {
 export function keepTally(parts: PlantParts, events: PlantEvent[]): void {
   const { car, tally, options } = parts;
   const { network, loop } = car;
-  for (const id of COUPLERS) {
-    const link = network.linkNamed(id);
+  for (const id of parts.hoses.keys()) {
+    if (!parts.desk.hoses[id]?.open) continue;
+    const link = network.linkNamed(`core:${id}`);
     if (link >= 0) tally[TALLY.intoLoopKg] -= network.massFlowKgPerS(link) * STEP_S;
   }
   const gaugePa = network.pressurePa(loop.high) - options.weather.pressurePa;

@@ -3,7 +3,14 @@ import type { Network } from '../loop/network';
 import { type Port, ROOM, type VesselIndex } from '../loop/networkTypes';
 
 /** Joins two ports with a valve of this area, or sets the valve that is there to `opening` (0..1). */
-export function joinVessels(network: Network, id: string, from: Port, to: Port, areaM2: number, opening = 1): void {
+export function joinVessels(
+  network: Network,
+  id: string,
+  from: Port,
+  to: Port,
+  areaM2: number,
+  opening = 1,
+): void {
   const there = network.linkNamed(id);
   if (there >= 0) network.setOpening(there, opening);
   else network.addLink({ kind: 'valve', id, from, to, areaM2, opening });

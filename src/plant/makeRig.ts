@@ -1,7 +1,6 @@
 /** The face of a plant that command handlers see. */
 import type { PlantParts } from './assemblePlant';
-import { type Channel, CHANNELS, shownOn } from './panel';
-import { repairPart } from './repairPart';
+import { CHANNELS, type Channel, shownOn } from './panel';
 import type { Rig } from './rig';
 import { TALLY } from './tally';
 
@@ -30,7 +29,7 @@ export function makeRig(parts: PlantParts): Rig {
       const trim = TRIM_OF[channel as Channel];
       return shownOn(panel, index, trim ? desk.trims[trim] : 0);
     },
-    repair: (part) => repairPart(parts, part),
+    repair: (part) => faults.repair(part),
   };
 }
 

@@ -22,12 +22,15 @@ const SPECS: Readonly<Record<Channel, InstrumentSpec>> = {
 export interface Panel {
   /** Lagged truth by channel, SI; gauges in gauge pressure. */
   readonly lagged: Float64Array;
+  /** What each has to feel now; refreshed before every step of the panel, no state of its own. */
+  readonly truth: Float64Array;
   readonly instruments: readonly Instrument[];
 }
 
 export function makePanel(seed: number): Panel {
   const instruments = CHANNELS.map((channel) => makeInstrument(SPECS[channel], seed, STEP_S));
-  return { lagged: new Float64Array(CHANNELS.length).fill(Number.NaN), instruments };
+  const lagged = new Float64Array(CHANNELS.length).fill(Number.NaN);
+  return { lagged, truth: new Float64Array(CHANNELS.length), instruments };
 }
 
 /** One step of every instrument towards `truth`, in the order of `CHANNELS`. */

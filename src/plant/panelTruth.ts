@@ -1,14 +1,13 @@
-/** What each instrument has to feel, in the order of `CHANNELS`; NaN where it touches nothing. */
-import { CLAMP_AIR_SHARE } from '../equipment/instruments';
+/** What each instrument has to feel, in the order of `CHANNELS` (panel.ts); NaN where it touches nothing. */
+
 import type { HoseId } from '../equipment/hoses';
+import { CLAMP_AIR_SHARE } from '../equipment/instruments';
 import type { PlantParts } from './assemblePlant';
 import { placeNamed } from './linePlaces';
-import { CHANNELS } from './panel';
 
-const truth = new Float64Array(CHANNELS.length);
-
-/** Refreshed and handed out again: one array for all plants, read at once. */
+/** Refreshes the panel's own array of what there is to feel, and hands it out. */
 export function readTruth(parts: PlantParts): Float64Array {
+  const { truth } = parts.panel;
   truth[0] = gaugePressurePa(parts, 'charging');
   truth[1] = gaugePressurePa(parts, 'gauge-low');
   truth[2] = gaugePressurePa(parts, 'gauge-high');
@@ -49,7 +48,7 @@ function onScaleKg({ car, desk, cans }: PlantParts): number {
   for (const [id, { spec, vessel }] of cans) {
     if (desk.cans[id].place !== 'scale') continue;
     const kg = spec.tareKg + car.network.massKg(vessel, 'refrigerant');
-    sum = sum !== sum ? kg : sum + kg;
+    sum = Number.isNaN(sum) ? kg : sum + kg;
   }
   return sum;
 }

@@ -1,5 +1,12 @@
 /** A command against its spec: known, complete, every argument one that exists here and now, numbers in range and step. */
-import { type ArgSpec, type Command, type CommandSpec, commandSpecs, type IdSet, type Outcome } from './commandSpecs';
+import {
+  type ArgSpec,
+  type Command,
+  type CommandSpec,
+  commandSpecs,
+  type IdSet,
+  type Outcome,
+} from './commandSpecs';
 import { refuse } from './rig';
 
 type Choices = (set: IdSet) => readonly string[];
@@ -26,7 +33,9 @@ function argumentFault(
   const allowed = spec.kind === 'choice' ? spec.of : choices(spec.of);
   const given = spec.kind === 'ids' ? String(value).split(',').filter(Boolean) : [String(value)];
   const wrong = given.find((id) => !allowed.includes(id));
-  return wrong === undefined ? null : refuse('unknownArgument', { value: wrong, allowed: allowed.join(', ') });
+  return wrong === undefined
+    ? null
+    : refuse('unknownArgument', { value: wrong, allowed: allowed.join(', ') });
 }
 
 function numberFault(name: string, spec: ArgSpec & { kind: 'whole' }, value: number): Outcome | null {

@@ -21,6 +21,7 @@ import type { RulesWords } from './ids/rules';
 import type { SessionWords } from './ids/session';
 import type { ShelfWords } from './ids/shelf';
 import type { StatesWords } from './ids/states';
+import type { SuspectsWords } from './ids/suspects';
 import type { TwinWords } from './ids/twin';
 import type { VerbsWords } from './ids/verbs';
 import type { WordsWords } from './ids/words';
@@ -49,6 +50,7 @@ export interface WordParameters
     SessionWords,
     ShelfWords,
     StatesWords,
+    SuspectsWords,
     TwinWords,
     VerbsWords,
     WordsWords,

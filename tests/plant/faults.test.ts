@@ -48,7 +48,9 @@ describe('a hidden fault', () => {
   });
 
   it('trips the high-pressure switch when the fan is dead and the car stands', () => {
-    expect(run(withFaults({ id: 'condenser-fan-dead', severity: 1, onsetStep: 0 }), 300)).toContain('high-pressure-trip');
+    expect(run(withFaults({ id: 'condenser-fan-dead', severity: 1, onsetStep: 0 }), 300)).toContain(
+      'high-pressure-trip',
+    );
     expect(run(withFaults(), 300)).not.toContain('high-pressure-trip');
   });
 

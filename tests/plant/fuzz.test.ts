@@ -34,7 +34,10 @@ describe('random hands', () => {
           ...rest,
           weather: { temperatureK: ambientK, relativeHumidity: 0.6, pressurePa: 101_325 },
           faults: [],
-          bench: { hoses: ['charging', 'gauge-set'], cans: ['can-1', 'can-2', 'can-3'].map((id) => ({ id, ...CAN })) },
+          bench: {
+            hoses: ['charging', 'gauge-set'],
+            cans: ['can-1', 'can-2', 'can-3'].map((id) => ({ id, ...CAN })),
+          },
           seed,
         },
         STEPS_A_CASE,

@@ -105,7 +105,12 @@ describe('a hose led through the fan', () => {
   it('is caught when the fan turns, and spills what it holds', () => {
     const plant = buildPlant(HATCH);
     give(plant, { do: 'cap', port: LOW, to: 'off' });
-    give(plant, { do: 'couple', hose: 'charging', port: LOW, route: 'side-middle,corner-front,fan,nose' });
+    give(plant, {
+      do: 'couple',
+      hose: 'charging',
+      port: LOW,
+      route: 'side-middle,corner-front,fan,nose,fender',
+    });
     give(plant, { do: 'coupler', hose: 'charging', to: 'open' });
     expect(run(plant, 5)).not.toContain('hose-caught');
     give(plant, ...running);
@@ -144,5 +149,35 @@ describe('a snapshot', () => {
     give(other, { do: 'can-valve', can: 'can-1', turn: 8 });
     run(other, 20);
     expect(other.stateHash()).toBe(there);
+  });
+});
+
+describe('a cue', () => {
+  it('is no thermometer: frost, dew and level come in eighths', () => {
+    const plant = buildPlant(HATCH);
+    give(plant, ...onto('charging', LOW), { do: 'tap', can: 'can-1', onto: 'charging' }, ...running);
+    give(plant, { do: 'can-valve', can: 'can-1', turn: 16 });
+    const seen = new Set<number>();
+    for (let second = 0; second < 120; second++) {
+      run(plant, 1);
+      for (const { id, kind } of plant.signals)
+        if (kind === 'cue' && id !== 'engine.rpm') seen.add(value(plant, id));
+    }
+    expect(seen.size).toBeGreaterThan(3);
+    for (const share of seen) expect(8 * share).toBe(Math.round(8 * share));
+  });
+});
+
+describe('the way a hose is led', () => {
+  it('is the usual one where none is said, and refused where no hose could lie so', () => {
+    const plant = buildPlant(HATCH);
+    give(plant, { do: 'cap', port: LOW, to: 'off' });
+    expect(plant.apply({ do: 'couple', hose: 'charging', port: LOW, route: 'mat' })).toMatchObject({
+      ok: false,
+      reason: 'refusal.noWay',
+    });
+    expect(give(plant, { do: 'couple', hose: 'charging', port: LOW, route: '' })).toContain(
+      'coupled:charging',
+    );
   });
 });

@@ -47,7 +47,8 @@ export const charge = {
     state.turn = turn;
     joinCan(rig, can, state);
     const events: PlantEvent[] = [];
-    if (before === 0) events.push({ id: 'can-opened', subject: can.spec.id, quantity: turn, unit: '1/16 turn' });
+    if (before === 0)
+      events.push({ id: 'can-opened', subject: can.spec.id, quantity: turn, unit: '1/16 turn' });
     if (turn === 0) events.push({ id: 'can-shut', subject: can.spec.id });
     return done(...events);
   },

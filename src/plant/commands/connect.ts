@@ -3,7 +3,14 @@
  * which presses the port's core and joins hose and car. What fits is decided in equipment/fittings.
  */
 import { fit } from '../../equipment/fittings';
-import { CORE_CDA_M2, type HoseId, MANIFOLD_CDA_M2, OPEN_END_CDA_M2, PURGE_CDA_M2 } from '../../equipment/hoses';
+import {
+  CORE_CDA_M2,
+  type HoseId,
+  MANIFOLD_CDA_M2,
+  OPEN_END_CDA_M2,
+  PURGE_CDA_M2,
+} from '../../equipment/hoses';
+import { defaultRoute, isWay } from '../../layout/zones';
 import type { Command, Outcome } from '../commandSpecs';
 import type { HoseOnDesk } from '../desk';
 import { dropLink, joinToRoom, joinVessels } from '../links';
@@ -29,9 +36,11 @@ export const connect = {
     if (rig.desk.caps[port.id]) return refuse('capOn');
     const how = fit(hose.spec.coupler, port.fitting);
     if (how !== 'fits') return refuse(`fit.${how}`);
+    const route = wayOf(rig, port.id, command);
+    if (!route) return refuse('noWay');
     state.port = port.id;
     state.open = false;
-    state.route = zonesOf(command);
+    state.route = route;
     if (state.endOpen) endShut(rig, hose, state);
     return done({ id: 'coupled', subject: hose.spec.id }, { id: 'coupled-port', subject: port.id });
   },
@@ -67,7 +76,9 @@ export const connect = {
   route(rig: Rig, command: Command) {
     const { state } = find(rig, command);
     if (!state.port) return refuse('notCoupled');
-    state.route = zonesOf(command);
+    const route = wayOf(rig, state.port, command);
+    if (!route) return refuse('noWay');
+    state.route = route;
     state.dangerSteps = 0;
     return done({ id: 'rerouted', subject: String(command.hose) });
   },
@@ -82,7 +93,10 @@ export const connect = {
     rig.desk.manifold[side] = turn;
     const id = `manifold:${side}`;
     const bulk = { cell: 0, height: 'bulk' } as const;
-    const [from, to] = [{ vessel: hose.vessel, ...bulk }, { vessel: utility.vessel, ...bulk }];
+    const [from, to] = [
+      { vessel: hose.vessel, ...bulk },
+      { vessel: utility.vessel, ...bulk },
+    ];
     joinVessels(rig.network, id, from, to, MANIFOLD_CDA_M2, turn / 16);
     if (turn === 0) dropLink(rig.network, id);
     return done({ id: turn > 0 ? 'manifold-opened' : 'manifold-shut', subject: side });
@@ -128,10 +142,13 @@ function hoseOn(rig: Rig, port: string): boolean {
   return Object.values(rig.desk.hoses).some((hose) => hose.port === port);
 }
 
-function zonesOf(command: Command): readonly string[] {
-  return String(command.route ?? '')
+/** The zones named, the usual way where none are, or null where no hose could lie so. */
+function wayOf(rig: Rig, port: string, command: Command): readonly string[] | null {
+  const named = String(command.route ?? '')
     .split(',')
     .filter((zone) => zone !== '');
+  if (named.length === 0) return defaultRoute(rig.layout, port);
+  return isWay(rig.layout, port, named) ? named : null;
 }
 
 function find(rig: Rig, command: Command): { hose: RigHose; state: HoseOnDesk } {

@@ -42,7 +42,7 @@ export const measure = {
   'note-reading'(rig: Rig, command: Command) {
     const channel = String(command.channel);
     const quantity = rig.reading(channel);
-    if (quantity !== quantity) return refuse('nothingToRead');
+    if (Number.isNaN(quantity)) return refuse('nothingToRead');
     return done({ id: 'noted', subject: channel, quantity, unit: UNIT_OF[channel] ?? 'Pa' });
   },
 };

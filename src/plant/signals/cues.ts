@@ -1,11 +1,11 @@
 /**
  * What eyes, ears and hands have without an instrument: what turns, what is frosted or wet, a hiss, a spray, a cold can.
- * A surface sweats below the dew point of the air round it and carries frost when it is also below freezing.
+ * A surface sweats below the dew point of the air round it and carries frost when it is also below freezing. An eye
+ * tells eighths, no more: a cue is never a thermometer.
  */
 import { dewPointK, humidityRatio } from '../../air/moistAir';
 import type { CarPart } from '../../loop/car/assembleLoop';
 import type { PlantParts } from '../assemblePlant';
-import type { Rig } from '../rig';
 import { fanTurning, hubTurning } from '../turning';
 import { flag, type Signal, signal } from './signal';
 
@@ -13,11 +13,12 @@ const FREEZING_K = 273.15;
 /** Below its threshold by this much a surface is covered all over, K. */
 const FULL_COVER_K = 5;
 const CHILLED_K = 8;
+const EIGHTHS = 8;
 const HISS_KG_PER_S = 0.0005;
 const HISS_PA = 30_000;
 const SPRAY_PA = 5_000;
 
-export function cueSignals(parts: PlantParts, rig: Rig): Signal[] {
+export function cueSignals(parts: PlantParts): Signal[] {
   const { car, desk, hoses, options } = parts;
   const { weather } = options;
   const ratio = humidityRatio(weather.temperatureK, weather.relativeHumidity, weather.pressurePa);
@@ -26,8 +27,10 @@ export function cueSignals(parts: PlantParts, rig: Rig): Signal[] {
   return [
     signal('engine.rpm', 'rpm', 'cue', () => desk.engineRpm),
     flag('clutch.turning', 'cue', () => hubTurning(car)),
-    ...car.vehicle.condenserAir.fans.map(({ part }) => flag(`fan.${part}.turning`, 'cue', () => fanTurning(car, part))),
-    signal('vent.airflowRatio', '1', 'cue', () => car.number('coilFlow') / mostAir),
+    ...car.vehicle.condenserAir.fans.map(({ part }) =>
+      flag(`fan.${part}.turning`, 'cue', () => fanTurning(car, part)),
+    ),
+    signal('vent.airflowRatio', '1', 'cue', () => seen(car.number('coilFlow') / mostAir)),
     flag('metering.hissing', 'cue', () => isHissing(parts)),
     ...surfaces(parts).flatMap(([id, part]) => [
       signal(`frost.${id}`, '1', 'cue', () => cover(FREEZING_K, wallK(parts, part))),
@@ -37,22 +40,27 @@ export function cueSignals(parts: PlantParts, rig: Rig): Signal[] {
       flag(`hose.${id}.caught`, 'cue', () => desk.hoses[id]?.caught === true),
       flag(`spray.${id}`, 'cue', () => desk.hoses[id]?.endOpen === true && isOverAir(parts, vessel)),
     ]),
-    ...canCues(parts, rig, dewK),
+    ...canCues(parts, dewK),
   ];
 }
 
-function canCues({ car, cans, options }: PlantParts, _rig: Rig, dewK: number): Signal[] {
+function canCues({ car, cans, options }: PlantParts, dewK: number): Signal[] {
   const ambientK = options.weather.temperatureK;
   return [...cans].flatMap(([id, { vessel }]) => [
     flag(`can.${id}.chilled`, 'cue', () => car.network.wallTemperatureK(vessel, 0) < ambientK - CHILLED_K),
     signal(`can.${id}.frostLevelRatio`, '1', 'cue', () =>
-      car.network.wallTemperatureK(vessel, 0) < dewK ? car.network.liquidShare(vessel, 0) : 0,
+      car.network.wallTemperatureK(vessel, 0) < dewK ? seen(car.network.liquidShare(vessel, 0)) : 0,
     ),
   ]);
 }
 
 function cover(thresholdK: number, surfaceK: number): number {
-  return Math.max(0, Math.min(1, (thresholdK - surfaceK) / FULL_COVER_K));
+  return seen((thresholdK - surfaceK) / FULL_COVER_K);
+}
+
+/** A share as an eye has it: 0, 1/8 .. 1. */
+function seen(share: number): number {
+  return Math.max(0, Math.min(EIGHTHS, Math.round(EIGHTHS * share))) / EIGHTHS;
 }
 
 function wallK({ car }: PlantParts, part: CarPart): number {

@@ -8,5 +8,5 @@ import type { Signal } from './signal';
 import { truthSignals } from './truth';
 
 export function makeSignals(parts: PlantParts, rig: Rig): readonly Signal[] {
-  return [...readingSignals(rig), ...cueSignals(parts, rig), ...controlSignals(parts), ...truthSignals(parts)];
+  return [...readingSignals(rig), ...cueSignals(parts), ...controlSignals(parts), ...truthSignals(parts)];
 }

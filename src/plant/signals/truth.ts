@@ -2,8 +2,9 @@
  * What only the model knows: masses, pressures of the sides, state points. Never leaves the core in an assessed session.
  * State points: 1 before the compressor, 2 behind it, 3 before the metering device, 4 behind it.
  */
-import { readCar } from '../../loop/car/carReadings';
+
 import { partNamed } from '../../loop/car/assembleLoop';
+import { readCar } from '../../loop/car/carReadings';
 import type { PlantParts } from '../assemblePlant';
 import { cyclesPerMinute } from '../keepTally';
 import { TALLY } from '../tally';
@@ -15,7 +16,11 @@ export function truthSignals(parts: PlantParts): Signal[] {
   const atmospherePa = options.weather.pressurePa;
   const truth = (id: string, unit: string, read: () => number): Signal => signal(id, unit, 'truth', read);
   return [
-    truth('loop.massKg', 'kg', () => network.massKg(loop.high, 'refrigerant') + network.massKg(loop.low, 'refrigerant')),
+    truth(
+      'loop.massKg',
+      'kg',
+      () => network.massKg(loop.high, 'refrigerant') + network.massKg(loop.low, 'refrigerant'),
+    ),
     truth('label.massKg', 'kg', () => car.vehicle.label.charge),
     truth('lowSide.pressurePa', 'Pa', () => network.pressurePa(loop.low)),
     truth('highSide.pressurePa', 'Pa', () => network.pressurePa(loop.high)),
@@ -38,7 +43,9 @@ export function truthSignals(parts: PlantParts): Signal[] {
     truth('highSide.maxGaugePressurePa', 'Pa', () => tally[TALLY.highestGaugePa]),
     truth('highPressureTrips', '1', () => tally[TALLY.trips]),
     truth('clutch.cyclesPerMin', '1/min', () => cyclesPerMinute(tally)),
-    ...[...cans].map(([id, { vessel }]) => truth(`can.${id}.netKg`, 'kg', () => network.massKg(vessel, 'refrigerant'))),
+    ...[...cans].map(([id, { vessel }]) =>
+      truth(`can.${id}.netKg`, 'kg', () => network.massKg(vessel, 'refrigerant')),
+    ),
     ...vesselMasses(parts),
   ];
 }
@@ -74,8 +81,15 @@ function vesselMasses({ car }: PlantParts): Signal[] {
     };
     return [
       signal(`vessel.${part}.massKg`, 'kg', 'truth', () => sum((cell) => network.cellMassKg(vessel, cell))),
-      signal(`vessel.${part}.liquidRatio`, '1', 'truth', () => sum((cell) => network.liquidShare(vessel, cell)) / cells),
-      signal(`vessel.${part}.temperatureK`, 'K', 'truth', () => network.temperatureK(vessel, firstCell + cells - 1)),
+      signal(
+        `vessel.${part}.liquidRatio`,
+        '1',
+        'truth',
+        () => sum((cell) => network.liquidShare(vessel, cell)) / cells,
+      ),
+      signal(`vessel.${part}.temperatureK`, 'K', 'truth', () =>
+        network.temperatureK(vessel, firstCell + cells - 1),
+      ),
     ];
   });
 }

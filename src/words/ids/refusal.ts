@@ -11,6 +11,7 @@ export interface RefusalWords {
   'refusal.alreadyCoupled': never;
   'refusal.portTaken': never;
   'refusal.capOn': never;
+  'refusal.noWay': never;
   'refusal.notCoupled': never;
   'refusal.noGaugeSet': never;
   'refusal.gaugeOnCar': never;

@@ -110,6 +110,13 @@ export interface WorkWords {
   'work.car.shut': never;
   'work.stopped.title': 'what';
   'work.stopped.text': 'time';
+  'work.stopped.numbers': 'high' | 'low';
+  'work.stopped.what.canOnHigh': never;
+  'work.stopped.what.eyes': never;
+  'work.stopped.what.aired': never;
+  'work.stopped.what.caught': never;
+  'work.stopped.what.relief': never;
+  'work.stopped.what.other': never;
   'work.stopped.back': never;
   'work.stopped.goOn': never;
   'work.twoTabs': never;
