@@ -1,12 +1,35 @@
 /** The stop of a practice session: what happened, when, and the way back to before it. */
-import { type JSX, onMount } from 'solid-js';
-import { writeClock } from '../instruments/displayUnits';
+import { type JSX, onMount, Show } from 'solid-js';
+import { inWords, writeClock, writePressure } from '../instruments/displayUnits';
 import type { Stop } from '../session/corePort';
-import { word } from '../words/words';
+import { isWordId, say, word } from '../words/words';
 import { Icon } from './Icon';
 import type { SessionModel } from './sessionModel';
 
 const STEP_S = 0.02;
+
+/** What happened, by the rule that says so. */
+function whatOf(rule: string): string {
+  const id = `work.stopped.what.${rule}`;
+  return isWordId(id) ? say({ id }) : word('work.stopped.what.other');
+}
+
+/** Why it matters, in the rubric's own words. */
+function whyOf(rule: string): string | null {
+  const id = `rules.${rule}.why`;
+  return isWordId(id) ? say({ id }) : null;
+}
+
+/** Both pressures at the moment, where this session may know them. */
+function numbersOf(session: SessionModel): string | null {
+  const unit = session.units().pressure;
+  const [low, high] = [session.signal('lowSide.gaugePressurePa'), session.signal('highSide.gaugePressurePa')];
+  if (Number.isNaN(low) || Number.isNaN(high)) return null;
+  return word('work.stopped.numbers', {
+    low: inWords(writePressure(low, unit, 'low')),
+    high: inWords(writePressure(high, unit, 'high')),
+  });
+}
 
 export function StopSign(): JSX.Element {
   return (
@@ -36,11 +59,13 @@ export function Stopped(props: { readonly session: SessionModel; readonly stop: 
       >
         <div class="row">
           <StopSign />
-          <h2 id="stop-title">
-            {word('work.stopped.title', { what: props.session.nameOf(`rule.${props.stop.rule}`) })}
-          </h2>
+          <h2 id="stop-title">{word('work.stopped.title', { what: whatOf(props.stop.rule) })}</h2>
         </div>
-        <p id="stop-text">{word('work.stopped.text', { time: writeClock(props.stop.step * STEP_S) })}</p>
+        <p id="stop-text">
+          {word('work.stopped.text', { time: writeClock(props.stop.step * STEP_S) })}{' '}
+          {numbersOf(props.session)}
+        </p>
+        <Show when={whyOf(props.stop.rule)}>{(why) => <p>{why()}</p>}</Show>
         <div class="row wrap">
           <button type="button" class="btn pri" ref={back} onClick={goBack}>
             <Icon name="back" size={18} />

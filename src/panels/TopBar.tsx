@@ -22,7 +22,7 @@ export function TopBar(props: TopBarProps): JSX.Element {
       {props.title ? <span class="ttl">{props.title}</span> : null}
       {props.children ?? <span class="sp" />}
       {props.onHelp ? (
-        <IconButton icon="help" class="hide-s" label={word('app.help')} onPress={props.onHelp} />
+        <IconButton icon="help" class="hide-s hide-f" label={word('app.help')} onPress={props.onHelp} />
       ) : null}
       {props.onMenu ? <IconButton icon="menu" label={word('app.menu')} onPress={props.onMenu} /> : null}
     </header>

@@ -65,7 +65,7 @@ function WorkTop(props: WorkScreenProps): JSX.Element {
       </Show>
       <button
         type="button"
-        class="icb hide-s"
+        class="icb hide-s hide-f"
         aria-label={word('work.inWords')}
         onClick={() => props.onWords()}
       >
