@@ -23,6 +23,7 @@ export function makeRig(parts: PlantParts): Rig {
     causes: faults.causes,
     replaceable: faults.replaceable,
     ambientK: options.weather.temperatureK,
+    airPressurePa: options.weather.pressurePa,
     step: () => tally[TALLY.step],
     reading(channel) {
       const index = CHANNELS.indexOf(channel as Channel);
@@ -30,6 +31,9 @@ export function makeRig(parts: PlantParts): Rig {
       return shownOn(panel, index, trim ? desk.trims[trim] : 0);
     },
     repair: (part) => faults.repair(part),
+    unsettle(channel) {
+      panel.lagged[CHANNELS.indexOf(channel as Channel)] = Number.NaN;
+    },
   };
 }
 

@@ -42,11 +42,14 @@ export interface Rig {
   /** Parts that can be changed for new. */
   readonly replaceable: readonly string[];
   readonly ambientK: number;
+  readonly airPressurePa: number;
   step(): number;
   /** What an instrument shows now in SI; NaN where it shows nothing. */
   reading(channel: string): number;
   /** Takes the faults away that a new `part` clears. */
   repair(part: string): void;
+  /** What lies on an instrument has changed: it shows nothing until time has passed. */
+  unsettle(channel: string): void;
 }
 
 const NOTHING: readonly PlantEvent[] = [];

@@ -79,6 +79,7 @@ export const charge = {
     const at = String(command.at) as Place;
     if (state.place === at) return refuse('already');
     if (at === 'scale' && state.tiltDeg > 0 && state.tiltDeg < 180) return refuse('leansOnScale');
+    if (at === 'scale' || state.place === 'scale') rig.unsettle('scale');
     state.place = at;
     const inHand = at === 'hand';
     const [surroundK, conductance] = inHand

@@ -110,7 +110,9 @@ export const connect = {
     const id = `purge:${hose.spec.id}`;
     if (open) joinToRoom(rig.network, id, hose.vessel, PURGE_CDA_M2);
     else dropLink(rig.network, id);
-    return done({ id: open ? 'purge-opened' : 'purge-shut', subject: hose.spec.id });
+    if (!open) return done({ id: 'purge-shut', subject: hose.spec.id });
+    const outward = rig.network.pressurePa(hose.vessel) > rig.airPressurePa;
+    return done({ id: outward ? 'purge-opened' : 'air-let-in', subject: hose.spec.id });
   },
 };
 

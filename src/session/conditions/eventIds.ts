@@ -14,7 +14,7 @@ export const eventIds: readonly string[] = [
     'coupler-shut',
     'uncoupled',
   ],
-  ...['sprayed', 'rerouted', 'manifold-opened', 'manifold-shut', 'purge-opened', 'purge-shut'],
+  ...['sprayed', 'rerouted', 'manifold-opened', 'manifold-shut', 'purge-opened', 'air-let-in', 'purge-shut'],
   ...['gauge-zeroed', 'probe-placed', 'noted'],
   ...['can-tapped', 'can-untapped', 'can-untapped-open', 'can-opened', 'can-shut', 'can-open-to'],
   ...['can-inverted', 'can-tilted', 'can-shaken', 'can-placed'],
