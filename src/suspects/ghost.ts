@@ -1,0 +1,53 @@
+/**
+ * A ghost car: the scenario's car, weather and bench with one known fault in place of the hidden ones, filled to the label,
+ * and instruments without error of their own. It takes the same commands at the same steps as the car in the bay.
+ *
+ * The label's charge holds for a sound ghost; a fault of the contents acts on it. A loop that starts evacuated starts so
+ * here too. A command that this ghost would refuse (its hose was not caught, its engine did not stop) leaves it as it is.
+ */
+import { vehicleOf } from '../loop/car/vehicles';
+import { assemblePlant, type PlantParts } from '../plant/assemblePlant';
+import type { PlantOptions } from '../plant/buildPlant';
+import { type Command, commandSpecs } from '../plant/commandSpecs';
+import { makeExecutive } from '../plant/executive';
+import type { Plant } from '../plant/plantPort';
+import { type GhostSpec, NOTHING_WRONG } from './causes';
+
+export interface Ghost {
+  readonly spec: GhostSpec;
+  readonly plant: Plant;
+  readonly parts: PlantParts;
+  /** Steps until `step` are done; never back. */
+  runTo(step: number): void;
+  perform(command: Command): void;
+}
+
+/** Throws `RangeError` as `buildPlant` does. */
+export function buildGhost(options: PlantOptions, spec: GhostSpec): Ghost {
+  const parts = withTrueInstruments(assemblePlant(ghostOptions(options, spec)));
+  const plant = makeExecutive(parts);
+  return {
+    spec,
+    plant,
+    parts,
+    runTo(step) {
+      while (plant.step < step) plant.advance();
+    },
+    perform(command) {
+      if (commandSpecs[command.do].group !== 'session') plant.apply(command);
+    },
+  };
+}
+
+function ghostOptions(options: PlantOptions, { cause, severity }: GhostSpec): PlantOptions {
+  return {
+    ...options,
+    chargeKg: vehicleOf(options.vehicleId).label.charge,
+    faults: cause === NOTHING_WRONG ? [] : [{ id: cause, severity, onsetStep: 0 }],
+  };
+}
+
+function withTrueInstruments(parts: PlantParts): PlantParts {
+  const instruments = parts.panel.instruments.map((instrument) => ({ ...instrument, offset: 0 }));
+  return { ...parts, panel: { ...parts.panel, instruments } };
+}
