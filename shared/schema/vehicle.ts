@@ -25,6 +25,7 @@ export const quantity = (kind: QuantityKind) =>
 const id = z.string().regex(/^[a-z][a-z0-9-]*$/);
 const text = z.string().min(1).max(200);
 const share = quantity('ratio');
+const refrigerant = z.enum(['R-134a', 'R-12', 'R-1234yf']);
 
 /** A stretch of the loop: a pipe of one or more cells, or a pot. In order of flow. */
 const component = z.strictObject({
@@ -64,6 +65,8 @@ const expansionValve = z.strictObject({
   bulbLag: quantity('time'),
   maximumOperating: quantity('absolutePressure'),
   bulb: id,
+  /** Sealed in the bulb, whatever is in the loop. */
+  bulbFluid: refrigerant,
 });
 
 const compressor = z.strictObject({
@@ -144,7 +147,7 @@ const port = z.strictObject({
 });
 
 const label = z.strictObject({
-  refrigerant: z.enum(['R-134a', 'R-12', 'R-1234yf']),
+  refrigerant,
   charge: quantity('mass'),
   tolerance: quantity('mass'),
   oil: text,

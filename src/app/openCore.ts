@@ -1,5 +1,7 @@
 /** Makes the session core of a request, with the saturation line of what is in the car. */
 import type { SaturationLine } from '../instruments/saturation';
+import { refrigerantsOf } from '../loop/car/refrigerantsOf';
+import { vehicleOf } from '../loop/car/vehicles';
 import { loadRefrigerant } from '../refrigerant/fluids';
 import type { SessionCore } from '../session/corePort';
 import { openSession } from '../session/openSession';
@@ -14,7 +16,8 @@ export interface OpenedCore {
 
 export async function openCore({ scenarioId, mode, seed, log }: OpenRequest): Promise<OpenedCore> {
   const scenario = scenarioById(scenarioId);
-  await loadRefrigerant(scenario.data.contents.refrigerant);
+  const needed = refrigerantsOf(vehicleOf(scenario.data.vehicle), scenario.data.contents.refrigerant);
+  await Promise.all(needed.map(loadRefrigerant));
   const core = openSession(scenario, { mode, seed, ...(log ? { log } : {}) });
   return { core, saturation: saturationOf(scenario.data.contents.refrigerant) };
 }

@@ -1,11 +1,12 @@
 /** Puts the parts of the integrator behind the face of `Network`. */
 import { hashFloats } from '../numerics/hash';
+import { refrigerant as fluidOf } from '../refrigerant/fluids';
 import type { Refrigerant } from '../refrigerant/refrigerant';
 import { massIn, readBooks, storedIn } from './books';
 import { isDriven, ownerOf } from './drivenLinks';
 import { fillVessel } from './fillVessel';
 import type { Network } from './network';
-import { createCore, type NetworkCore, totalPressurePa } from './networkCore';
+import { bulbFilledWith, createCore, type NetworkCore, totalPressurePa } from './networkCore';
 import { CAPACITY, TOTAL } from './networkNumbers';
 import { cellOfPort, enterVessel, findRoomFor, leaveVessel, refreshSlots } from './networkPlan';
 import { type LinkSpec, type NetworkStructure, type PortHeight, SPECIES } from './networkTypes';
@@ -197,6 +198,7 @@ function enterLink(core: NetworkCore, slot: number, spec: LinkSpec): void {
   links.fromHeight[slot] = heightOf(spec.from.height);
   links.toHeight[slot] = heightOf(spec.to.height);
   plan.linkSpecs[slot] = spec;
+  if (spec.kind === 'expansionValve') core.bulbs[slot] = bulbFilledWith(fluidOf(spec.bulbFluid));
 }
 
 function refreshOwners(core: NetworkCore): void {

@@ -3,30 +3,37 @@
  *
  *   lift = clamp((p_bulb - p_evaporator - static * s) / (gradient * s)),   m = CdA (bleed + (1 - bleed) lift) sqrt(2 rho dp)
  *
- * s is dp/dT of saturation at a usual evaporator pressure, so that superheats in kelvin can be given. The bulb follows
- * the suction line with a lag and has a maximum operating pressure, above which it holds no liquid. Linear in superheat,
- * as is usual (form seen in an open air-conditioner model). A small bleed notch lets a standing loop come level.
+ * s is dp/dT of saturation of what is sealed in the bulb, at a usual evaporator temperature, so that superheats in kelvin
+ * can be given: bulb and spring belong to the valve and know nothing of what is in the loop. The bulb follows the suction
+ * line with a lag and has a maximum operating pressure, above which it holds no liquid. Linear in superheat, as is usual
+ * (form seen in an open air-conditioner model). A small bleed notch lets a standing loop come level.
  */
+import type { RefrigerantId } from '../refrigerant/refrigerant';
 import type { MeteringInlet } from './meteringInlet';
 import { seatPa } from './meteringInlet';
 
-/** Pa per K of saturation for R-134a near 340 kPa: the spring is made for it, whatever fluid is in the loop. */
-export const SPRING_PA_PER_K = 11700;
+/** Pa per K of saturation near 3.5 °C, by the bulb's fluid: the spring is made for its bulb. */
+export const SPRING_PA_PER_K: Readonly<Record<RefrigerantId, number>> = {
+  'R-134a': 11700,
+  'R-12': 11050,
+  'R-1234yf': 11700,
+};
 /** How much of a further rise the bulb still feels over its maximum operating pressure. */
 const OVER_MAXIMUM_SLOPE = 0.05;
 const GAS_CHOKE = 0.5;
 
-/** 0 shut .. 1 open. `bulbSaturationPa`: saturation pressure at the bulb's temperature. */
+/** 0 shut .. 1 open. `bulbSaturationPa`: of the bulb's own fluid at the bulb's temperature. */
 export function expansionValveLift(
   bulbSaturationPa: number,
   evaporatorPa: number,
   staticSuperheatK: number,
   gradientK: number,
   maximumOperatingPa: number,
+  springPaPerK: number,
 ): number {
   const over = bulbSaturationPa - maximumOperatingPa;
   const bulbPa = over > 0 ? maximumOperatingPa + OVER_MAXIMUM_SLOPE * over : bulbSaturationPa;
-  const lift = (bulbPa - evaporatorPa - staticSuperheatK * SPRING_PA_PER_K) / (gradientK * SPRING_PA_PER_K);
+  const lift = (bulbPa - evaporatorPa - staticSuperheatK * springPaPerK) / (gradientK * springPaPerK);
   return lift < 0 ? 0 : lift > 1 ? 1 : lift;
 }
 

@@ -1,7 +1,7 @@
 /** Orifice tube and expansion valve as links: read the inlet, ask the law, book both ends. Throttling keeps enthalpy. */
 import { bookLink } from './bookFlow';
 import { saturationOf } from './drivenLinks';
-import { expansionValveFlow, expansionValveLift } from './expansionValve';
+import { expansionValveFlow, expansionValveLift, SPRING_PA_PER_K } from './expansionValve';
 import { type NetworkCore, totalPressurePa } from './networkCore';
 import type { ExpansionValveLink, OrificeTubeLink } from './networkTypes';
 import { orificeTubeFlow } from './orificeTube';
@@ -33,7 +33,7 @@ export function stepExpansionValve(
   spec: ExpansionValveLink,
   dtS: number,
 ): void {
-  const { numbers, links, probe, inlet } = core;
+  const { numbers, links, inlet } = core;
   const low = links.toVessel[l];
   const felt = numbers.temperature[links.bulbCell[l]];
   const at = 3 * l;
@@ -42,13 +42,15 @@ export function stepExpansionValve(
       ? numbers.memory[at] + ((felt - numbers.memory[at]) * dtS) / (spec.bulbLagS + dtS)
       : felt;
   numbers.memory[at] = bulbK;
-  const bulbPa = saturationPressureAt(probe, numbers.pressure[low], bulbK, core.mostPressurePa);
+  const bulb = core.bulbs[l];
+  const bulbPa = saturationPressureAt(bulb.cursor, numbers.pressure[low], bulbK, bulb.mostPressurePa);
   const lift = expansionValveLift(
     bulbPa,
     totalPressurePa(core, low),
     spec.staticSuperheatK,
     spec.gradientK,
     spec.maximumOperatingPa,
+    SPRING_PA_PER_K[spec.bulbFluid],
   );
   numbers.memory[at + 1] = lift;
   const forward = readInlet(core, l);

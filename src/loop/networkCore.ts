@@ -31,6 +31,12 @@ export interface DriveScratch {
   readonly owner: Int32Array;
 }
 
+/** What an expansion valve's bulb is filled with: a cursor on its saturation line, and how far that goes. */
+export interface BulbFluid {
+  readonly cursor: Isobar;
+  readonly mostPressurePa: number;
+}
+
 export interface NetworkCore {
   readonly refrigerant: Refrigerant;
   readonly numbers: NetworkNumbers;
@@ -48,6 +54,8 @@ export interface NetworkCore {
   /** Driven links by owner, ascending. Refreshed when the structure changes. */
   owned: number[][];
   readonly probe: Isobar;
+  /** By link slot; only expansion valves have one. */
+  readonly bulbs: BulbFluid[];
   readonly draw: PortDraw;
   readonly inlet: MeteringInlet;
   readonly compressor: CompressorPoint;
@@ -114,10 +122,18 @@ export function createCore(refrigerant: Refrigerant): NetworkCore {
     },
     owned: Array.from({ length: vessels }, () => []),
     probe: refrigerant.isobar('continue'),
+    bulbs: [],
     draw: createDraw(),
     inlet: createInlet(),
     compressor: createCompressorPoint(),
     mostPressurePa: MOST_PRESSURE_SHARE * refrigerant.criticalPressurePa,
+  };
+}
+
+export function bulbFilledWith(fluid: Refrigerant): BulbFluid {
+  return {
+    cursor: fluid.isobar('continue'),
+    mostPressurePa: MOST_PRESSURE_SHARE * fluid.criticalPressurePa,
   };
 }
 

@@ -4,6 +4,7 @@
  *
  * SI throughout. Pressures are absolute. Every spec is plain JSON: the structure of a running network is a list of them.
  */
+import type { RefrigerantId } from '../refrigerant/refrigerant';
 
 /** What a vessel can hold besides the loop's own refrigerant; each is well mixed in its vessel and kept in the books. */
 export const SPECIES = ['refrigerant', 'air', 'foreign', 'water', 'oil'] as const;
@@ -125,6 +126,8 @@ export interface ExpansionValveLink {
   readonly from: Port;
   readonly to: Port;
   readonly bulb: Port;
+  /** What is sealed in the bulb; stays what it is, whatever is in the loop. */
+  readonly bulbFluid: RefrigerantId;
   /** Discharge coefficient times area fully open, m2, and the share that never closes. */
   readonly areaM2: number;
   readonly bleedShare: number;

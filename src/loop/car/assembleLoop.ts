@@ -110,6 +110,7 @@ function addMetering(
     kind: 'expansionValve',
     ...ends,
     bulb: { vessel: bulb.vessel, cell: bulb.firstCell, height: 'bulk' },
+    bulbFluid: metering.bulbFluid,
     areaM2: metering.area,
     bleedShare: metering.bleed,
     staticSuperheatK: metering.staticSuperheat,
