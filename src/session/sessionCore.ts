@@ -16,6 +16,7 @@ import { engineHash } from './engineHash';
 import { goneBackTo, isRewind, liveLog } from './liveLog';
 import { type Observer, type RunSnapshot, type SessionJob, type SessionRun, sessionRun } from './sessionRun';
 import { sessionView } from './sessionView';
+import { toldOutcome } from './toldEvents';
 
 export interface CoreOptions {
   readonly job: SessionJob;
@@ -90,7 +91,7 @@ export function sessionCore({ job, seed, mode, plant, log, observe }: CoreOption
     if (!outcome.ok) return outcome;
     commands.push(entry);
     live.push(entry);
-    return outcome;
+    return toldOutcome(outcome, mode);
   };
   const sessionLog = (): SessionLog => ({
     format: 'portside-session-1',
@@ -127,7 +128,7 @@ export function sessionCore({ job, seed, mode, plant, log, observe }: CoreOption
     writeFrame(out) {
       for (let i = 0; i < shown.length; i++) out[i] = plant.value(shown[i]);
     },
-    view: (): SessionView => sessionView(job, run),
+    view: (): SessionView => sessionView(job, run, mode),
     log: sessionLog,
     logHash: () => hashText(canonicalJson(sessionLog())),
     stateHash: () => plant.stateHash(),

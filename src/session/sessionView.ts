@@ -1,8 +1,9 @@
 /** The view of a session: plain data for panels and the text twin, put together from book, controller and controls. */
-import type { CanView, HoseView, PortView, SessionView } from './corePort';
+import type { CanView, HoseView, Mode, PortView, SessionView } from './corePort';
 import type { SessionJob, SessionRun } from './sessionRun';
+import { toldEvent } from './toldEvents';
 
-export function sessionView(job: SessionJob, run: SessionRun): SessionView {
+export function sessionView(job: SessionJob, run: SessionRun, mode: Mode): SessionView {
   const { book, plant, controller } = run;
   const { session, ...regions } = controller.regions;
   return {
@@ -17,7 +18,7 @@ export function sessionView(job: SessionJob, run: SessionRun): SessionView {
     hoses: idsOf(run, 'hose', 'coupled').map((id) => hoseView(run, id)),
     cans: idsOf(run, 'can', 'valveSixteenths').map((id) => canView(run, id)),
     sheetsRead: [...book.sheetsRead],
-    happened: [...book.happened],
+    happened: book.happened.map((one) => toldEvent(one, mode)),
     stopped: book.stopped,
     hints: { opened: book.hintsOpened, levels: job.hintLevels },
   };

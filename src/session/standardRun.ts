@@ -23,7 +23,7 @@ const DEEDS: Readonly<Record<number, readonly string[]>> = {
     'engine 1500',
     'ac on',
     'cap port-a off',
-    'couple charging port-a mat',
+    'couple charging port-a side-middle,fender,mat',
   ],
   1: ['coupler charging open', 'tap can-1 charging'],
   4: ['can-valve can-1 4'],
