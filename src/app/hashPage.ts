@@ -36,5 +36,6 @@ if (root instanceof HTMLElement) {
   root.className = 'pg';
   root.replaceChildren(line('h1', word('app.hash.title')), line('p', word('app.hash.running')));
   const worker = new Worker(new URL('./hash.worker.ts', import.meta.url), { type: 'module' });
+  worker.onerror = ({ message }) => root.append(line('p', word('app.failed.error', { reason: message })));
   worker.onmessage = ({ data }: MessageEvent<StandardHashes>) => show(root, data);
 }

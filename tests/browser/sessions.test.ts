@@ -123,7 +123,7 @@ describe('a killed tab', () => {
       'door open',
       'trace port-b',
       'cap port-b off',
-      'couple charging port-b mat',
+      'couple charging port-b side-middle,fender,mat',
     ])
       await write(page, line);
     await runOn(page, '1 min');
