@@ -16,11 +16,23 @@ export function bookEnd(
     totals[TOTAL.ventedKg] += massKg;
     totals[TOTAL.ventedKg + 1] += airKg;
     totals[TOTAL.ventedJ] += heatJ;
+    totals[TOTAL.crossedKg] += Math.abs(massKg);
+    totals[TOTAL.crossedKg + 1] += Math.abs(airKg);
+    totals[TOTAL.turnedJ] += Math.abs(heatJ);
     return;
   }
   core.scratch.sourceMass[cell] += massKg;
   core.scratch.sourceHeat[cell] += heatJ;
   core.airSource[vessel] += airKg;
+}
+
+/** kg of air that links can still take out of a vessel in this step, after what was booked out of it; the room has plenty. */
+export function airLeftKg(core: NetworkCore, vessel: number): number {
+  if (vessel === 0) return Number.MAX_VALUE;
+  const out = core.airSource[vessel];
+  const held = core.numbers.extra[0][vessel];
+  if (out >= 0) return held;
+  return held + out > 0 ? held + out : 0;
 }
 
 /** Moves `massKg` of refrigerant at `enthalpyJPerKg` and `airKg` along link `l`, negative against it. */

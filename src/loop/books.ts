@@ -1,7 +1,8 @@
 /**
  * The books: what was brought in equals what is held plus what went to the room, for every species and for energy.
  * Energy stored is H - pV of every cell, walls, and what oil holds; the work of a vessel's stretching wall is stored too.
- * Air, water and oil carry no energy here.
+ * Air, water and oil carry no energy here. An error is measured by what went through the books; in a car where next to
+ * nothing moved, by what would warm it a kelvin.
  */
 import { REFERENCE_PRESSURE_PA } from './march';
 import type { NetworkBooks } from './network';
@@ -33,26 +34,47 @@ export function massIn(core: NetworkCore, vessel: number, species: number): numb
   return sum;
 }
 
+const CP_J_PER_KG_K = 1000;
+
+/** J that warm walls and contents of all vessels by one kelvin. */
+function aKelvinOf(core: NetworkCore): number {
+  const { numbers: n, plan } = core;
+  let sum = 0;
+  for (const v of plan.vesselSlots) {
+    const first = plan.firstCell[v];
+    for (let c = first; c < first + plan.cellCount[v]; c++)
+      sum += plan.wallHeat[c] + CP_J_PER_KG_K * n.mass[c];
+  }
+  return sum;
+}
+
 export function readBooks(core: NetworkCore): NetworkBooks {
   const { totals } = core.numbers;
   const { vesselSlots } = core.plan;
   const held = bySpecies((s) => vesselSlots.reduce((sum, v) => sum + massIn(core, v, s), 0));
   const vented = bySpecies((s) => totals[TOTAL.ventedKg + s]);
-  const brought = totals[TOTAL.broughtInKg];
+  const massErrors = bySpecies((s) => {
+    const name = SPECIES[s];
+    const brought = totals[TOTAL.broughtInKg + s];
+    const measure = Math.max(brought, totals[TOTAL.crossedKg + s]);
+    return measure > 0 ? Math.abs(held[name] + vented[name] - brought) / measure : 0;
+  });
   const storedJ = vesselSlots.reduce((sum, v) => sum + storedIn(core, v), 0);
   const heatInJ = totals[TOTAL.heatInJ];
   const workInJ = totals[TOTAL.workInJ];
-  const rejected = totals[TOTAL.rejectedJ];
+  const turnedOverJ = totals[TOTAL.turnedJ];
   const energyError = storedJ + totals[TOTAL.ventedJ] - totals[TOTAL.broughtInJ] - heatInJ - workInJ;
   return {
     heldKg: held,
     ventedKg: vented,
-    massErrorRelative: brought > 0 ? Math.abs(held.refrigerant + vented.refrigerant - brought) / brought : 0,
+    massErrors,
+    massErrorRelative: massErrors.refrigerant,
     storedJ,
     heatInJ,
     workInJ,
-    heatRejectedJ: rejected,
-    energyErrorRelative: Math.abs(energyError) / Math.max(rejected, 1),
+    heatRejectedJ: totals[TOTAL.rejectedJ],
+    turnedOverJ,
+    energyErrorRelative: Math.abs(energyError) / Math.max(turnedOverJ, aKelvinOf(core)),
   };
 }
 

@@ -23,6 +23,7 @@ export function commitVessel(core: NetworkCore, vessel: number, p: number, dtS: 
   }
   takeStates(core, vessel);
   warmWalls(core, vessel, dtS);
+  // links together take no more than there is (`airLeftKg`); the floor is for rounding, and the air's books show it
   n.extra[0][vessel] = Math.max(0, n.extra[0][vessel] + core.airSource[vessel]);
   core.airSource[vessel] = 0;
   readAir(core, vessel);
@@ -87,6 +88,7 @@ function warmWalls(core: NetworkCore, vessel: number, dtS: number): void {
   const end = first + plan.cellCount[vessel];
   let gained = 0;
   let rejected = 0;
+  let turned = 0;
   for (let c = first; c < end; c++) {
     const g = n.outside[c] * dtS;
     const given = n.heat[c] * dtS;
@@ -99,10 +101,12 @@ function warmWalls(core: NetworkCore, vessel: number, dtS: number): void {
     bodyHeat[c] = 0;
     const through = g * (n.surroundings[c] - after);
     gained += through + given;
+    turned += Math.abs(through) + Math.abs(given);
     if (through < 0) rejected -= through;
   }
   n.totals[TOTAL.heatInJ] += gained;
   n.totals[TOTAL.rejectedJ] += rejected;
+  n.totals[TOTAL.turnedJ] += turned;
 }
 
 /** p_air = m R / (sum of vapour volume over temperature): one partial pressure in all of the vessel's vapour. */

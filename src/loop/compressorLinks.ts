@@ -2,7 +2,7 @@
  * The compressor as a link. Its body is the wall of the cell it draws from: friction and the gas's heat go there.
  * Standing still, only its reeds leak back.
  */
-import { bookLink } from './bookFlow';
+import { airLeftKg, bookLink } from './bookFlow';
 import { type NetworkCore, totalPressurePa } from './networkCore';
 import { TOTAL } from './networkNumbers';
 import type { CompressorLink } from './networkTypes';
@@ -36,7 +36,7 @@ export function stepCompressor(core: NetworkCore, l: number, spec: CompressorLin
   compress(spec, numbers.opening[l], at, plan.isobars[from], plan.isobars[to], MOST_DISCHARGE_K);
   const given = at.flowKgPerS * (1 - at.airShare);
   const refrigerant = Math.min(given, (MOST_TAKEN * draw.availableKg) / dtS);
-  const air = Math.min(at.flowKgPerS * at.airShare, (MOST_TAKEN * numbers.extra[0][from]) / dtS);
+  const air = Math.min(at.flowKgPerS * at.airShare, (MOST_TAKEN * airLeftKg(core, from)) / dtS);
   const scale = given > 0 ? refrigerant / given : 1;
   bookWork(core, l, cell, at.gasWorkW * scale, at.bodyHeatW * scale, refrigerant, air, dtS);
   numbers.linkFlow[l] = refrigerant;
@@ -72,6 +72,7 @@ function bookWork(
   core.scratch.sourceHeat[links.toCell[l]] += gained * dtS;
   core.bodyHeat[cell] += (bodyW + friction) * dtS;
   numbers.totals[TOTAL.workInJ] += (workW + friction) * dtS;
+  numbers.totals[TOTAL.turnedJ] += (workW + friction) * dtS;
   numbers.linkWork[l] = workW + friction;
 }
 
@@ -88,6 +89,6 @@ function leakBack(
   drawAt(numbers, plan, to, links.toCell[l], links.toHeight[l], draw);
   const m = spec.reedLeakKgPerSPa * differencePa * dtS;
   const refrigerant = Math.min(m * (1 - draw.airShare), MOST_LEAKED * draw.availableKg);
-  const air = Math.min(m * draw.airShare, MOST_LEAKED * numbers.extra[0][to]);
+  const air = Math.min(m * draw.airShare, MOST_LEAKED * airLeftKg(core, to));
   bookLink(core, l, -refrigerant, draw.enthalpyJPerKg, -air);
 }

@@ -131,7 +131,9 @@ function settingsOf(
     },
     setWall(vessel, cell, temperatureK) {
       const c = plan.firstCell[vessel] + cell;
-      numbers.totals[TOTAL.heatInJ] += plan.wallHeat[c] * (temperatureK - numbers.wall[c]);
+      const heat = plan.wallHeat[c] * (temperatureK - numbers.wall[c]);
+      numbers.totals[TOTAL.heatInJ] += heat;
+      numbers.totals[TOTAL.turnedJ] += Math.abs(heat);
       numbers.wall[c] = temperatureK;
     },
     setTilt(vessel, degrees) {

@@ -1,5 +1,5 @@
 /** Orifice tube and expansion valve as links: read the inlet, ask the law, book both ends. Throttling keeps enthalpy. */
-import { bookLink } from './bookFlow';
+import { airLeftKg, bookLink } from './bookFlow';
 import { saturationOf } from './drivenLinks';
 import { expansionValveFlow, expansionValveLift, SPRING_PA_PER_K } from './expansionValve';
 import { type NetworkCore, totalPressurePa } from './networkCore';
@@ -90,10 +90,8 @@ function pass(core: NetworkCore, l: number, flow: number, forward: boolean, dtS:
   const level = (inlet.pressurePa - inlet.downstreamPa) * give;
   const share = 1 - draw.airShare;
   const refrigerant = Math.min(m * share, MOST_TAKEN * draw.availableKg, level);
-  const air = Math.min(
-    m * draw.airShare,
-    MOST_TAKEN * numbers.extra[0][forward ? links.fromVessel[l] : links.toVessel[l]],
-  );
+  const giver = forward ? links.fromVessel[l] : links.toVessel[l];
+  const air = Math.min(m * draw.airShare, MOST_TAKEN * airLeftKg(core, giver));
   const sign = forward ? 1 : -1;
   bookLink(core, l, sign * refrigerant, draw.enthalpyJPerKg, sign * air);
   numbers.linkFlow[l] = (sign * refrigerant) / dtS;

@@ -21,13 +21,18 @@ export interface NetworkBooks {
   readonly heldKg: Readonly<Record<Species, number>>;
   /** kg that went to the room less what came from it. */
   readonly ventedKg: Readonly<Record<Species, number>>;
-  /** |held + vented - brought in| over the refrigerant brought in. */
+  /** |held + vented - brought in| over what was brought in or crossed the border, whichever is more, by species. */
+  readonly massErrors: Readonly<Record<Species, number>>;
+  /** That of the refrigerant. */
   readonly massErrorRelative: number;
   readonly storedJ: number;
   readonly heatInJ: number;
   readonly workInJ: number;
-  /** Heat given to the surroundings, summed without sign: the measure of the energy error. */
+  /** Heat given to the surroundings, what was taken from them not subtracted. */
   readonly heatRejectedJ: number;
+  /** Heat through walls, heat given, work and enthalpy vented, each summed without sign. */
+  readonly turnedOverJ: number;
+  /** |stored + vented - brought in - heat - work| over what turned over, or what warms walls and contents by 1 K if more. */
   readonly energyErrorRelative: number;
 }
 

@@ -26,7 +26,11 @@ export const TOTAL = {
   broughtInKg: 10,
   /** First of five: kg that went to the room, by species. */
   ventedKg: 15,
-  count: 20,
+  /** First of five: kg that crossed the border, either way, without sign. */
+  crossedKg: 20,
+  /** Heat through walls, heat given, work and enthalpy vented, without sign, J: what the energy error is measured by. */
+  turnedJ: 25,
+  count: 26,
 } as const;
 
 export interface NetworkNumbers {

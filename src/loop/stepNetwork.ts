@@ -2,7 +2,7 @@
  * One step of the network, in this order: read every cell and every link at the start of the step; let machines and
  * metering devices move what they move; then, from the smallest vessel to the largest, find each pressure and take over.
  */
-import { bookEnd } from './bookFlow';
+import { airLeftKg, bookEnd } from './bookFlow';
 import { commitVessel } from './commitVessel';
 import { stepCompressor } from './compressorLinks';
 import { isDriven, prepareDriven, settleMoved } from './drivenLinks';
@@ -75,9 +75,11 @@ function bookOwned(core: NetworkCore, vessel: number, dtS: number): void {
   for (const l of core.owned[vessel]) {
     if (drive.sign[l] === 0) continue;
     const refrigerant = drive.moved[l];
-    const air = drive.movedAir[l];
     const ownerIsFrom = links.fromVessel[l] === vessel;
     const far = ownerIsFrom ? links.toVessel[l] : links.fromVessel[l];
+    const asked = drive.movedAir[l];
+    const left = airLeftKg(core, asked < 0 ? vessel : far);
+    const air = asked > left ? left : asked < -left ? -left : asked;
     const cell = ownerIsFrom ? links.toCell[l] : links.fromCell[l];
     bookEnd(core, far, cell, -refrigerant, -refrigerant * drive.enthalpy[l], -air);
     core.airSource[vessel] += air;

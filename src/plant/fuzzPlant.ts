@@ -21,6 +21,7 @@ export interface FuzzReport {
 const MOST_BETWEEN = 120;
 const OFTEN: ReadonlySet<string> = new Set(['connect', 'charge', 'car']);
 const MASS_TOLERANCE = 1e-11;
+const ENERGY_TOLERANCE = 1e-10;
 
 /** Runs `steps` steps with random commands between them. */
 export function fuzzPlant(options: PlantOptions, steps: number, seed: number): FuzzReport {
@@ -102,7 +103,7 @@ function fault(plant: Plant): string | null {
   }
   const { massErrorRelative, energyErrorRelative } = plant.books();
   if (!(massErrorRelative < MASS_TOLERANCE)) return `mass error ${massErrorRelative}`;
-  if (!(energyErrorRelative < 1e-6)) return `energy error ${energyErrorRelative}`;
+  if (!(energyErrorRelative < ENERGY_TOLERANCE)) return `energy error ${energyErrorRelative}`;
   for (let i = 0; i < plant.signals.length; i++) {
     const { id, kind } = plant.signals[i];
     const value = plant.value(i);

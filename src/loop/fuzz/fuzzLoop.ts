@@ -11,7 +11,7 @@ const STEP_S = 0.02;
 const STEPS_A_CAR = 10_000;
 const CHECK_EVERY = 20;
 const MASS_TOLERANCE = 1e-11;
-const ENERGY_TOLERANCE = 1e-8;
+const ENERGY_TOLERANCE = 1e-10;
 const SPECIES: readonly Species[] = ['refrigerant', 'air'];
 
 export interface FuzzReport {
@@ -83,8 +83,7 @@ function check({ car }: FuzzCar): string | null {
 }
 
 function checkBooks(books: ReturnType<FuzzCar['car']['network']['books']>): string | null {
-  if (!(books.massErrorRelative < MASS_TOLERANCE)) return `mass error ${books.massErrorRelative}`;
-  const energy =
-    (books.energyErrorRelative * Math.max(books.heatRejectedJ, 1)) / Math.max(books.heatRejectedJ, 1e5);
-  return energy < ENERGY_TOLERANCE ? null : `energy error ${energy}`;
+  for (const species of SPECIES)
+    if (!(books.massErrors[species] < MASS_TOLERANCE)) return `${species} error ${books.massErrors[species]}`;
+  return books.energyErrorRelative < ENERGY_TOLERANCE ? null : `energy error ${books.energyErrorRelative}`;
 }

@@ -36,7 +36,7 @@ function longRun(vehicle: CarId) {
 
 describe('the books of a car over two hours of cycling', () => {
   for (const car of CARS) {
-    it(`${car}: mass within 1e-12, energy within 1e-10 of the heat rejected, each second's masses sum to the charge`, () => {
+    it(`${car}: mass within 1e-12, energy within 1e-10 of what turned over, each second's masses sum to the charge`, () => {
       const { result, seconds, worst } = longRun(car);
       expect(seconds).toBe(HOURS_S + 1);
       expect(result.cyclesPerMin * 120).toBeGreaterThan(200);
@@ -44,6 +44,43 @@ describe('the books of a car over two hours of cycling', () => {
       expect(result.energyErrorRelative).toBeLessThan(1e-10);
       expect(worst).toBeLessThan(1e-9);
     });
+  }
+});
+
+/** Evacuated, filled with air, and as labelled; standing and running. */
+const STATES = [
+  ['standing as labelled', 1, 0, 0],
+  ['standing evacuated', 4e-6, 0, 0],
+  ['standing full of air', 4e-6, 0.003, 0],
+  ['running evacuated', 4e-6, 0, 25],
+  ['running full of air', 4e-6, 0.003, 25],
+  ['running with air in the charge', 1, 0.003, 25],
+] as const;
+
+describe('the books of a car in every state', () => {
+  for (const id of CARS) {
+    for (const [state, chargeShare, airKg, engineRevPerS] of STATES) {
+      it(`${id}, ${state}: mass within 1e-12 for refrigerant and air, energy within 1e-10`, () => {
+        const vehicle = vehicleOf(id);
+        const car = createCar(vehicle, {
+          refrigerant: 'R-134a',
+          chargeKg: chargeShare * vehicle.label.charge,
+          airKg,
+          ambientK: 303.15,
+          relativeHumidity: 0.5,
+          stood: 'equalised',
+        });
+        car.set({ engineRevPerS, airConditioningOn: true, blowerStep: 4 });
+        for (let i = 0; i < 3000; i++) {
+          car.step(0.02);
+          if (i % 100 !== 0) continue;
+          const { massErrors, energyErrorRelative } = car.network.books();
+          expect(massErrors.refrigerant).toBeLessThan(1e-12);
+          expect(massErrors.air).toBeLessThan(1e-12);
+          expect(energyErrorRelative).toBeLessThan(1e-10);
+        }
+      });
+    }
   }
 });
 
