@@ -57,10 +57,11 @@ export function stepCoilAir(
     sensible += perCell * (inlet - wall);
     let condensed = waterFlow * (ratio - fastSaturationHumidityRatio(wall, pressure));
     const held = r[WATER + i];
+    // what dries off cannot freeze as well: together they take no more than there is
     if (condensed < 0) condensed = Math.max(condensed, -held / dtS);
     let melting = FREEZE_WPERK * (wall - FREEZING_K);
     if (melting > 0) melting = Math.min(melting, (r[FROST + i] * FUSION) / dtS);
-    else melting = -Math.min(-melting, (held / dtS + Math.max(0, condensed)) * FUSION);
+    else melting = -Math.min(-melting, (held / dtS + condensed) * FUSION);
     const turned = (melting / FUSION) * dtS;
     r[FROST + i] = Math.max(0, r[FROST + i] - turned);
     const now = held + condensed * dtS + turned;
