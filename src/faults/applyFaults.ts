@@ -3,7 +3,7 @@ import { partNamed } from '../loop/car/assembleLoop';
 import type { Car } from '../loop/car/car';
 import { HEALTH_NAMES, type HealthName } from '../loop/car/carNumbers';
 import type { VehicleData } from '../loop/car/vehicles';
-import type { LinkSpec } from '../loop/networkTypes';
+import type { ValveLink } from '../loop/networkTypes';
 import type { ActiveFault, Filling } from './fault';
 import { faultOf } from './registry';
 
@@ -28,26 +28,32 @@ export function healthWith(
   return health;
 }
 
-/** Ways out that the faults open. */
-export function holesWith(active: readonly ActiveFault[], car: Car): readonly LinkSpec[] {
-  return active.flatMap(({ id, severity, site }) => {
+/** Ways out that the faults open; two at one place are one hole with the area of both. */
+export function holesWith(active: readonly ActiveFault[], car: Car): readonly ValveLink[] {
+  const holes = new Map<string, ValveLink>();
+  for (const { id, severity, site } of active) {
     const { links, usualSite } = faultOf(id);
-    if (!links) return [];
-    return links(severity, partNamed(car.loop.parts, site ?? usualSite ?? 'condenser'));
-  });
+    if (!links) continue;
+    for (const hole of links(severity, partNamed(car.loop.parts, site ?? usualSite ?? 'condenser'))) {
+      const areaM2 = hole.areaM2 + (holes.get(hole.id)?.areaM2 ?? 0);
+      holes.set(hole.id, { ...hole, areaM2 });
+    }
+  }
+  return [...holes.values()];
 }
 
-/** Sets the car to exactly these faults: health, and holes opened or closed. */
+/** Sets the car to exactly these faults: health, and holes opened, closed or of another size. */
 export function settleFaults(car: Car, active: readonly ActiveFault[]): void {
   const health = healthWith(active, car.vehicle);
   for (const name of HEALTH_NAMES) if (car.number(name) !== health[name]) car.setHealth(name, health[name]);
   settleHoles(car, holesWith(active, car));
 }
 
-function settleHoles(car: Car, wanted: readonly LinkSpec[]): void {
+function settleHoles(car: Car, wanted: readonly ValveLink[]): void {
   const { network } = car;
   for (const { slot, spec } of network.structure().links) {
-    if (spec.id.startsWith('leak:') && !wanted.some(({ id }) => id === spec.id)) network.removeLink(slot);
+    if (spec.kind !== 'valve' || !spec.id.startsWith('leak:')) continue;
+    if (!wanted.some(({ id, areaM2 }) => id === spec.id && areaM2 === spec.areaM2)) network.removeLink(slot);
   }
   for (const spec of wanted) if (network.linkNamed(spec.id) < 0) network.addLink(spec);
 }

@@ -1,13 +1,13 @@
 /**
- * The compressor's clutch gets no current or does not hold: under half its pull it stays out. Both sides then stand at
- * the pressure of a resting loop. Signs: common trade expectation.
+ * The compressor's clutch slips, or gets no current: the compressor turns at a share of its speed, down to none. Then both
+ * sides stand at the pressure of a resting loop. The heat of slipping is left out. Signs: common trade expectation.
  */
 import type { Fault } from './fault';
 
 export const clutchNotEngaging: Fault = {
   id: 'clutch-not-engaging',
   applies: () => true,
-  quantity: { name: 'clutchPullShare', unit: '1', at: (severity) => 1 - severity },
+  quantity: { name: 'clutchSpeedShare', unit: '1', at: (severity) => 1 - severity },
   parameters: (severity) => ({ clutchHealth: 1 - severity }),
   clearedBy: ['compressor', 'clutch'],
   excludes: ['weak-compressor'],

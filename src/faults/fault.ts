@@ -6,7 +6,7 @@
 import type { CarPart } from '../loop/car/assembleLoop';
 import type { HealthName } from '../loop/car/carNumbers';
 import type { VehicleData } from '../loop/car/vehicles';
-import type { LinkSpec } from '../loop/networkTypes';
+import type { ValveLink } from '../loop/networkTypes';
 
 /** Against the same car sound: up, down, or the same. `either` where sources or cars differ: nobody may be scored on it. */
 export type Sign = 'up' | 'down' | 'same' | 'either';
@@ -41,7 +41,7 @@ export interface Fault {
     vehicle: VehicleData,
   ) => Partial<Readonly<Record<HealthName, number>>>;
   /** Ways out that it opens, at a part of the loop. */
-  readonly links?: (severity: number, site: CarPart) => readonly LinkSpec[];
+  readonly links?: (severity: number, site: CarPart) => readonly ValveLink[];
   /** Where `links` are when nobody says: a part of the loop. */
   readonly usualSite?: string;
   /** Parts of the bay whose renewal takes it away; empty when it takes a service of the charge. */

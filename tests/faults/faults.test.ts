@@ -93,6 +93,47 @@ describe('a repair', () => {
   });
 });
 
+describe('holes', () => {
+  const area = (car: ReturnType<typeof carOf>, id: string): number => {
+    const found = car.network.structure().links.find(({ spec }) => spec.id === id)?.spec;
+    return found?.kind === 'valve' ? found.areaM2 : 0;
+  };
+  const at = (severity: number, site: string): ActiveFault => ({ id: 'leak', severity, site });
+
+  it('two at one part leak together', () => {
+    const car = carOf('sedan');
+    settleFaults(car, [at(0.3, 'liquid')]);
+    const one = area(car, 'leak:liquid');
+    settleFaults(car, [at(0.3, 'liquid'), at(0.3, 'liquid'), at(0.3, 'suction')]);
+    expect(area(car, 'leak:liquid')).toBeCloseTo(2 * one, 15);
+    expect(area(car, 'leak:suction')).toBe(one);
+  });
+
+  it('grow and shrink with their severity', () => {
+    const car = carOf('sedan');
+    settleFaults(car, [at(0.2, 'condenser')]);
+    const small = area(car, 'leak:condenser');
+    settleFaults(car, [at(0.4, 'condenser')]);
+    expect(area(car, 'leak:condenser') / small).toBeCloseTo(4, 9);
+    settleFaults(car, [at(0.2, 'condenser')]);
+    expect(area(car, 'leak:condenser')).toBe(small);
+  });
+});
+
+describe('a slipping clutch', () => {
+  it('turns the compressor at the share of its speed that the severity leaves', () => {
+    for (const severity of [0, 0.25, 0.5, 0.75, 1]) {
+      const car = carOf('sedan');
+      car.set({ engineRevPerS: 25, airConditioningOn: true, blowerStep: 4 });
+      settleFaults(car, [{ id: 'clutch-not-engaging', severity }]);
+      for (let i = 0; i < 150; i++) car.step(0.02);
+      const full = 25 * car.vehicle.compressor.pulleyRatio;
+      expect(car.number('compressorRevPerS') / full).toBeCloseTo(1 - severity, 6);
+      expect(car.number('clutchIn')).toBe(severity < 1 ? 1 : 0);
+    }
+  });
+});
+
 describe('a leak', () => {
   /** kg gone in a minute at rest. */
   function lost(site: string, severity: number): number {

@@ -14,5 +14,5 @@ export interface FaultsWords {
   'faults.quantity.airFlowShare': never;
   'faults.quantity.openAreaShare': never;
   'faults.quantity.pumpingShare': never;
-  'faults.quantity.clutchPullShare': never;
+  'faults.quantity.clutchSpeedShare': never;
 }
