@@ -11,7 +11,7 @@ import type { VehicleData } from '../loop/car/vehicles';
 import type { HiddenFault } from './buildPlant';
 
 /** Named when there is nothing to find. */
-const NOTHING_WRONG = 'nothing-wrong';
+export const NOTHING_WRONG = 'nothing-wrong';
 
 export interface FaultBook {
   /** Causes that may be named for this car. */

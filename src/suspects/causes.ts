@@ -5,9 +5,7 @@
  */
 import { faultsFor } from '../faults/registry';
 import { vehicleOf } from '../loop/car/vehicles';
-
-/** The cause to name when there is nothing to find. */
-export const NOTHING_WRONG = 'nothing-wrong';
+import { NOTHING_WRONG } from '../plant/faultBook';
 
 /** One car of an ensemble: the cause it stands for, and how bad; a sound car has a severity of 0. */
 export interface GhostSpec {

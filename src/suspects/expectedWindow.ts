@@ -8,8 +8,8 @@
  */
 import type { PlantOptions } from '../plant/buildPlant';
 import type { Command } from '../plant/commandSpecs';
+import { NOTHING_WRONG } from '../plant/faultBook';
 import type { PlantSnapshot } from '../plant/plantPort';
-import { NOTHING_WRONG } from './causes';
 import { buildGhost } from './ghost';
 
 const BRACKET = 0.15;

@@ -10,8 +10,9 @@ import { assemblePlant, type PlantParts } from '../plant/assemblePlant';
 import type { PlantOptions } from '../plant/buildPlant';
 import { type Command, commandSpecs } from '../plant/commandSpecs';
 import { makeExecutive } from '../plant/executive';
+import { NOTHING_WRONG } from '../plant/faultBook';
 import type { Plant } from '../plant/plantPort';
-import { type GhostSpec, NOTHING_WRONG } from './causes';
+import type { GhostSpec } from './causes';
 
 export interface Ghost {
   readonly spec: GhostSpec;

@@ -6,7 +6,6 @@ import type { CheckWords } from './ids/check';
 import type { CliWords } from './ids/cli';
 import type { CommandWords } from './ids/command';
 import type { DebriefWords } from './ids/debrief';
-import type { FaultWords } from './ids/fault';
 import type { FaultsWords } from './ids/faults';
 import type { HappeningWords } from './ids/happening';
 import type { HelpWords } from './ids/help';
@@ -35,7 +34,6 @@ export interface WordParameters
     CliWords,
     CommandWords,
     DebriefWords,
-    FaultWords,
     FaultsWords,
     HappeningWords,
     HelpWords,

@@ -15,11 +15,15 @@ describe('two columns of a comma-separated file', () => {
   });
 
   it('say file, line and column of what is no number', () => {
-    expect(() => csvPairs('s.csv', 'p_Pa,h_J_per_kg\n1,2\n300000,2x\n', NAMES)).toThrow('s.csv:3:8 "2x" is no number');
+    expect(() => csvPairs('s.csv', 'p_Pa,h_J_per_kg\n1,2\n300000,2x\n', NAMES)).toThrow(
+      's.csv:3:8 "2x" is no number',
+    );
     expect(() => csvPairs('s.csv', 'p_Pa,h_J_per_kg\n,2\n', NAMES)).toThrow(UsageError);
   });
 
   it('say which column is missing and what was found', () => {
-    expect(() => csvPairs('s.csv', 'p_bar,h\n1,2\n', NAMES)).toThrow('no column "p_Pa". The header says p_bar,h');
+    expect(() => csvPairs('s.csv', 'p_bar,h\n1,2\n', NAMES)).toThrow(
+      'no column "p_Pa". The header says p_bar,h',
+    );
   });
 });

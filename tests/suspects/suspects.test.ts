@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { causesOf, ensembleFor, NOTHING_WRONG } from '../../src/suspects/causes';
+import { NOTHING_WRONG } from '../../src/plant/faultBook';
+import { causesOf, ensembleFor } from '../../src/suspects/causes';
 import { expected } from '../../src/suspects/expectation';
 import { buildGhost, type Ghost } from '../../src/suspects/ghost';
 import { variance } from '../../src/suspects/likelihood';

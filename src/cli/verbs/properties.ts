@@ -1,6 +1,7 @@
 /** `properties`: fluid states for a file of number pairs, from the run-time tables or the equation of state. CSV out. */
-import { REFRIGERANT_IDS } from '../../refrigerant/fluids';
+
 import type { PropertyPair } from '../../refrigerant/fluidState';
+import { REFRIGERANT_IDS } from '../../refrigerant/fluids';
 import { OutOfRangeError } from '../../refrigerant/outOfRangeError';
 import {
   INPUT_COLUMNS,
