@@ -4,6 +4,7 @@
  */
 import { say } from '../words/words';
 import { UsageError } from './verb';
+import { fileNumber } from './writtenNumber';
 
 export interface CsvPairs {
   readonly pairs: readonly (readonly [number, number])[];
@@ -48,8 +49,8 @@ function numberAt(
   column: number,
 ): number {
   const found = cells[column] ?? '';
-  const value = Number(found);
-  if (found !== '' && Number.isFinite(value)) return value;
+  const value = fileNumber(found);
+  if (value !== undefined) return value;
   const before = row.split(',').slice(0, column).join(',');
   const place = `${file}:${index + 1}:${before.length + (column > 0 ? 2 : 1)}`;
   throw new UsageError(say({ id: 'properties.notANumber', values: { place, found } }));

@@ -161,14 +161,19 @@ function widen(spread: Sums['high'], value: number): void {
   if (value > spread.max) spread.max = value;
 }
 
+/** The end may fall between two samples; it belongs to the extremes all the same. */
+function spreadOf({ sum, min, max }: Sums['high'], samples: number, last: number): Spread {
+  return { mean: sum / samples, min: Math.min(min, last), max: Math.max(max, last), last };
+}
+
 function resultOf(sums: Sums, car: Car, averagedS: number): LoopResult {
   const { samples, means, high, low } = sums;
   const last = readCar(car);
   const books = car.network.books();
   const mean = (name: (typeof MEANS)[number]): number => means[name] / samples;
   return {
-    highSideGaugePa: { mean: high.sum / samples, min: high.min, max: high.max, last: last.highSideGaugePa },
-    lowSideGaugePa: { mean: low.sum / samples, min: low.min, max: low.max, last: last.lowSideGaugePa },
+    highSideGaugePa: spreadOf(high, samples, last.highSideGaugePa),
+    lowSideGaugePa: spreadOf(low, samples, last.lowSideGaugePa),
     ventK: mean('ventK'),
     superheatK: mean('superheatK'),
     subcoolingK: mean('subcoolingK'),

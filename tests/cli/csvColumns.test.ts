@@ -27,3 +27,10 @@ describe('two columns of a comma-separated file', () => {
     );
   });
 });
+
+describe('numbers in a file', () => {
+  it('may have a power of ten, never be hexadecimal', () => {
+    expect(csvPairs('f.csv', 'a,b\n1e5,-2.5E-1\n', ['a', 'b']).pairs).toEqual([[100_000, -0.25]]);
+    expect(() => csvPairs('f.csv', 'a,b\n1,0x10\n', ['a', 'b'])).toThrow('f.csv:2:3');
+  });
+});

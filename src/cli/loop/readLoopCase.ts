@@ -9,6 +9,8 @@ import { parseQuantity, QuantityError } from '../../units/quantity';
 import type { QuantityKind } from '../../units/unitTable';
 import { say } from '../../words/words';
 import { UsageError } from '../verb';
+import { plainNumber } from '../writtenNumber';
+import { inWrittenUnit } from './inWrittenUnit';
 
 /** As written by a person; the same names on the command line and in a cases file. */
 export interface LoopCase {
@@ -48,7 +50,8 @@ export function readLoopCase(given: LoopCase): LoopRun {
     throw new UsageError(say({ id: 'loop.need' }));
   const vehicle = oneOf('vehicle', given.vehicle, vehicleIds);
   const engineOff = oneOf('engine', given.engine ?? 'on', ['on', 'off'] as const) === 'off';
-  const durationS = 60 * number('minutes', given.minutes ?? '15', 0.05, 1440);
+  const durationS = 60 * number('minutes', given.minutes ?? '15', 0.05, 1440, 'min');
+  const rpm = number('rpm', given.rpm ?? '1500', 500, 6000, 'rpm');
   const averageS =
     given.average === undefined ? USUAL_AVERAGE_S : quantity('average', given.average, 'time', 1, 86400);
   return {
@@ -60,7 +63,7 @@ export function readLoopCase(given: LoopCase): LoopRun {
     ),
     ambientK: quantity('ambient', given.ambient, 'temperature', 263.15, 323.15),
     relativeHumidity: quantity('humidity', given.humidity ?? '50%', 'ratio', 0, 1),
-    engineRevPerS: engineOff ? 0 : number('rpm', given.rpm ?? '1500', 500, 6000) / 60,
+    engineRevPerS: engineOff ? 0 : rpm / 60,
     durationS,
     averageS: Math.min(averageS, durationS),
     cabin: oneOf('cabin', given.cabin ?? 'open', ['open', 'closed'] as const),
@@ -76,6 +79,8 @@ function readFaults(vehicle: string, written: readonly string[]): ActiveFault[] 
     if (!faultOf(id).applies(vehicleOf(vehicle)))
       throw new UsageError(say({ id: 'loop.doesNotApply', values: { fault: id } }));
   }
+  const twice = faults.find(({ id }, i) => faults.findIndex((other) => other.id === id) < i);
+  if (twice) throw new UsageError(say({ id: 'loop.faultTwice', values: { fault: twice.id } }));
   const pair = clash(faults.map(({ id }) => id));
   if (pair) throw new UsageError(say({ id: 'loop.clash', values: { first: pair[0], second: pair[1] } }));
   return faults;
@@ -83,9 +88,8 @@ function readFaults(vehicle: string, written: readonly string[]): ActiveFault[] 
 
 function readFault(text: string): ActiveFault {
   const [id, written = '', ...rest] = text.split('=');
-  const severity = Number(written);
-  const fine =
-    rest.length === 0 && faultIds.includes(id) && written.trim() !== '' && severity >= 0 && severity <= 1;
+  const severity = plainNumber(written) ?? Number.NaN;
+  const fine = rest.length === 0 && faultIds.includes(id) && severity >= 0 && severity <= 1;
   if (!fine)
     throw new UsageError(say({ id: 'loop.notAFault', values: { given: text, known: faultIds.join(', ') } }));
   return { id, severity };
@@ -97,23 +101,27 @@ function oneOf<Value extends string>(option: string, given: string, allowed: rea
   throw new UsageError(say({ id: 'loop.unknown', values: { option, given, allowed: allowed.join(', ') } }));
 }
 
-function number(option: string, given: string, least: number, most: number): number {
-  const value = given.trim() === '' ? Number.NaN : Number(given);
-  return within(option, value, given, least, most);
+function number(option: string, given: string, least: number, most: number, unit: string): number {
+  const value = plainNumber(given);
+  if (value === undefined) throw new UsageError(say({ id: 'loop.notANumber', values: { option, given } }));
+  if (value >= least && value <= most) return value;
+  throw outOfRange(option, given, `${least} ${unit}`, `${most} ${unit}`);
 }
 
 function quantity(option: string, given: string, kind: QuantityKind, least: number, most: number): number {
+  const value = parsed(option, given, kind);
+  if (value >= least && value <= most) return value;
+  throw outOfRange(option, given, inWrittenUnit(least, given, kind), inWrittenUnit(most, given, kind));
+}
+
+function parsed(option: string, given: string, kind: QuantityKind): number {
   try {
-    return within(option, parseQuantity(given, kind), given, least, most);
+    return parseQuantity(given, kind);
   } catch (error) {
     if (error instanceof QuantityError) throw new UsageError(`--${option} ${error.message}`);
     throw error;
   }
 }
 
-function within(option: string, value: number, given: string, least: number, most: number): number {
-  if (value >= least && value <= most) return value;
-  throw new UsageError(
-    say({ id: 'loop.range', values: { option, given, least: `${least}`, most: `${most}` } }),
-  );
-}
+const outOfRange = (option: string, given: string, least: string, most: string): UsageError =>
+  new UsageError(say({ id: 'loop.range', values: { option, given, least, most } }));

@@ -1,8 +1,8 @@
 /** `loop`: one car's refrigerant loop, run for some minutes without a bench; or many, one JSON line each. */
-import { runLoop } from '../../plant/runLoop';
+import { type LoopRun, runLoop } from '../../plant/runLoop';
 import { say } from '../../words/words';
 import { readCases } from '../loop/readCases';
-import { type LoopCase, readLoopCase } from '../loop/readLoopCase';
+import { readLoopCase } from '../loop/readLoopCase';
 import { traceLoop } from '../loop/traceLoop';
 import { defineVerb, UsageError } from '../verb';
 
@@ -31,11 +31,12 @@ export default defineVerb({
     if (cases !== undefined) {
       if (written.vehicle !== undefined || trace !== undefined)
         throw new UsageError(say({ id: 'loop.need' }));
-      for (const one of readCases(cases, io.readFile(cases))) io.line({ case: one, ...timed(one) });
+      for (const { given, run } of readCases(cases, io.readFile(cases)))
+        io.line({ case: given, ...timed(run) });
       return 0;
     }
     const traced = trace === undefined ? undefined : traceLoop();
-    const answer = timed(written, traced?.eachSecond);
+    const answer = timed(readLoopCase(written), traced?.eachSecond);
     if (trace !== undefined && traced) io.writeFile(trace, traced.csv());
     io.json(answer);
     return 0;
@@ -43,8 +44,7 @@ export default defineVerb({
 });
 
 /** The answer with how many times faster than the clock it came. */
-function timed(given: LoopCase, eachSecond?: Parameters<typeof runLoop>[1]): Record<string, unknown> {
-  const run = readLoopCase(given);
+function timed(run: LoopRun, eachSecond?: Parameters<typeof runLoop>[1]): Record<string, unknown> {
   const start = process.hrtime.bigint();
   const { stateHash, ...result } = runLoop(run, eachSecond);
   const seconds = Number(process.hrtime.bigint() - start) / 1e9;

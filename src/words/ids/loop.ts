@@ -23,4 +23,7 @@ export interface LoopWords {
   'loop.clash': 'first' | 'second';
   'loop.notJson': 'place' | 'reason';
   'loop.unknownKey': 'key' | 'known' | 'place';
+  'loop.notANumber': 'given' | 'option';
+  'loop.faultTwice': 'fault';
+  'loop.noCases': 'file';
 }
