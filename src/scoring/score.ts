@@ -14,6 +14,7 @@ import { rowMoments } from './rowMoments';
 export const PASS_MARK = 75;
 const MINORS_THAT_ARE_SERIOUS = 3;
 const SERIOUS_CAP = 0.5;
+const HALF_REACHED = 0.5;
 
 export interface ScoringRubric {
   readonly rules: readonly Rule[];
@@ -95,9 +96,9 @@ function shareOf(rule: Rule, { status, share, times }: Verdict): number {
   return isMinor ? Math.max(0, 1 - times / MINORS_THAT_ARE_SERIOUS) : share;
 }
 
-/** An outcome that is partly reached only loses points; it weighs as its severity says when nothing of it is left. */
+/** An outcome that is at least half reached only loses points; under that it weighs as its severity says. */
 function severityOf(rule: Rule, { share, times }: Verdict): Severity {
-  if ('outcome' in rule && share > 0) return 'minor';
+  if ('outcome' in rule && share >= HALF_REACHED) return 'minor';
   if (rule.severity === 'minor' && times >= MINORS_THAT_ARE_SERIOUS) return 'serious';
   return rule.severity;
 }

@@ -33,7 +33,8 @@ export function sessionSignals(plant: Plant): readonly SessionSignal[] {
     bool(`cause.${cause}.named`, (book) => book.causes.at(-1) === cause);
   for (const part of plant.choices('replaceable'))
     bool(`part.${part}.replaced`, (book) => book.replaced.includes(part));
-  for (const answer of DECISIONS) bool(`decision.${answer}`, (book) => book.decisions.includes(answer));
+  // In force is the last one written.
+  for (const answer of DECISIONS) bool(`decision.${answer}`, (book) => book.decisions.at(-1) === answer);
   found.push({
     id: 'label.writtenKg',
     unit: 'kg',

@@ -31,8 +31,10 @@ const ev = (id: string, subject?: string) => (subject === undefined ? { id } : {
 const open = ev('coupler-opened', 'charging');
 const coupled = ev('coupled', 'charging');
 const low = ev('can-open-to', 'low');
-const charged = { 'decision.stop-charging': ON };
+const charged = { 'decision.stop-charging': ON, 'cans.netIntoLoopKg': 0.48, 'vent.airflowRatio': 1 };
 const running = { 'engine.rpm': 1500, 'ac.on': ON };
+const mended = { 'part.fan.replaced': ON, 'highSide.gaugePressurePa': 1_500_000, 'vent.airflowRatio': 1 };
+const turning = { ...running, 'clutch.turning': ON };
 
 const cases: Readonly<Record<string, Case>> = {
   // The same coupler, opened without goggles: at 21 kPa it is a joint under pressure, at 20 kPa it is not yet one.
@@ -113,6 +115,16 @@ const cases: Readonly<Record<string, Case>> = {
       at(10, { 'clutch.turning': 0 }, ev('noted', 'scale')),
     ],
   },
+  causesFew: {
+    broken: [at(0, {}, ev('diagnosed'))],
+    brokenBy: { 'cause.guessedCount': 1 },
+    kept: [at(0, {}, ev('diagnosed'))],
+  },
+  oneMind: {
+    broken: [at(0, {}, ev('decided'))],
+    brokenBy: { 'decisions.takenBackCount': 1 },
+    kept: [at(0, {}, ev('decided'))],
+  },
   causeRight: { broken: [at(0)], brokenBy: { 'cause.wrongCount': 1 }, kept: [at(0)] },
   partsRight: {
     broken: [at(0, {}, ev('diagnosed'))],
@@ -145,7 +157,11 @@ const cases: Readonly<Record<string, Case>> = {
   },
   saidStop: {
     broken: [at(0, {}, low), at(10, {}, ev('decided', 'charge'))],
-    kept: [at(0, {}, low), at(10, {}, ev('decided', 'stop-charging'))],
+    kept: [at(0, {}, low), at(10, charged, ev('decided', 'stop-charging'))],
+  },
+  stopMeant: {
+    broken: [at(0, charged, ev('decided', 'stop-charging')), at(10, {}, ev('can-opened', 'can-1'))],
+    kept: [at(0, {}, ev('can-opened', 'can-1')), at(10, charged, ev('decided', 'stop-charging'))],
   },
   labelWritten: {
     broken: [at(0, {}, ev('labelled'))],
@@ -183,7 +199,25 @@ const cases: Readonly<Record<string, Case>> = {
     broken: [at(0, {}, ev('decided')), at(10, { 'cans.netIntoLoopKg': 0.0051 })],
     kept: [at(0, {}, ev('decided')), at(10, { 'cans.netIntoLoopKg': 0.005 })],
   },
-  saidNo: { broken: [at(0, {}, ev('decided', 'refer'))], kept: [at(0, {}, ev('decided', 'do-not-charge'))] },
+  saidNo: {
+    broken: [
+      at(0, { 'decision.do-not-charge': ON }),
+      at(10, { 'decision.do-not-charge': 0 }, ev('finished')),
+    ],
+    kept: [at(0, { 'decision.do-not-charge': ON }), at(10, {}, ev('finished'))],
+  },
+  neverCharge: {
+    broken: [at(0, {}, ev('decided', 'charge')), at(10, {}, ev('decided', 'do-not-charge'))],
+    kept: [at(0, {}, ev('decided', 'do-not-charge'))],
+  },
+  decidedOnReadings: {
+    broken: [at(0, running, ev('noted', 'high-gauge')), at(10, {}, ev('decided', 'do-not-charge'))],
+    kept: [at(0, turning, ev('noted', 'high-gauge')), at(10, {}, ev('decided', 'do-not-charge'))],
+  },
+  namedOnReadings: {
+    broken: [at(0, {}, ev('replaced', 'fan')), at(10, turning, ev('noted', 'high-gauge'))],
+    kept: [at(0, turning, ev('noted', 'high-gauge')), at(10, {}, ev('diagnosed', 'condenser-fan-dead'))],
+  },
   chargeKept: {
     broken: [at(0, {}, ev('decided'))],
     brokenBy: { 'charge.errorKg': 0.031 },
@@ -199,20 +233,20 @@ const cases: Readonly<Record<string, Case>> = {
     kept: [at(0, {}, ev('diagnosed')), at(10, {}, ev('replaced', 'fan'))],
   },
   fanSeen: {
-    broken: [at(0, {}, ev('looked', 'fan')), at(10, { 'clutch.turning': ON })],
-    kept: [at(0, { 'clutch.turning': ON }, ev('looked', 'fan'))],
+    broken: [at(0, {}, ev('looked', 'fan')), at(10, turning, ev('replaced', 'fan'))],
+    kept: [at(0, turning, ev('looked', 'fan')), at(10, {}, ev('diagnosed', 'condenser-fan-dead'))],
   },
+  // Three minutes less a step; or with the clutch out, or with the blower off.
   provedAtIdle: {
     broken: [
-      at(0, { ...running, 'part.fan.replaced': ON, 'highSide.gaugePressurePa': 1_500_000 }),
+      at(0, { ...turning, ...mended }),
       at(8999),
       at(9000, { 'highSide.gaugePressurePa': 1_900_000 }),
+      at(9001, { 'highSide.gaugePressurePa': 1_500_000, 'clutch.turning': 0 }),
+      at(20_000, { 'clutch.turning': ON, 'vent.airflowRatio': 0 }),
+      at(30_000),
     ],
-    kept: [
-      at(0, { ...running, 'part.fan.replaced': ON, 'highSide.gaugePressurePa': 1_500_000 }),
-      at(8999),
-      at(9000),
-    ],
+    kept: [at(0, { ...turning, ...mended }), at(8999), at(9000)],
   },
 };
 
@@ -280,8 +314,8 @@ describe('a rule', () => {
   it('gives an outcome points by a straight line', () => {
     const share = (error: number): number =>
       judge(rule('chargeWeighed'), [at(0, {}, low)], { 'charge.errorKg': error }).share;
-    expect(share(0.0475)).toBeCloseTo(0.5, 12);
-    expect(share(0.075)).toBe(0);
+    expect(share(0.035)).toBeCloseTo(0.5, 12);
+    expect(share(0.05)).toBe(0);
     expect(share(0.5)).toBe(0);
   });
 });

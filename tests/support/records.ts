@@ -40,6 +40,8 @@ const AT_REST: readonly (readonly [id: string, unit: string, value: number])[] =
   ['port.port-b.traced', 'bool', 0],
   ['probe.air.centre-vent', 'bool', 0],
   ['decision.stop-charging', 'bool', 0],
+  ['decision.do-not-charge', 'bool', 0],
+  ['vent.airflowRatio', '1', 0],
   ['part.fan.replaced', 'bool', 0],
 ];
 

@@ -27,6 +27,12 @@ const middleOf = (kind: string, last: string) => (id: string) =>
 const count = (values: readonly number[], wanted: number): number =>
   values.filter((v) => v === wanted).length;
 const eventsOf = ({ events }: Whole, id: string) => events.filter((event) => event.id === id);
+/** Each subject once. */
+const namesOf = (whole: Whole, id: string): string[] => [
+  ...new Set(eventsOf(whole, id).map(({ subject = '' }) => subject)),
+];
+/** Decisions of which one excludes the others; to stop is none of them. */
+const EXCLUDING: ReadonlySet<string> = new Set(['charge', 'do-not-charge', 'refer']);
 const lastSubject = (whole: Whole, id: string): string | undefined => eventsOf(whole, id).at(-1)?.subject;
 
 const measures = {
@@ -55,6 +61,14 @@ const measures = {
   'cause.wrongCount': {
     unit: '1',
     of: (w) => (w.rightCauses.includes(lastSubject(w, 'diagnosed') ?? '') ? 0 : 1),
+  },
+  'cause.guessedCount': {
+    unit: '1',
+    of: (w) => namesOf(w, 'diagnosed').filter((cause) => !w.rightCauses.includes(cause)).length,
+  },
+  'decisions.takenBackCount': {
+    unit: '1',
+    of: (w) => Math.max(0, namesOf(w, 'decided').filter((answer) => EXCLUDING.has(answer)).length - 1),
   },
   'parts.wrongCount': {
     unit: '1',
