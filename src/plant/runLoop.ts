@@ -47,6 +47,8 @@ export interface LoopResult {
   readonly superheatK: number;
   readonly subcoolingK: number;
   readonly dischargeK: number;
+  readonly suctionK: number;
+  readonly liquidLineK: number;
   readonly suctionSuperheatK: number;
   readonly condensingOverAmbientK: number;
   readonly cyclesPerMin: number;
@@ -114,6 +116,8 @@ const MEANS = [
   'superheatK',
   'subcoolingK',
   'dischargeK',
+  'suctionK',
+  'liquidLineK',
   'suctionSuperheatK',
   'capacityW',
   'compressorW',
@@ -178,6 +182,8 @@ function resultOf(sums: Sums, car: Car, averagedS: number): LoopResult {
     superheatK: mean('superheatK'),
     subcoolingK: mean('subcoolingK'),
     dischargeK: mean('dischargeK'),
+    suctionK: mean('suctionK'),
+    liquidLineK: mean('liquidLineK'),
     suctionSuperheatK: mean('suctionSuperheatK'),
     condensingOverAmbientK: sums.condensingK / samples,
     cyclesPerMin: ((car.number('clutchCycles') - sums.cycles) * 60) / averagedS,

@@ -54,7 +54,9 @@ describe('a healthy car standing with its fan on, windows open', () => {
 
     for (const ambientC of [21, 27, 32, 38]) {
       it(`${car}, cabin shut, ${ambientC} °C: vent settles at 4 to 10 °C (common practice, no source)`, () => {
-        const { ventK } = steady(car, { ambientC, cabin: 'closed', minutes: 30, averageS: 480 });
+        // the hottest takes longest to pull down
+        const minutes = ambientC < 35 ? 20 : 30;
+        const { ventK } = steady(car, { ambientC, cabin: 'closed', minutes, averageS: 300 });
         expect(celsius(ventK)).toBeGreaterThan(closedCabinVent.vent_degC[0]);
         expect(celsius(ventK)).toBeLessThan(closedCabinVent.vent_degC[1]);
       });
@@ -62,10 +64,12 @@ describe('a healthy car standing with its fan on, windows open', () => {
 
     it(`${car}: hot gas 70 to 110 °C, liquid line 40 to 60 °C, suction line 2 to 17 °C (common practice)`, () => {
       const settled = steady(car);
-      expect(celsius(settled.dischargeK)).toBeGreaterThan(68);
+      expect(celsius(settled.dischargeK)).toBeGreaterThan(70);
       expect(celsius(settled.dischargeK)).toBeLessThan(110);
-      expect(celsius(settled.condensingOverAmbientK + 305.15 - settled.subcoolingK)).toBeGreaterThan(40);
-      expect(celsius(settled.condensingOverAmbientK + 305.15 - settled.subcoolingK)).toBeLessThan(60);
+      expect(celsius(settled.liquidLineK)).toBeGreaterThan(40);
+      expect(celsius(settled.liquidLineK)).toBeLessThan(60);
+      expect(celsius(settled.suctionK)).toBeGreaterThan(2);
+      expect(celsius(settled.suctionK)).toBeLessThan(17);
     });
   }
 });
