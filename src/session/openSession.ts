@@ -16,6 +16,7 @@ export interface OpenOptions {
   readonly observe?: Observer;
 }
 
+/** Throws `OtherLogError` for a log of another engine or scenario, `BrokenLogError` for one no session can have left. */
 export function openSession(scenario: Scenario, { mode, seed, log, observe }: OpenOptions): SessionCore {
   return sessionCore({
     job: scenario.job,

@@ -14,6 +14,7 @@ import { asCommand, shapeProblem } from './commandShape';
 import type { Advance, LoggedCommand, Mode, SessionCore, SessionLog, SessionView } from './corePort';
 import { engineHash } from './engineHash';
 import { goneBackTo, isRewind, liveLog } from './liveLog';
+import { BrokenLogError, numberOf, refuseDisorder, refuseOther } from './logProblem';
 import { type Observer, type RunSnapshot, type SessionJob, type SessionRun, sessionRun } from './sessionRun';
 import { sessionView } from './sessionView';
 import { toldOutcome } from './toldEvents';
@@ -23,7 +24,7 @@ export interface CoreOptions {
   readonly seed: number;
   readonly mode: Mode;
   readonly plant: Plant;
-  /** Run this log first: the session stands where it stood. */
+  /** Run this log first: the session stands where it stood. Throws `OtherLogError`, `BrokenLogError`. */
   readonly log?: SessionLog;
   readonly observe?: Observer;
 }
@@ -105,10 +106,30 @@ export function sessionCore({ job, seed, mode, plant, log, observe }: CoreOption
   });
   const clockMayRun = (): boolean => run.controller.phase === 'work' && run.book.stopped === null;
 
-  if (log) {
-    commands = [...log.commands];
-    runLive(liveLog(commands), 0, log.lastStep);
-  }
+  /** Runs a log that was handed in: each command has to pass what it would have had to pass when it was given. */
+  const runGiven = (given: SessionLog): void => {
+    refuseOther(given, { engineHash, scenarioHash: job.scenarioHash });
+    refuseDisorder(given);
+    commands = [...given.commands];
+    const runTo = (step: number, number: number): void => {
+      for (; plant.step < step; stepOnce()) if (!clockMayRun()) throw standing(run, number);
+    };
+    commands.forEach(({ command }, at) => {
+      const problem = shapeProblem(command);
+      if (problem) throw new BrokenLogError(at + 1, problem.reason, problem.params);
+    });
+    for (const entry of liveLog(commands)) {
+      const number = numberOf(commands, entry);
+      runTo(entry.step, number);
+      const problem = isRewind(entry) ? null : gate(run, mode, job, entry.command);
+      if (problem) throw new BrokenLogError(number, problem.reason, problem.params);
+      const outcome = run.perform(entry.command);
+      if (!outcome.ok) throw new BrokenLogError(number, outcome.reason, outcome.params);
+      live.push(entry);
+    }
+    runTo(given.lastStep, 0);
+  };
+  if (log) runGiven(log);
   return {
     get step() {
       return plant.step;
@@ -145,6 +166,12 @@ export function sessionCore({ job, seed, mode, plant, log, observe }: CoreOption
     },
     markScored: () => run.hear({ type: 'scored' }),
   };
+}
+
+/** The clock ran on in a log where it had to stand. */
+function standing({ controller: { phase } }: SessionRun, number: number): BrokenLogError {
+  const reason = phase === 'briefing' ? 'notBegun' : phase === 'work' ? 'stopped' : 'over';
+  return new BrokenLogError(number, `session.refused.${reason}`);
 }
 
 /** What the session itself forbids now: before it began, after it ended, while it is stopped, by mode. */

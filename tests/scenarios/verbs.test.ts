@@ -130,6 +130,33 @@ describe('replay', () => {
     expect(JSON.parse(replayed.out)[0]).toMatchObject({ sameEngine: false, holds: false, now: null });
   });
 
+  it('does not hold for a log with a command that could not have been given, and names it', async () => {
+    const saved = await call(['play', SCENARIO, '--plan', 'nothing', '--save', 's.json']);
+    const file = saved.files.get('s.json') as string;
+    const wear = { step: 5, command: { do: 'wear', item: 'goggles' } };
+    const forgeries: readonly (readonly [insert: object, at: number, command: number])[] = [
+      [{ step: 0, command: { do: 'waer', item: 'goggles' } }, 1, 2],
+      [{ step: 0, command: { do: 'engine', rpm: 9000 } }, 1, 2],
+      [{ step: 0, command: { do: 'uncouple', hose: 'charging' } }, 1, 2],
+      [{ step: 9, command: { do: 'rewind', step: 3 } }, 1, 2],
+      [{ step: 0, command: { do: 'wear', item: 'goggles' } }, 0, 1],
+      [{ ...wear, step: 15_000 }, 2, 3],
+      [{ ...wear, step: 15_001 }, 1, 3],
+    ];
+    for (const [insert, at, command] of forgeries) {
+      const forged = JSON.parse(file);
+      forged.log.commands.splice(at, 0, insert);
+      const replayed = await call(['replay', 's.json'], { 's.json': JSON.stringify(forged) });
+      expect(replayed.code).toBe(1);
+      expect(JSON.parse(replayed.out)[0]).toMatchObject({ holds: false, now: null, broken: { command } });
+      expect(JSON.parse(replayed.out)[0].broken.reason).toMatch(/[.?]$/);
+    }
+    const longer = JSON.parse(file);
+    longer.log.lastStep += 50;
+    const replayed = await call(['replay', 's.json'], { 's.json': JSON.stringify(longer) });
+    expect(JSON.parse(replayed.out)[0]).toMatchObject({ holds: false, broken: { command: 0 } });
+  });
+
   it('is bad input for what is no session', async () => {
     const { code, notes } = await call(['replay', 's.json'], { 's.json': '{"log":{}}' });
     expect(code).toBe(2);

@@ -1,9 +1,12 @@
 /** `replay FILE...`: each saved session run again from its log; does the score it was saved with hold? */
+
+import type { SessionCore } from '../../session/corePort';
 import { engineHash } from '../../session/engineHash';
+import { BrokenLogError } from '../../session/logProblem';
 import { openSession } from '../../session/openSession';
 import { scenarioById } from '../../session/scenario/library';
 import { readSessionFile, type SessionFile } from '../../session/sessionFile';
-import { word } from '../../words/words';
+import { isWordId, say, word } from '../../words/words';
 import type { Io } from '../io';
 import { scoredSession } from '../scoredSession';
 import { defineVerb, UsageError } from '../verb';
@@ -29,14 +32,25 @@ function read(file: string, io: Io): SessionFile {
   }
 }
 
-/** A session of another engine or of a changed scenario is told with its stored score and not run. */
+/**
+ * A session of another engine or of a changed scenario is told with its stored score and not run. A log with a command
+ * that could not have been given does not hold; `broken` says which and why.
+ */
 function replay({ log, last }: SessionFile) {
   const scenario = scenarioOrUsage(log.scenarioId);
   const sameEngine = log.engineHash === engineHash;
   const sameScenario = log.scenarioHash === scenario.hash;
   const head = { scenario: log.scenarioId, seed: log.seed, mode: log.mode, sameEngine, sameScenario };
   if (!sameEngine || !sameScenario) return { ...head, holds: false, stored: last, now: null };
-  const core = openSession(scenario, { mode: log.mode, seed: log.seed, log });
+  let core: SessionCore;
+  try {
+    core = openSession(scenario, { mode: log.mode, seed: log.seed, log });
+  } catch (error) {
+    if (!(error instanceof BrokenLogError)) throw error;
+    const { number, reason, params } = error;
+    const told = isWordId(reason) ? say({ id: reason, values: params }) : reason;
+    return { ...head, holds: false, stored: last, now: null, broken: { command: number, reason: told } };
+  }
   const { printed } = scoredSession(scenario, core);
   const { score, reported, logHash, stateHash } = printed;
   const holds =

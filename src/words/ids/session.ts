@@ -6,6 +6,7 @@ export interface SessionWords {
   'session.refused.stopped': never;
   'session.refused.noGoingBack': never;
   'session.refused.notYetLived': never;
+  'session.refused.outOfOrder': never;
   'session.refused.noHints': never;
   'session.refused.noSuchHint': 'levels';
   'session.refused.noSuchCommand': 'command';
