@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Car } from '../../../src/loop/car/car';
 import { createCar } from '../../../src/loop/car/createCar';
 import { vehicleOf } from '../../../src/loop/car/vehicles';
 import { runLoop } from '../../../src/plant/runLoop';
@@ -84,9 +85,22 @@ describe('the books of a car in every state', () => {
   }
 });
 
+function startedHot(id: CarId): Car {
+  const vehicle = vehicleOf(id);
+  const car = createCar(vehicle, {
+    refrigerant: 'R-134a',
+    chargeKg: vehicle.label.charge,
+    ambientK: 308.15,
+    relativeHumidity: 0.5,
+    stood: 'soaked',
+  });
+  car.set({ engineRevPerS: 25, airConditioningOn: true, blowerStep: 4, recirculated: true });
+  return car;
+}
+
 describe('the step', () => {
   for (const car of CARS) {
-    it(`${car}: settles alike to 0.5 % between 5 and 50 ms`, () => {
+    it(`${car}: settles alike to 0.5 % between 5 and 50 ms, so with the air side looked at every 20 to 200 ms`, () => {
       const asked = { minutes: 6, averageS: 60 } as const;
       const fine = steady(car, { ...asked, stepS: 0.005 });
       for (const stepS of [0.02, 0.05]) {
@@ -94,6 +108,21 @@ describe('the step', () => {
         expect(Math.abs(coarse.highSideGaugePa.mean / fine.highSideGaugePa.mean - 1)).toBeLessThan(0.005);
         expect(Math.abs(coarse.lowSideGaugePa.mean / fine.lowSideGaugePa.mean - 1)).toBeLessThan(0.005);
         expect(Math.abs(coarse.capacityW / fine.capacityW - 1)).toBeLessThan(0.005);
+        expect(Math.abs(coarse.ventK - fine.ventK)).toBeLessThan(0.05);
+      }
+    });
+
+    it(`${car}: pulls a hot cabin down alike, to 0.2 K at the vent and 0.1 K in the cabin, with the air side at 20 to 200 ms`, () => {
+      const afterAMinute = (stepS: number): readonly [ventK: number, cabinK: number] => {
+        const made = startedHot(car);
+        for (let i = 0; i < Math.round(60 / stepS); i++) made.step(stepS);
+        return [made.number('coilOutletK'), made.number('cabinK')];
+      };
+      const [vent, cabin] = afterAMinute(0.005);
+      for (const stepS of [0.02, 0.05]) {
+        const [coarseVent, coarseCabin] = afterAMinute(stepS);
+        expect(Math.abs(coarseVent - vent)).toBeLessThan(0.2);
+        expect(Math.abs(coarseCabin - cabin)).toBeLessThan(0.1);
       }
     });
 

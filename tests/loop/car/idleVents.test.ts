@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import vents from '../../reference/loop/idleVents.json';
 import { celsius, steady } from '../steady';
 
-// The bend: at idle the hatchback's compressor is too small at 20 and 25 °C to reach every band. What it shows, band by band.
+// The bend: at idle the hatchback's vents are warmer than most of these bands; by how much at most, band by band. The weather
+// stands for the inlet; with the windows open what the coil breathes is up to 2 K cooler.
 const OVER_K: Readonly<Record<string, number>> = {
   '20/0.55': 0.5,
   '25/0.55': 2.1,
