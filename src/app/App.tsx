@@ -11,25 +11,35 @@ import type { Mode, SessionLog } from '../session/corePort';
 import { word } from '../words/words';
 import { type Asked, freshSeed, readAddress, writeAddress } from './address';
 import { bestOf } from './bestResults';
-import { keepLog, keptLog } from './savedSession';
+import type { Other } from './logStanding';
+import { forgetLog, type KeptSession, keepLog, keptSession } from './savedSession';
 import { shelfFacts } from './scenarioFacts';
 import { changeSettings, settings } from './settings';
 
 const SessionPage = lazy(() => import('./SessionPage'));
+const OtherSession = lazy(() => import('./OtherSession'));
 
 type Over = 'menu' | 'help' | null;
 
 interface Opening {
   readonly asked: Asked;
   readonly log: SessionLog | null;
+  /** Set where the kept session is of another engine or scenario: then it is only shown. */
+  readonly shown: { readonly kept: KeptSession; readonly other: NonNullable<Other> } | null;
 }
 
 const sameSession = (asked: Asked, log: SessionLog): boolean =>
   log.scenarioId === asked.scenarioId && log.mode === asked.mode && log.seed === asked.seed;
 
-function openingOf(asked: Asked | null, log: SessionLog | null): Opening | null {
+/** Only a session of this engine and this scenario is run again; hashes are looked at before, not after. */
+async function openingOf(asked: Asked | null, kept: KeptSession | null): Promise<Opening | null> {
   if (!asked) return null;
-  return { asked, log: log && sameSession(asked, log) ? log : null };
+  if (!kept || !sameSession(asked, kept.log)) return { asked, log: null, shown: null };
+  const { standingOf } = await import('./logStanding');
+  const other = standingOf(kept.log);
+  return other === null
+    ? { asked, log: kept.log, shown: null }
+    : { asked, log: null, shown: { kept, other } };
 }
 
 const askedOf = (log: SessionLog): Asked => ({
@@ -43,7 +53,7 @@ function App() {
   const [over, setOver] = createSignal<Over>(null);
   const [opening, setOpening] = createSignal<Opening | null>(null);
   const [storageRefused, setStorageRefused] = createSignal(false);
-  const [kept, { refetch }] = createResource(keptLog);
+  const [kept, { refetch }] = createResource(keptSession);
   const goTo = (next: Opening | null): void => {
     history.pushState(null, '', next ? writeAddress(next.asked) : location.pathname);
     setOver(null);
@@ -52,20 +62,20 @@ function App() {
     if (!next) void refetch();
   };
   const start = (scenarioId: string, mode: Mode): void =>
-    goTo({ asked: { scenarioId, mode, seed: freshSeed(), lapse: 1 }, log: null });
-  const goOn = (): void => {
-    const log = kept();
-    if (log) goTo({ asked: askedOf(log), log });
+    goTo({ asked: { scenarioId, mode, seed: freshSeed(), lapse: 1 }, log: null, shown: null });
+  const goOn = async (): Promise<void> => {
+    const found = kept();
+    if (found) goTo(await openingOf(askedOf(found.log), found));
   };
   const readNow = async (): Promise<void> => {
-    setOpening(openingOf(readAddress(location.search), await keptLog()));
+    setOpening(await openingOf(readAddress(location.search), await keptSession()));
   };
   onMount(() => {
     void readNow();
     addEventListener('popstate', () => void readNow());
   });
   const saved = () => {
-    const log = kept();
+    const log = kept()?.log;
     return log ? { scenarioId: log.scenarioId, seconds: log.lastStep / STEPS_PER_SECOND } : null;
   };
   const keep = async (log: SessionLog): Promise<void> => {
@@ -96,6 +106,16 @@ function App() {
         />
       </Show>
       <Switch>
+        <Match when={opening()?.shown} keyed>
+          {(one) => (
+            <OtherSession
+              kept={one.kept}
+              other={one.other}
+              onHome={() => goTo(null)}
+              onThrowAway={() => void forgetLog().then(() => goTo(null))}
+            />
+          )}
+        </Match>
         <Match when={opening()} keyed>
           {(one) => (
             <Suspense fallback={<Loading title={word('app.loading.bay')} note={word('app.loading.sub')} />}>
@@ -120,7 +140,7 @@ function App() {
             saved={saved()}
             storageRefused={storageRefused()}
             onOpen={start}
-            onGoOn={goOn}
+            onGoOn={() => void goOn()}
             onHome={() => goTo(null)}
             onHelp={() => setOver('help')}
             onMenu={() => setOver('menu')}

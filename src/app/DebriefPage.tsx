@@ -3,9 +3,10 @@ import { onMount, Show } from 'solid-js';
 import { Debrief } from '../panels/Debrief';
 import { Loading } from '../panels/Loading';
 import { modeName } from '../panels/Shelf';
+import { readSessionFile } from '../session/sessionFile';
 import { word } from '../words/words';
 import { keepResult } from './bestResults';
-import { forgetLog } from './savedSession';
+import { forgetLog, keepScored } from './savedSession';
 import { saveFile } from './saveFile';
 import type { RunningSession } from './session';
 import { settings } from './settings';
@@ -28,6 +29,7 @@ export default function DebriefPage(props: DebriefPageProps) {
     <Show when={props.session.debrief()} fallback={<Loading title={word('app.loading.debrief')} />}>
       {(data) => {
         keepResult(facts.id, data());
+        void keepScored(readSessionFile(data().file));
         return (
           <Debrief
             debrief={{

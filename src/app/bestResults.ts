@@ -1,4 +1,4 @@
-/** The best scored result of each scenario, for the shelf. */
+/** The best scored result of each scenario, for the shelf. One of an assessed session counts before any of practice. */
 
 import type { DebriefData } from '../panels/debriefModel';
 import type { BestResult } from '../panels/Shelf';
@@ -19,14 +19,21 @@ export function bestOf(scenarioId: string): BestResult | null {
   return found && Number.isFinite(found.score) && Array.isArray(found.domains) ? found : null;
 }
 
+type Result = Pick<BestResult, 'score' | 'mode'>;
+
+/** In practice one may go back, so its score says less: only among results of one mode does the number decide. */
+export function isBetter(now: Result, best: Result | null): boolean {
+  if (best === null) return true;
+  if (now.mode !== best.mode) return now.mode === 'assessed';
+  return now.score > best.score;
+}
+
 export function keepResult(scenarioId: string, debrief: DebriefData): void {
-  if (!debrief.scored || (bestOf(scenarioId)?.score ?? -1) >= debrief.reported) return;
+  const now = { score: debrief.reported, mode: debrief.mode };
+  if (!debrief.scored || !isBetter(now, bestOf(scenarioId))) return;
   const domains = debrief.domains.map(({ earned, possible }) => (possible > 0 ? earned / possible : 0));
   try {
-    localStorage.setItem(
-      KEY,
-      JSON.stringify({ ...all(), [scenarioId]: { score: debrief.reported, mode: debrief.mode, domains } }),
-    );
+    localStorage.setItem(KEY, JSON.stringify({ ...all(), [scenarioId]: { ...now, domains } }));
   } catch {
     // The shelf forgets it.
   }

@@ -4,8 +4,10 @@ import { refrigerantsOf } from '../loop/car/refrigerantsOf';
 import { vehicleOf } from '../loop/car/vehicles';
 import { loadRefrigerant } from '../refrigerant/fluids';
 import type { SessionCore } from '../session/corePort';
+import { BrokenLogError, OtherLogError } from '../session/logProblem';
 import { openSession } from '../session/openSession';
 import { scenarioById } from '../session/scenario/library';
+import { isWordId, say, word } from '../words/words';
 import type { OpenRequest } from './protocol';
 import { saturationOf } from './saturationOf';
 
@@ -18,6 +20,20 @@ export async function openCore({ scenarioId, mode, seed, log }: OpenRequest): Pr
   const scenario = scenarioById(scenarioId);
   const needed = refrigerantsOf(vehicleOf(scenario.data.vehicle), scenario.data.contents.refrigerant);
   await Promise.all(needed.map(loadRefrigerant));
-  const core = openSession(scenario, { mode, seed, ...(log ? { log } : {}) });
+  const core = inWords(() => openSession(scenario, { mode, seed, ...(log ? { log } : {}) }));
   return { core, saturation: saturationOf(scenario.data.contents.refrigerant) };
+}
+
+/** Why a log was not run, for whoever reads the page. */
+function inWords<Made>(make: () => Made): Made {
+  try {
+    return make();
+  } catch (error) {
+    if (error instanceof OtherLogError)
+      throw new RangeError(error.other === 'engine' ? word('app.other.engine') : word('app.other.scenario'));
+    if (!(error instanceof BrokenLogError)) throw error;
+    const { number, reason, params } = error;
+    const told = isWordId(reason) ? say({ id: reason, values: params }) : reason;
+    throw new RangeError(word('app.other.broken', { number: String(number), reason: told }));
+  }
 }

@@ -1,9 +1,16 @@
 /**
- * The session of this browser, kept so that a killed tab loses nothing: its log, and whether it is finished. One session
- * at a time. Every call may find storage refused; then it says so and nothing else happens.
+ * The session of this browser, kept so that a killed tab loses nothing: its log with its hashes, and the score it had
+ * last. One session at a time. Every call may find storage refused; then it says so and nothing else happens.
  */
 import { type IDBPDatabase, openDB } from 'idb';
 import type { SessionLog } from '../session/corePort';
+import type { ShownLast } from '../session/sessionFile';
+
+export interface KeptSession {
+  readonly log: SessionLog;
+  /** Null until it was scored. */
+  readonly last: ShownLast | null;
+}
 
 const NAME = 'portside';
 const STORE = 'session';
@@ -20,24 +27,51 @@ function database(): Promise<IDBPDatabase> {
   return opening;
 }
 
-/** True where it could be kept. */
+/** True where it could be kept. The score stays with the very log it was made of. */
 export async function keepLog(log: SessionLog): Promise<boolean> {
   try {
-    await (await database()).put(STORE, log, KEY);
+    const before = await keptSession();
+    const last = before && sameLog(before.log, log) ? before.last : null;
+    await (await database()).put(STORE, { log, last }, KEY);
     return true;
   } catch {
     return false;
   }
 }
 
-export async function keptLog(): Promise<SessionLog | null> {
+/** Keeps the score of a finished session beside its log. */
+export async function keepScored(kept: KeptSession): Promise<void> {
   try {
-    const found: unknown = await (await database()).get(STORE, KEY);
-    return isLog(found) ? found : null;
+    await (await database()).put(STORE, kept, KEY);
+  } catch {
+    // Nothing is kept here.
+  }
+}
+
+export async function keptSession(): Promise<KeptSession | null> {
+  try {
+    return keptOf(await (await database()).get(STORE, KEY));
   } catch {
     return null;
   }
 }
+
+/** What was found in the store as a session, or null. A bare log is one that was never scored. */
+export function keptOf(found: unknown): KeptSession | null {
+  if (isLog(found)) return { log: found, last: null };
+  if (typeof found !== 'object' || found === null) return null;
+  const { log, last } = found as Partial<KeptSession>;
+  return isLog(log) ? { log, last: last ?? null } : null;
+}
+
+/** The same session at the same moment. */
+export const sameLog = (a: SessionLog, b: SessionLog): boolean =>
+  a.scenarioId === b.scenarioId &&
+  a.seed === b.seed &&
+  a.mode === b.mode &&
+  a.engineHash === b.engineHash &&
+  a.lastStep === b.lastStep &&
+  a.commands.length === b.commands.length;
 
 export async function forgetLog(): Promise<void> {
   try {

@@ -19,6 +19,14 @@ export interface AppWords {
   'app.failed.title': never;
   'app.failed.unknownScenario': 'id';
   'app.failed.error': 'reason';
+  'app.other.title': never;
+  'app.other.engine': never;
+  'app.other.scenario': never;
+  'app.other.score': 'reported';
+  'app.other.broken': 'number' | 'reason';
+  'app.other.unscored': never;
+  'app.other.save': never;
+  'app.other.throwAway': never;
   'app.storage.refused': never;
   'app.tabs.title': never;
   'app.tabs.text': never;

@@ -1,0 +1,19 @@
+/** Can a kept session be played on here? Same engine and same scenario; anything else is only shown with its score. */
+import type { SessionLog } from '../session/corePort';
+import { engineHash } from '../session/engineHash';
+import { OtherLogError, refuseOther } from '../session/logProblem';
+import { scenarios } from '../session/scenario/library';
+
+export type Other = 'engine' | 'scenario' | null;
+
+/** Which of the two is another one, or null. A scenario that does not ship any more is another one. */
+export function standingOf(log: SessionLog): Other {
+  const scenarioHash = scenarios.find(({ data }) => data.id === log.scenarioId)?.hash ?? '';
+  try {
+    refuseOther(log, { engineHash, scenarioHash });
+    return null;
+  } catch (error) {
+    if (error instanceof OtherLogError) return error.other;
+    throw error;
+  }
+}

@@ -1,0 +1,53 @@
+/** What is done with a session this browser kept, and which result is the best. */
+import { describe, expect, it } from 'vitest';
+import { isBetter } from '../../src/app/bestResults';
+import { standingOf } from '../../src/app/logStanding';
+import { openCore } from '../../src/app/openCore';
+import { keptOf, sameLog } from '../../src/app/savedSession';
+import { openSession } from '../../src/session/openSession';
+import { scenarioById } from '../../src/session/scenario/library';
+
+const log = openSession(scenarioById('warm-at-the-lights'), { mode: 'practice', seed: 4 }).log();
+const other = '0123456789abcdef';
+const last = { score: 80, reported: 80, logHash: other, stateHash: other, engineHash: other };
+
+describe('a kept session', () => {
+  it('is run again only by the engine and in the scenario it was played with', () => {
+    expect(standingOf(log)).toBeNull();
+    expect(standingOf({ ...log, engineHash: other })).toBe('engine');
+    expect(standingOf({ ...log, scenarioHash: other })).toBe('scenario');
+    expect(standingOf({ ...log, scenarioId: 'gone' })).toBe('scenario');
+  });
+
+  it('that cannot be run is refused in words', async () => {
+    const { scenarioId, mode, seed } = log;
+    const open = (given: typeof log) => openCore({ scenarioId, mode, seed, log: given });
+    await expect(open({ ...log, engineHash: other })).rejects.toThrow(/another version of the model/);
+    await expect(open({ ...log, scenarioHash: other })).rejects.toThrow(/scenario has been changed/);
+    const odd = [{ step: 0, command: { do: 'finish' } }] as const;
+    await expect(open({ ...log, commands: odd })).rejects.toThrow(/action 1 .* not begun/);
+  });
+
+  it('comes with the score it had', () => {
+    expect(keptOf({ log, last })).toEqual({ log, last });
+    expect(keptOf({ log })).toEqual({ log, last: null });
+    expect(keptOf(log)).toEqual({ log, last: null });
+    expect(keptOf({ last })).toBeNull();
+    expect(keptOf('x')).toBeNull();
+  });
+
+  it('keeps its score only as long as nothing more was done', () => {
+    expect(sameLog(log, { ...log })).toBe(true);
+    expect(sameLog(log, { ...log, lastStep: 1 })).toBe(false);
+  });
+});
+
+describe('the best result', () => {
+  it('is an assessed one, whatever practice reached', () => {
+    expect(isBetter({ score: 100, mode: 'practice' }, { score: 60, mode: 'assessed' })).toBe(false);
+    expect(isBetter({ score: 60, mode: 'assessed' }, { score: 100, mode: 'practice' })).toBe(true);
+    expect(isBetter({ score: 61, mode: 'assessed' }, { score: 60, mode: 'assessed' })).toBe(true);
+    expect(isBetter({ score: 60, mode: 'practice' }, { score: 60, mode: 'practice' })).toBe(false);
+    expect(isBetter({ score: 0, mode: 'practice' }, null)).toBe(true);
+  });
+});
