@@ -47,6 +47,7 @@ function canOf(session: SessionModel, tool: string | null): CanFrame | null {
     tiltDeg: can.tiltDeg,
     valveSixteenths: can.valveSixteenths,
     mounted: can.onto !== null,
+    onto: can.onto === 'charging' || can.onto === 'utility' ? can.onto : null,
     frostLevel: session.signal(`can.${can.id}.chilled`) === 1 && !Number.isNaN(level) ? level : null,
     onScale: can.place === 'scale',
     readout: weighed ? inWords(writeMass(massKg, session.units().mass)) : null,

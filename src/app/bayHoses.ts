@@ -5,6 +5,7 @@ const PAIRS: readonly (readonly [core: string, bay: BayHose])[] = [
   ['charging', 'charging'],
   ['gauge-low', 'low'],
   ['gauge-high', 'high'],
+  ['utility', 'utility'],
 ];
 
 export const bayHoseOf = (core: string): BayHose | null => PAIRS.find(([id]) => id === core)?.[1] ?? null;

@@ -22,6 +22,12 @@ function canInHand(session: SessionModel, ui: WorkUi): string | null {
 function toggleCoupler(ui: WorkUi, hoseId: string): void {
   const hose = ui.session.view().hoses.find((one) => one.id === hoseId);
   if (hose?.port) ui.session.send({ do: 'coupler', hose: hoseId, to: hose.couplerOpen ? 'shut' : 'open' });
+}
+
+/** A press on a coupler opens no valve: it shows what can be done there. */
+function showCoupler(ui: WorkUi, hoseId: string): void {
+  const hose = ui.session.view().hoses.find((one) => one.id === hoseId);
+  if (hose?.port) ui.show({ kind: 'port', port: hose.port });
   else ui.show({ kind: 'tool', tool: hoseId === 'charging' ? 'charging' : 'gauge-set' });
 }
 
@@ -34,7 +40,7 @@ function pick(ui: WorkUi, session: SessionModel, id: string): void {
   const bayHose = hoseOfCoupler(id);
   const capPort = portOfCap(id);
   const can = canInHand(session, ui);
-  if (bayHose) toggleCoupler(ui, coreHoseOf(bayHose));
+  if (bayHose) showCoupler(ui, coreHoseOf(bayHose));
   else if (capPort) toggleCap(ui, capPort);
   else if (session.layout.ports.some((port) => port.id === id)) ui.show({ kind: 'port', port: id });
   else if ((id === CAN || id === CAN_VALVE) && can) ui.show({ kind: 'tool', tool: can });
@@ -91,7 +97,11 @@ function fittingPorts(session: SessionModel, hose: string): string[] {
 export function bayIntents({ model }: RunningSession, ui: WorkUi): BayCallbacks {
   return {
     onPick: (id) => pick(ui, model, id),
-    onDrop: (item, target, zones) => drop(ui, model, item, target, zones),
+    onDrop(item, target, zones) {
+      drop(ui, model, item, target, zones);
+      return ui.caution() === null;
+    },
+    onCoupler: (hose) => toggleCoupler(ui, coreHoseOf(hose)),
     onTilt(degrees) {
       const can = canInHand(model, ui);
       if (can) ui.session.send({ do: 'tilt', can, degrees });

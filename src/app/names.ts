@@ -4,7 +4,8 @@
  */
 import type { Layout } from '../layout/layout';
 import { hoseName, portWords } from '../panels/portWords';
-import type { Mode } from '../session/corePort';
+import type { Mode, SessionView } from '../session/corePort';
+import { neutralName } from '../twin/placeNames';
 import { isWordId, say, word } from '../words/words';
 
 const GROUPS = [
@@ -33,11 +34,23 @@ export function nameOf(id: string): string {
   return id;
 }
 
-/** The same, where a layout and a mode say how ports may be told. */
-export function sessionNames(layout: Layout, mode: Mode): (id: string) => string {
+/**
+ * The same, where layout, mode and what has been traced say how ports, lines and parts of the loop may be told. Behind
+ * the job everything has its name.
+ */
+export function sessionNames(
+  layout: Layout,
+  mode: Mode,
+  view: () => Pick<SessionView, 'phase' | 'ports'> | null,
+): (id: string) => string {
+  const ended = (): boolean => view()?.phase === 'debrief';
+  const traced = (id: string): boolean =>
+    view()?.ports.find((port) => port.id === id)?.traced === true && mode !== 'assessed';
   return (id) => {
     const port = layout.ports.find((one) => one.id === id);
-    if (port) return portWords(port, mode, nameOf);
+    if (port) return portWords(layout, port, mode === 'explore' || ended() || traced(id), nameOf);
+    const neutral = mode === 'assessed' && !ended() ? neutralName(layout, id) : null;
+    if (neutral !== null) return neutral;
     return HOSES.includes(id) ? hoseName(id) : nameOf(id);
   };
 }

@@ -2,20 +2,23 @@
  * The door of the bay: `createBay` (bayView.ts) makes a `BayView`; the page feeds it frames and gets intents back.
  * The bay decides nothing. An intent that is refused needs no answer: the next frame simply shows what is.
  */
-import type { Layout } from '../layout/layout';
+import type { CoupledHose, Layout } from '../layout/layout';
 import type { BayFrame } from './bayFrame';
 
 export type BayTheme = 'light' | 'dark' | 'projector';
 export type ZoomStep = 'nearer' | 'farther' | 'whole';
 
 export interface BayCallbacks {
-  /** A thing was pressed: a port, a cap ("cap:port-a"), a coupler ("coupler:low": open or shut it), a part, the can. */
+  /** A thing was pressed: a port, a cap ("cap:port-a"), a coupler ("coupler:low"), a part, the can. */
   onPick(targetId: string): void;
   /**
    * A thing was put down: item, place (a port, "mat" or "scale") and, for a coupler, the zones its hose lies in from
    * the port to the gauge edge. A coupler let go over a fitting it does not match is reported too, then falls.
+   * False where nothing came of it yet: the thing falls until a frame says otherwise.
    */
-  onDrop(itemId: string, targetId: string, routeZones: readonly string[]): void;
+  onDrop(itemId: string, targetId: string, routeZones: readonly string[]): boolean;
+  /** The valve of a coupler was asked for by its key: open or shut it. */
+  onCoupler(hose: CoupledHose): void;
   /** The can was turned: 0..180 in steps of 5. */
   onTilt(degrees: number): void;
   /** The can's valve was turned: 0..16 sixteenths of a turn. */

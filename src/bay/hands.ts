@@ -135,7 +135,7 @@ export function createHands(host: HandsHost): Hands {
     const lies = node.putOn(port.id, port.at);
     const route = led === null ? zonesAlong(layout, lies) : (led ?? defaultRoute(layout, port.id));
     if (led === null) node.reported(route);
-    callbacks.onDrop(item, target, route);
+    if (!callbacks.onDrop(item, target, route)) node.fall();
   };
 
   const take = (itemId: string): void => {

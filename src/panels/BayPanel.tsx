@@ -8,6 +8,7 @@ import { CautionPlate, WarningSign } from './CautionPlate';
 import { carWords } from './carWords';
 import { IconButton } from './controls';
 import { FindingForm } from './FindingForm';
+import { Outcome } from './Form';
 import { HintPanel } from './HintPanel';
 import { Icon } from './Icon';
 import { LookForm, PortForm } from './LookForm';
@@ -83,7 +84,8 @@ function SlimCautions(props: { readonly ui: WorkUi }): JSX.Element {
 }
 
 function Status(props: { readonly ui: WorkUi }): JSX.Element {
-  const notice = () => props.ui.session.notice();
+  const inForm = (): boolean => props.ui.open() !== null && props.ui.open()?.kind !== 'hint';
+  const notice = () => (inForm() ? null : props.ui.session.notice());
   return (
     <div class="ov stw">
       <div role="status">
@@ -112,49 +114,51 @@ export function OpenForm(props: {
   const session = props.ui.session;
   const close = props.ui.close;
   return (
-    <Switch>
-      <Match when={as(open(), 'tool')}>
-        {(one) => <ToolForm session={session} tool={one().tool} onClose={close} />}
-      </Match>
-      <Match when={as(open(), 'port')}>
-        {(one) => (
-          <PortForm
-            session={session}
-            portId={one().port}
-            heldHose={null}
-            onConnect={props.onConnect}
-            onClose={close}
-          />
-        )}
-      </Match>
-      <Match when={as(open(), 'part')}>
-        {(one) => <LookForm session={session} part={one().part} onClose={close} />}
-      </Match>
-      <Match when={as(open(), 'finding')}>
-        <FindingForm session={session} onClose={close} />
-      </Match>
-      <Match when={as(open(), 'cause')}>
-        <CauseForm session={session} onClose={close} />
-      </Match>
-      <Match when={as(open(), 'refer')}>
-        <ReferForm session={session} onClose={close} />
-      </Match>
-      <Match when={as(open(), 'label')}>
-        <LabelForm session={session} onClose={close} />
-      </Match>
-      <Match when={as(open(), 'sheet')}>
-        <SheetForm session={session} onClose={close} />
-      </Match>
-      <Match when={as(open(), 'car')}>
-        <CarForm session={session} onClose={close} />
-      </Match>
-      <Match when={as(open(), 'finish')}>
-        <FinishForm session={session} onClose={close} />
-      </Match>
-      <Match when={as(open(), 'hint')}>
-        <HintPanel session={session} onClose={close} />
-      </Match>
-    </Switch>
+    <Outcome.Provider value={session.notice}>
+      <Switch>
+        <Match when={as(open(), 'tool')}>
+          {(one) => <ToolForm session={session} tool={one().tool} onClose={close} />}
+        </Match>
+        <Match when={as(open(), 'port')}>
+          {(one) => (
+            <PortForm
+              session={session}
+              portId={one().port}
+              heldHose={null}
+              onConnect={props.onConnect}
+              onClose={close}
+            />
+          )}
+        </Match>
+        <Match when={as(open(), 'part')}>
+          {(one) => <LookForm session={session} part={one().part} onClose={close} />}
+        </Match>
+        <Match when={as(open(), 'finding')}>
+          <FindingForm session={session} onClose={close} />
+        </Match>
+        <Match when={as(open(), 'cause')}>
+          <CauseForm session={session} onClose={close} />
+        </Match>
+        <Match when={as(open(), 'refer')}>
+          <ReferForm session={session} onClose={close} />
+        </Match>
+        <Match when={as(open(), 'label')}>
+          <LabelForm session={session} onClose={close} />
+        </Match>
+        <Match when={as(open(), 'sheet')}>
+          <SheetForm session={session} onClose={close} />
+        </Match>
+        <Match when={as(open(), 'car')}>
+          <CarForm session={session} onClose={close} />
+        </Match>
+        <Match when={as(open(), 'finish')}>
+          <FinishForm session={session} onClose={close} />
+        </Match>
+        <Match when={as(open(), 'hint')}>
+          <HintPanel session={session} onClose={close} />
+        </Match>
+      </Switch>
+    </Outcome.Provider>
   );
 }
 
@@ -172,7 +176,7 @@ export function BayPanel(props: BayPanelProps): JSX.Element {
   return (
     <main class="bay" aria-label={word('work.region.bay')} data-region tabIndex={-1} id="main">
       <h1 class="vh">{session.facts.title}</h1>
-      <div class="bay-host" ref={(host) => props.onHost(host)} />
+      <div class="bay-host" inert={props.ui.caution() !== null} ref={(host) => props.onHost(host)} />
       <Status ui={props.ui} />
       <Zoom onZoom={props.onZoom} />
       <CarControls ui={props.ui} />

@@ -1,16 +1,26 @@
-/** Before the clock runs: the job card read aloud once, and the door. */
-import { type JSX, onMount } from 'solid-js';
+/** Before the clock runs: the job card read aloud once, and the door. Behind the door focus stands in the bay. */
+import { type JSX, onCleanup, onMount, Show } from 'solid-js';
 import { word } from '../words/words';
+import { keepTabInside } from './focusKeeping';
 import { Icon } from './Icon';
 import { Deliveries } from './JobCard';
 import type { SessionModel } from './sessionModel';
 
 export function Briefing(props: { readonly session: SessionModel }): JSX.Element {
   let start: HTMLButtonElement | undefined;
+  let box: HTMLDivElement | undefined;
   onMount(() => start?.focus());
+  onCleanup(() => queueMicrotask(() => document.getElementById('main')?.focus()));
   return (
     <div class="brief">
-      <div class="rcard" role="dialog" aria-modal="true" aria-labelledby="brief-title">
+      <div
+        class="rcard"
+        role="dialog"
+        aria-modal="true"
+        aria-labelledby="brief-title"
+        ref={box}
+        onKeyDown={(event) => box && keepTabInside(event, box)}
+      >
         <div>
           <h2 id="brief-title">{props.session.facts.title}</h2>
           <p class="s mut">{props.session.facts.vehicle}</p>
@@ -21,6 +31,9 @@ export function Briefing(props: { readonly session: SessionModel }): JSX.Element
           <Deliveries session={props.session} />
         </div>
         <p class="s mut">{word('work.briefing.text')}</p>
+        <Show when={props.session.mode === 'assessed'}>
+          <p class="slim-note">{word('panels.briefing.caution')}</p>
+        </Show>
         <button type="button" class="btn pri" ref={start} onClick={() => props.session.send({ do: 'begin' })}>
           <Icon name="door" size={18} />
           {word('work.briefing.start')}

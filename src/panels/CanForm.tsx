@@ -3,6 +3,7 @@ import { For, type JSX, Show } from 'solid-js';
 import type { CanView } from '../session/corePort';
 import { word } from '../words/words';
 import { Segmented, Stepped } from './controls';
+import { PurgeButtons } from './PurgeButtons';
 import type { SessionModel } from './sessionModel';
 
 const VALVE_END = 16;
@@ -17,13 +18,16 @@ function Mounting(props: { readonly session: SessionModel; readonly can: CanView
     <Show
       when={props.can.onto === null}
       fallback={
-        <button
-          type="button"
-          class="btn sm"
-          onClick={() => props.session.send({ do: 'untap', can: props.can.id })}
-        >
-          {word('panels.can.untap')}
-        </button>
+        <div class="row wrap">
+          <button
+            type="button"
+            class="btn sm"
+            onClick={() => props.session.send({ do: 'untap', can: props.can.id })}
+          >
+            {word('panels.can.untap')}
+          </button>
+          <PurgeButtons session={props.session} hoseId={props.can.onto ?? ''} />
+        </div>
       }
     >
       <div class="stack">

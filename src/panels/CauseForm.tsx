@@ -1,5 +1,6 @@
 /** What is wrong: one cause out of those that fit this car, how sure, what stands on the card; or a part to replace. */
 import { createSignal, For, type JSX } from 'solid-js';
+import { nameOf } from '../twin/nameOf';
 import { word } from '../words/words';
 import { Form } from './Form';
 import { Findings } from './JobCard';
@@ -38,19 +39,19 @@ function HowSure(props: { readonly value: Sure; readonly onChoose: (value: Sure)
 
 function Replace(props: { readonly session: SessionModel }): JSX.Element {
   return (
-    <fieldset class="fs stack">
-      <legend>{word('panels.cause.replace')}</legend>
+    <details class="stack">
+      <summary>{word('panels.cause.replace')}</summary>
       <p class="s mut">{word('panels.cause.replaceSub')}</p>
       <div class="pick">
         <For each={props.session.choices('replaceable')}>
           {(part) => (
             <button type="button" class="chip" onClick={() => props.session.send({ do: 'replace', part })}>
-              {word('panels.cause.doReplace', { part: props.session.nameOf(part) })}
+              {word('panels.cause.doReplace', { part: nameOf(part) })}
             </button>
           )}
         </For>
       </div>
-    </fieldset>
+    </details>
   );
 }
 
@@ -86,6 +87,7 @@ export function CauseForm(props: {
         </>
       }
     >
+      <Replace session={props.session} />
       <div class="two2">
         <div>
           <fieldset class="fs">
@@ -108,7 +110,6 @@ export function CauseForm(props: {
             <legend>{word('panels.cause.evidence')}</legend>
             <Findings session={props.session} />
           </fieldset>
-          <Replace session={props.session} />
         </div>
       </div>
     </Form>

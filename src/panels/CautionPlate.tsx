@@ -2,6 +2,7 @@
 import { type JSX, onCleanup, onMount } from 'solid-js';
 import { type WordId, word } from '../words/words';
 import type { CautionId } from './cautions';
+import { giveFocusBack, keepTabInside } from './focusKeeping';
 
 export function WarningSign(): JSX.Element {
   return (
@@ -22,22 +23,25 @@ export function CautionPlate(props: {
   readonly onGo: () => void;
 }): JSX.Element {
   let safe: HTMLButtonElement | undefined;
+  let box: HTMLDivElement | undefined;
   const before = document.activeElement;
   onMount(() => safe?.focus());
-  onCleanup(() => {
-    if (before instanceof HTMLElement && before.isConnected) before.focus();
-  });
+  onCleanup(() => giveFocusBack(before));
+  const onKeyDown = (event: KeyboardEvent): void => {
+    if (event.key === 'F6') event.preventDefault();
+    event.stopPropagation();
+    if (event.key === 'Escape') props.onSafe();
+    else if (box) keepTabInside(event, box);
+  };
   return (
     <div
       class="ov cau"
       role="alertdialog"
+      aria-modal="true"
+      ref={box}
       aria-labelledby="caution-title"
       aria-describedby="caution-text"
-      onKeyDown={(event) => {
-        if (event.key !== 'Escape') return;
-        event.stopPropagation();
-        props.onSafe();
-      }}
+      on:keydown={onKeyDown}
     >
       <div class="caution">
         <i class="hz" />

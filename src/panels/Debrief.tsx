@@ -9,7 +9,6 @@ import { DomainBars, Finds } from './DebriefScore';
 import { lanesOf } from './debriefLanes';
 import type { DebriefModel } from './debriefModel';
 import { Icon } from './Icon';
-import { onRegionKey } from './regions';
 import { TopBar } from './TopBar';
 
 const STEPS_PER_SECOND = 50;
@@ -91,7 +90,7 @@ export function Debrief(props: DebriefProps): JSX.Element {
     if (shown() === 'table') setShown('plot');
   };
   return (
-    <div onKeyDown={onRegionKey}>
+    <div>
       <TopBar
         title={word('debrief.title', { name: props.debrief.title })}
         onHome={props.onHome}

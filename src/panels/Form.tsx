@@ -1,10 +1,16 @@
 /**
  * A form over the bay: heading, one sentence, fields, foot. It never lies over the readings. Focus goes in when it opens
- * and back to where it was when it closes; Esc closes and writes nothing.
+ * and back to where it was when it closes; Esc closes and writes nothing. What came of a press is said in the form.
  */
-import { type JSX, onCleanup, onMount, Show } from 'solid-js';
+import { createContext, type JSX, onCleanup, onMount, Show, useContext } from 'solid-js';
 import { word } from '../words/words';
 import { IconButton } from './controls';
+import { giveFocusBack, keepFocusWithin } from './focusKeeping';
+import { Icon } from './Icon';
+import type { Notice } from './sessionModel';
+
+/** What came of the last act. A form says it itself: the status plate of the bay lies behind it. */
+export const Outcome = createContext<() => Notice | null>(() => null);
 
 export interface FormProps {
   readonly title: string;
@@ -19,10 +25,13 @@ export interface FormProps {
 export function Form(props: FormProps): JSX.Element {
   let box: HTMLDivElement | undefined;
   const before = document.activeElement;
-  onMount(() => box?.focus());
-  onCleanup(() => {
-    if (before instanceof HTMLElement && before.isConnected) before.focus();
+  const outcome = useContext(Outcome);
+  onMount(() => {
+    if (!box) return;
+    box.focus();
+    onCleanup(keepFocusWithin(box));
   });
+  onCleanup(() => giveFocusBack(before));
   const onKeyDown = (event: KeyboardEvent): void => {
     if (event.key !== 'Escape') return;
     event.stopPropagation();
@@ -51,6 +60,16 @@ export function Form(props: FormProps): JSX.Element {
         />
       </div>
       <div class="fb">{props.children}</div>
+      <div role="status" class="form-outcome">
+        <Show when={outcome()}>
+          {(line) => (
+            <p class="slim-note">
+              <Icon name={line().icon} size={16} />
+              <span>{line().text}</span>
+            </p>
+          )}
+        </Show>
+      </div>
       <Show when={props.foot}>
         <div class="ff">{props.foot}</div>
       </Show>

@@ -109,6 +109,9 @@ export function GaugePanel(props: {
   readonly fluidKnown: boolean;
 }): JSX.Element {
   const reading = useReading(props.session, props.source);
+  const loose = createMemo(
+    () => props.session.view().hoses.find((one) => one.id === props.source.hose)?.port === null,
+  );
   return (
     <figure class="gauge" classList={{ 'is-off': reading().state === 'off' }}>
       <Spoken source={props.source} reading={reading()}>
@@ -123,6 +126,15 @@ export function GaugePanel(props: {
       </Spoken>
       <figcaption>
         <MeterWords source={props.source} reading={reading()} />
+        <Show when={loose()}>
+          <button
+            type="button"
+            class="btn sm"
+            onClick={() => props.session.send({ do: 'zero', gauge: props.source.hub })}
+          >
+            {word('panels.hose.zero')}
+          </button>
+        </Show>
       </figcaption>
     </figure>
   );

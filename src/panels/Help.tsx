@@ -1,7 +1,6 @@
 /** Keys by region, and the trade's words said once. */
 import { For, type JSX, Show } from 'solid-js';
 import { word } from '../words/words';
-import { onRegionKey } from './regions';
 import { TopBar } from './TopBar';
 
 interface KeyGroup {
@@ -92,7 +91,7 @@ export interface HelpProps {
 
 export function Help(props: HelpProps): JSX.Element {
   return (
-    <div onKeyDown={onRegionKey}>
+    <div>
       <TopBar onHome={props.onHome} onMenu={props.onMenu}>
         <span class="sp" />
         <Show when={props.inSession}>

@@ -3,6 +3,7 @@ import { createSignal, For, type JSX, Show } from 'solid-js';
 import { routesOf } from '../layout/zones';
 import type { HoseView } from '../session/corePort';
 import { word } from '../words/words';
+import { PurgeButtons } from './PurgeButtons';
 import { hoseName, portName, routeName, zonesInWords } from './portWords';
 import type { SessionModel } from './sessionModel';
 
@@ -134,20 +135,7 @@ export function HoseRows(props: { readonly session: SessionModel; readonly hoseI
               )}
             </Show>
             <Show when={purges()}>
-              <button
-                type="button"
-                class="btn sm"
-                onClick={() => props.session.send({ do: 'purge', hose: props.hoseId, to: 'open' })}
-              >
-                {word('panels.hose.purge')}
-              </button>
-              <button
-                type="button"
-                class="btn sm"
-                onClick={() => props.session.send({ do: 'purge', hose: props.hoseId, to: 'shut' })}
-              >
-                {word('panels.hose.purgeShut')}
-              </button>
+              <PurgeButtons session={props.session} hoseId={props.hoseId} />
             </Show>
           </div>
         </fieldset>

@@ -16,7 +16,6 @@ import { word } from '../words/words';
 import { Segmented } from './controls';
 import { Icon } from './Icon';
 import { insideSentences, phaseWords } from './insideWords';
-import { onRegionKey } from './regions';
 import type { SessionModel } from './sessionModel';
 import { TopBar } from './TopBar';
 
@@ -144,7 +143,7 @@ export function Inside(props: InsideProps): JSX.Element {
   const metering = (): 'orifice' | 'valve' =>
     props.session.layout.parts.some((part) => part.kind === 'orifice') ? 'orifice' : 'valve';
   return (
-    <div onKeyDown={onRegionKey}>
+    <div>
       <TopBar
         title={word('inside.title', { name: props.session.facts.title })}
         onHome={props.onHome}

@@ -1,10 +1,11 @@
 /** Look closer: what can be seen of a part, and for a port its cap, its line and the trainee's own judgement of its side. */
 import { For, type JSX, Show } from 'solid-js';
 import { plainNumber } from '../instruments/displayUnits';
+import type { HoseView } from '../session/corePort';
 import { word } from '../words/words';
 import { Segmented } from './controls';
 import { Form } from './Form';
-import { hoseName, placeOf, portName, traceSentence } from './portWords';
+import { hoseName, portName, traceSentence } from './portWords';
 import type { SessionModel } from './sessionModel';
 
 /** Below these shares nothing is to be seen. */
@@ -61,6 +62,23 @@ export function LookForm(props: {
   );
 }
 
+/** A coupler that stands on the port: its valve first, then the way off. */
+function CouplerRow(props: { readonly session: SessionModel; readonly hose: HoseView }): JSX.Element {
+  const { send } = props.session;
+  const toggle = (): void =>
+    send({ do: 'coupler', hose: props.hose.id, to: props.hose.couplerOpen ? 'shut' : 'open' });
+  return (
+    <div class="row wrap">
+      <button type="button" class="btn pri" onClick={toggle}>
+        {props.hose.couplerOpen ? word('panels.port.shutValve') : word('panels.port.openValve')}
+      </button>
+      <button type="button" class="btn sm" onClick={() => send({ do: 'uncouple', hose: props.hose.id })}>
+        {word('panels.hose.takeOff')}
+      </button>
+    </div>
+  );
+}
+
 export function PortForm(props: {
   readonly session: SessionModel;
   readonly portId: string;
@@ -71,6 +89,7 @@ export function PortForm(props: {
 }): JSX.Element {
   const layoutPort = () => props.session.layout.ports.find((port) => port.id === props.portId);
   const port = () => props.session.view().ports.find((one) => one.id === props.portId);
+  const coupled = () => props.session.view().hoses.find((one) => one.port === props.portId);
   const send = props.session.send;
   return (
     <Show when={port()}>
@@ -82,6 +101,7 @@ export function PortForm(props: {
           closeLabel={word('app.close')}
           onClose={props.onClose}
         >
+          <Show when={coupled()}>{(hose) => <CouplerRow session={props.session} hose={hose()} />}</Show>
           <div class="row wrap">
             <button
               type="button"
@@ -119,7 +139,7 @@ export function PortForm(props: {
                 {(hose) => (
                   <button type="button" class="btn sm" onClick={() => props.onConnect(hose.id, props.portId)}>
                     {word('panels.hose.connect', { hose: hoseName(hose.id) })}{' '}
-                    {props.session.nameOf(placeOf(layoutPort() ?? props.session.layout.ports[0]))}
+                    {portName(props.session, props.portId)}
                   </button>
                 )}
               </For>

@@ -4,7 +4,6 @@ import type { DisplayUnits, MassUnit, PressureUnit, TemperatureUnit } from '../i
 import { word } from '../words/words';
 import { Segmented } from './controls';
 import { Icon } from './Icon';
-import { onRegionKey } from './regions';
 import { TopBar } from './TopBar';
 
 export type Look = 'auto' | 'light' | 'dark' | 'projector';
@@ -88,7 +87,7 @@ function UnitSettings(props: {
 export function Menu(props: MenuProps): JSX.Element {
   const change = (part: Partial<Settings>): void => props.onChange({ ...props.settings, ...part });
   return (
-    <div onKeyDown={onRegionKey}>
+    <div>
       <TopBar onHome={props.onHome} onHelp={props.onHelp} />
       <main class="pg menu" id="main">
         <nav class="mn" aria-label={word('help.menu')} data-region tabIndex={-1}>

@@ -16,7 +16,6 @@ import { GaugeLadders, Meters } from './Instruments';
 import { Deliveries, Findings } from './JobCard';
 import { seenOf } from './LookForm';
 import { portName } from './portWords';
-import { onRegionKey } from './regions';
 import { Stopped } from './Stopped';
 import { TopBar } from './TopBar';
 import type { WorkUi } from './workUi';
@@ -152,7 +151,11 @@ function Tools(props: { readonly ui: WorkUi }): JSX.Element {
   );
 }
 
-function CommandLine(props: { readonly onLine: (line: string) => string | null }): JSX.Element {
+function CommandLine(props: {
+  readonly onLine: (line: string) => string | null;
+  /** What came of the last act; none while a form says it. */
+  readonly outcome: string | undefined;
+}): JSX.Element {
   const [line, setLine] = createSignal('');
   const [problem, setProblem] = createSignal<string | null>(null);
   const submit = (event: Event): void => {
@@ -178,7 +181,7 @@ function CommandLine(props: { readonly onLine: (line: string) => string | null }
         {word('words.writeNote')}
       </span>
       <span role="status" class="s">
-        {problem() ?? ''}
+        {problem() ?? props.outcome ?? ''}
       </span>
     </form>
   );
@@ -188,7 +191,7 @@ export function WordsScreen(props: WordsScreenProps): JSX.Element {
   const session = props.ui.session;
   const car = () => carWords(session);
   return (
-    <div onKeyDown={onRegionKey}>
+    <div>
       <TopBar title={session.facts.title} onHome={props.onHome} onMenu={props.onMenu} onHelp={props.onHelp}>
         <span class="sp" />
         <ClockBar session={session} />
@@ -197,7 +200,7 @@ export function WordsScreen(props: WordsScreenProps): JSX.Element {
           <span class="hide-s">{word('work.drawnBay')}</span>
         </button>
       </TopBar>
-      <main class="txt" id="main">
+      <main class="txt" id="main" tabIndex={-1}>
         <h1 class="vh">{session.facts.title}</h1>
         <section aria-label={word('work.region.instruments')} data-region tabIndex={-1}>
           <h2>{word('work.region.instruments')}</h2>
@@ -215,7 +218,10 @@ export function WordsScreen(props: WordsScreenProps): JSX.Element {
         <section aria-label={word('words.doNow')} data-region tabIndex={-1}>
           <h2>{word('words.doNow')}</h2>
           <Tools ui={props.ui} />
-          <CommandLine onLine={props.onLine} />
+          <CommandLine
+            onLine={props.onLine}
+            outcome={props.ui.open() === null ? session.notice()?.text : undefined}
+          />
           <CarRows session={session} />
         </section>
         <section aria-label={word('work.region.jobCard')} data-region tabIndex={-1}>

@@ -9,7 +9,6 @@ import { DecisionBar } from './DecisionBar';
 import { Icon } from './Icon';
 import { Instruments } from './Instruments';
 import { JobCard } from './JobCard';
-import { onRegionKey } from './regions';
 import { TopBar } from './TopBar';
 
 export interface WorkScreenProps extends BayPanelProps {
@@ -110,7 +109,6 @@ export function WorkScreen(props: WorkScreenProps): JSX.Element {
         lapse: session.clock().lapse >= 10,
         'read-only': session.readOnly(),
       }}
-      onKeyDown={onRegionKey}
     >
       <WorkTop {...props} />
       <Instruments session={session} />

@@ -1,27 +1,33 @@
 /** How ports, hoses, routes and zones are called in words. A port is told by its bore and the thing it stands on, never by its side. */
-import type { HoseRoute, Port } from '../layout/layout';
-import { portOf, tracePort } from '../layout/trace';
-import type { Mode } from '../session/corePort';
+import type { HoseRoute, Layout, Port } from '../layout/layout';
+import { tracePort } from '../layout/trace';
+import { nameOf as plainName } from '../twin/nameOf';
+import { portByPlace } from '../twin/placeNames';
 import { word } from '../words/words';
 import type { SessionModel } from './sessionModel';
 
-export const placeOf = (port: Port): string => ('line' in port.on ? port.on.line : port.on.part);
+const placeOf = (port: Port): string => ('line' in port.on ? port.on.line : port.on.part);
 
-/** In an assessed session a port has no line's name: its bore is all that is told. */
-export function portWords(port: Port, mode: Mode, nameOf: (id: string) => string): string {
-  const bore = String(port.boreMm);
-  if (mode === 'assessed') return word('panels.port.title', { bore });
-  return word('panels.port.name', { bore, place: nameOf(placeOf(port)) });
+/**
+ * A port by bore and place, until its line has been followed: then also by what it stands on. Explore names it at once;
+ * an assessed session never does.
+ */
+export function portWords(
+  layout: Layout,
+  port: Port,
+  known: boolean,
+  nameOf: (id: string) => string,
+): string {
+  if (!known) return portByPlace(layout, port);
+  return word('panels.port.name', { bore: String(port.boreMm), place: nameOf(placeOf(port)) });
 }
 
-export const portName = (session: SessionModel, portId: string): string =>
-  portWords(portOf(session.layout, portId), session.mode, session.nameOf);
+export const portName = (session: SessionModel, portId: string): string => session.nameOf(portId);
 
 /** What following the line shows: where it comes from and where it leads, never the side itself. */
 export function traceSentence(session: SessionModel, portId: string): string {
   const trace = tracePort(session.layout, portId);
-  const end = (steps: readonly { readonly id: string }[]): string =>
-    session.nameOf(steps[steps.length - 1].id);
+  const end = (steps: readonly { readonly id: string }[]): string => plainName(steps[steps.length - 1].id);
   return word('panels.port.traced', { from: end(trace.upstream), to: end(trace.downstream) });
 }
 

@@ -14,6 +14,7 @@ export function goToRegion(root: ParentNode, step: 1 | -1): void {
   (first ?? regions[next]).focus();
 }
 
+/** Hears F6 wherever focus is, also where it is nowhere. */
 export function onRegionKey(event: KeyboardEvent): void {
   if (event.key !== 'F6') return;
   event.preventDefault();

@@ -1,5 +1,5 @@
 /** Forms of one question each: send on, label, finish. */
-import { createSignal, type JSX } from 'solid-js';
+import { createSignal, For, type JSX, Show } from 'solid-js';
 import { plainNumber } from '../instruments/displayUnits';
 import { word } from '../words/words';
 import { Form } from './Form';
@@ -83,6 +83,17 @@ export function LabelForm(props: SmallForm): JSX.Element {
   );
 }
 
+/** What still stands open at the car, as a list without a judgement. */
+function standsOpen(session: SessionModel): string[] {
+  const { hoses, ports, card } = session.view();
+  const said: string[] = [];
+  if (session.signal('engine.rpm') > 0) said.push(word('panels.finish.engine'));
+  if (hoses.some((hose) => hose.port !== null)) said.push(word('panels.finish.hoses'));
+  if (ports.some((port) => !port.capOn)) said.push(word('panels.finish.caps'));
+  if (!card.some((line) => line.kind === 'label')) said.push(word('panels.finish.label'));
+  return said;
+}
+
 export function FinishForm(props: SmallForm): JSX.Element {
   const open = (): number => props.session.view().deliveries.filter((delivery) => !delivery.done).length;
   return (
@@ -113,6 +124,14 @@ export function FinishForm(props: SmallForm): JSX.Element {
       }
     >
       <Deliveries session={props.session} />
+      <Show when={props.session.mode !== 'assessed' && standsOpen(props.session).length > 0}>
+        <div class="stack">
+          <h3>{word('panels.finish.stands')}</h3>
+          <ul class="tl">
+            <For each={standsOpen(props.session)}>{(line) => <li>{line}</li>}</For>
+          </ul>
+        </div>
+      </Show>
     </Form>
   );
 }

@@ -29,6 +29,8 @@ export function makeWorkUi(raw: SessionModel) {
   const [open, setOpen] = createSignal<Open | null>(NOT_OPEN);
   const [caution, setCaution] = createSignal<StandingCaution | null>(null);
   const [tab, setTab] = createSignal<'instruments' | 'job'>('instruments');
+  /** An exam warns once, before the door; what stands is said in every mode. */
+  const cautions = raw.mode !== 'assessed';
   const waved = new Map<CautionId, number>();
 
   const facts = () => ({
@@ -42,7 +44,7 @@ export function makeWorkUi(raw: SessionModel) {
     raw.clock().seconds - (waved.get(id) ?? Number.NEGATIVE_INFINITY) < QUIET_S;
 
   const send = (command: Command): void => {
-    const found = cautionBefore(command, facts());
+    const found = cautions ? cautionBefore(command, facts()) : null;
     if (found && !quiet(found.id)) setCaution({ caution: found, command });
     else raw.send(command);
   };
@@ -51,7 +53,7 @@ export function makeWorkUi(raw: SessionModel) {
     setCaution(null);
     if (!standing) return;
     for (const command of standing.caution.safe) raw.send(command);
-    if (standing.caution.id === 'goggles') send(standing.command);
+    if (standing.caution.id === 'goggles') raw.send(standing.command);
     if (standing.caution.id === 'whichPort')
       setOpen({ kind: 'port', port: String(standing.caution.safe[0]?.port) });
     if (standing.caution.id === 'hoseInZone') {

@@ -103,7 +103,7 @@ function coupleHere(host: KeyboardHost, id: string): void {
   const hoses = host.frame().hoses.filter(hasCoupler);
   const onIt = hoses.find((hose) => hose.port !== null && (hose.port === id || couplerId(hose.id) === id));
   if (onIt) {
-    callbacks.onPick(couplerId(onIt.id));
+    callbacks.onCoupler(onIt.id);
     return;
   }
   const fits = hoses.find(

@@ -3,9 +3,10 @@
  * is told by its bore and its place; otherwise names come from the words by the layout's keys.
  */
 
-import type { HoseId, Layout, PointMm, Port } from '../../layout/layout';
-import { type LineFacts, lineFacts, placeOf } from '../../layout/place';
+import type { HoseId, Layout, PointMm } from '../../layout/layout';
+import { type LineFacts, lineFacts } from '../../layout/place';
 import { lineOf, partOf, portOf } from '../../layout/trace';
+import { isTelltale, lineByPlace, partByPlace, portByPlace } from '../../twin/placeNames';
 import { isWordId, say, word } from '../../words/words';
 import type { BayFrame, CanFrame, HoseFrame } from '../bayFrame';
 
@@ -15,47 +16,28 @@ function named(group: 'part' | 'line' | 'route', key: string): string {
   return isWordId(id) ? say({ id }) : key;
 }
 
-export function placeWords(layout: Layout, at: PointMm): string {
-  const { depth, across } = placeOf(layout, at);
-  return word('bay.place', { depth: word(`bay.depth.${depth}`), across: word(`bay.across.${across}`) });
-}
-
 const partName = (layout: Layout, id: string): string => named('part', partOf(layout, id).name ?? id);
 
-/** Parts whose name would say which kind of loop this is: what an assessed trainee has to see for themselves. */
-const TELLTALE: ReadonlySet<string> = new Set(['accumulator', 'drier', 'orifice', 'txv', 'evaporator-case']);
-
 export function partLabel(layout: Layout, id: string, at: PointMm, assessed: boolean): string {
-  if (!assessed || !TELLTALE.has(partOf(layout, id).kind)) return partName(layout, id);
-  return word('bay.loopPart', { place: placeWords(layout, at) });
+  return assessed && isTelltale(layout, id) ? partByPlace(layout, at) : partName(layout, id);
 }
-
-const millimetres = (mm: number): string => `${mm.toFixed(1)} mm`;
 
 export function lineName(layout: Layout, id: string, at: PointMm, assessed: boolean): string {
   const line = lineOf(layout, id);
-  if (assessed)
-    return word('bay.line.unnamed', {
-      diameter: millimetres(line.diameterMm),
-      place: placeWords(layout, at),
-    });
+  if (assessed) return lineByPlace(layout, id, at);
   const facts: LineFacts = lineFacts(line);
   return word('bay.line.facts', {
     name: named('line', id),
     from: partName(layout, facts.from),
     to: partName(layout, facts.to),
-    diameter: millimetres(facts.diameterMm),
+    diameter: `${facts.diameterMm.toFixed(1)} mm`,
     length: `${(facts.lengthMm / 1000).toFixed(2)} m`,
   });
 }
 
-export function portName(layout: Layout, port: Port): string {
-  return word('bay.port.name', { bore: String(port.boreMm), place: placeWords(layout, port.at) });
-}
-
 /** A port with what is to be seen on it, never what that means. */
 export function portState(layout: Layout, id: string, frame: BayFrame): string {
-  const port = portName(layout, portOf(layout, id));
+  const port = portByPlace(layout, portOf(layout, id));
   const hose = frame.hoses.find((h) => h.port === id);
   if (hose) return word('bay.port.coupled', { port, coupler: couplerName(hose.id) });
   switch (frame.ports[id]?.cap ?? 'blank') {
@@ -78,7 +60,7 @@ export function couplerState(layout: Layout, hose: HoseFrame): string {
   if (hose.port === null) return word('bay.coupler.loose', { coupler });
   return word(hose.open ? 'bay.coupler.open' : 'bay.coupler.shut', {
     coupler,
-    port: portName(layout, portOf(layout, hose.port)),
+    port: portByPlace(layout, portOf(layout, hose.port)),
   });
 }
 

@@ -96,6 +96,8 @@ export interface PanelsWords {
   'panels.port.high': never;
   'panels.port.judged': 'side';
   'panels.port.connect': never;
+  'panels.port.openValve': never;
+  'panels.port.shutValve': never;
   'panels.look.title': 'part';
   'panels.look.sub': never;
   'panels.look.dry': never;
@@ -169,5 +171,15 @@ export interface PanelsWords {
   'panels.finish.allDone': never;
   'panels.finish.stay': never;
   'panels.finish.go': never;
+  'panels.finish.stands': never;
+  'panels.finish.engine': never;
+  'panels.finish.hoses': never;
+  'panels.finish.caps': never;
+  'panels.finish.label': never;
+  'panels.briefing.caution': never;
+  'panels.missing.title': never;
+  'panels.missing.text': never;
+  'panels.missing.reload': never;
+  'panels.missing.drawing': never;
   'panels.zone.join': never;
 }

@@ -121,7 +121,9 @@ const bay = await createBay(
       const hose = hoseOfCoupler(item);
       if (hose && target === 'mat') setHose(hose, null, []);
       if (hose && (hose === 'high' ? highPort : lowPort) === target) setHose(hose, target, route);
+      return true;
     },
+    onCoupler: (hose) => console.log('coupler', hose),
     onTilt: (tiltDeg) => {
       if (!frame.can) return;
       frame = { ...frame, can: { ...frame.can, tiltDeg } };

@@ -1,0 +1,39 @@
+/**
+ * Names that say where a thing is and not what it is: a port by its bore and place, a line by its diameter and place, a
+ * part that would tell the kind of loop by its place alone. The drawn bay, its twin and the panels all use these.
+ */
+import type { Layout, PointMm, Port } from '../layout/layout';
+import { stopsOf } from '../layout/order';
+import { placeOf } from '../layout/place';
+import { lineOf, partOf } from '../layout/trace';
+import { word } from '../words/words';
+
+/** Parts whose name would say which kind of loop this is: what an assessed trainee has to see for themselves. */
+const TELLTALE: ReadonlySet<string> = new Set(['accumulator', 'drier', 'orifice', 'txv', 'evaporator-case']);
+
+export const isTelltale = (layout: Layout, partId: string): boolean =>
+  TELLTALE.has(partOf(layout, partId).kind);
+
+export function placeWords(layout: Layout, at: PointMm): string {
+  const { depth, across } = placeOf(layout, at);
+  return word('bay.place', { depth: word(`bay.depth.${depth}`), across: word(`bay.across.${across}`) });
+}
+
+export const portByPlace = (layout: Layout, port: Port): string =>
+  word('bay.port.name', { bore: String(port.boreMm), place: placeWords(layout, port.at) });
+
+export const partByPlace = (layout: Layout, at: PointMm): string =>
+  word('bay.loopPart', { place: placeWords(layout, at) });
+
+export const lineByPlace = (layout: Layout, id: string, at: PointMm): string =>
+  word('bay.line.unnamed', {
+    diameter: `${lineOf(layout, id).diameterMm.toFixed(1)} mm`,
+    place: placeWords(layout, at),
+  });
+
+/** The neutral name of a line or telltale part of the layout; null for everything that may be named. */
+export function neutralName(layout: Layout, id: string): string | null {
+  const stop = stopsOf(layout).find((one) => one.id === id);
+  if (stop?.kind === 'line') return lineByPlace(layout, id, stop.at);
+  return stop?.kind === 'part' && isTelltale(layout, id) ? partByPlace(layout, stop.at) : null;
+}
