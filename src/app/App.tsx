@@ -1,16 +1,19 @@
 /** Which screen is shown: shelf, session, menu, help. A session stays alive under menu and help. */
-import { createResource, createSignal, lazy, Match, onMount, Show, Suspense, Switch } from 'solid-js';
+import { createResource, createSignal, lazy, Match, onMount, Show, Switch } from 'solid-js';
 import { render } from 'solid-js/web';
 import { Textures } from '../instruments/Textures';
 import { Help } from '../panels/Help';
 import { Loading } from '../panels/Loading';
 import { Menu } from '../panels/Menu';
+import { onRegionKey } from '../panels/regions';
 import { Shelf } from '../panels/Shelf';
 import { STEPS_PER_SECOND } from '../session/clock';
 import type { Mode, SessionLog } from '../session/corePort';
 import { word } from '../words/words';
 import { type Asked, freshSeed, readAddress, writeAddress } from './address';
 import { bestOf } from './bestResults';
+import { isFinished } from './finished';
+import { LoadLater } from './LoadLater';
 import type { Other } from './logStanding';
 import { forgetLog, type KeptSession, keepLog, keptSession } from './savedSession';
 import { shelfFacts } from './scenarioFacts';
@@ -76,7 +79,9 @@ function App() {
   });
   const saved = () => {
     const log = kept()?.log;
-    return log ? { scenarioId: log.scenarioId, seconds: log.lastStep / STEPS_PER_SECOND } : null;
+    return log && !isFinished(log)
+      ? { scenarioId: log.scenarioId, seconds: log.lastStep / STEPS_PER_SECOND }
+      : null;
   };
   const keep = async (log: SessionLog): Promise<void> => {
     if (!(await keepLog(log))) setStorageRefused(true);
@@ -118,18 +123,22 @@ function App() {
         </Match>
         <Match when={opening()} keyed>
           {(one) => (
-            <Suspense fallback={<Loading title={word('app.loading.bay')} note={word('app.loading.sub')} />}>
+            <LoadLater
+              waiting={<Loading title={word('app.loading.bay')} note={word('app.loading.sub')} />}
+              onHome={() => goTo(null)}
+            >
               <SessionPage
                 asked={one.asked}
                 log={one.log}
                 hidden={over() !== null}
                 onKeep={keep}
                 onHome={() => goTo(null)}
+                onReopen={() => void readNow()}
                 onAgain={() => start(one.asked.scenarioId, one.asked.mode)}
                 onMenu={() => setOver('menu')}
                 onHelp={() => setOver('help')}
               />
-            </Suspense>
+            </LoadLater>
           )}
         </Match>
         <Match when={over() === null}>
@@ -153,5 +162,6 @@ function App() {
 
 export function startApp(root: HTMLElement): void {
   document.title = word('app.title');
+  document.addEventListener('keydown', onRegionKey);
   render(() => <App />, root);
 }

@@ -1,6 +1,6 @@
 /** One session from opening to debrief: opens the core, offers to go on from a log, shows work, inside, words, debrief. */
 import '../app/styles/session.css';
-import { createResource, createSignal, lazy, Match, onCleanup, Show, Suspense, Switch } from 'solid-js';
+import { createResource, createSignal, lazy, Match, onCleanup, Show, Switch } from 'solid-js';
 import { Failed } from '../panels/Failed';
 import { Loading } from '../panels/Loading';
 import { ResumeCard } from '../panels/ResumeCard';
@@ -8,6 +8,8 @@ import { STEPS_PER_SECOND } from '../session/clock';
 import type { SessionLog } from '../session/corePort';
 import { word } from '../words/words';
 import type { Asked } from './address';
+import { isFinished } from './finished';
+import { LoadLater } from './LoadLater';
 import { SessionScreens } from './SessionScreens';
 import { forgetLog } from './savedSession';
 import { saveFile } from './saveFile';
@@ -24,6 +26,8 @@ export interface SessionPageProps {
   readonly hidden: boolean;
   readonly onKeep: (log: SessionLog) => void;
   readonly onHome: () => void;
+  /** Opens the kept session anew: another tab has let go of it. */
+  readonly onReopen: () => void;
   readonly onAgain: () => void;
   readonly onMenu: () => void;
   readonly onHelp: () => void;
@@ -33,10 +37,16 @@ function Resume(props: {
   readonly page: SessionPageProps;
   readonly log: SessionLog;
   readonly session: RunningSession | undefined;
+  /** Another tab works on it. */
+  readonly elsewhere: boolean;
   readonly onGoOn: () => void;
 }) {
   const facts = scenarioData.filter((one) => one.id === props.log.scenarioId).map(factsOf)[0];
   const last = props.log.commands[props.log.commands.length - 1]?.step ?? 0;
+  const save = async (): Promise<void> => {
+    const file = await props.session?.sessionFile();
+    if (file) saveFile(`${props.log.scenarioId}-${props.log.seed}.session.json`, file);
+  };
   const checked = () =>
     props.session
       ? { seconds: props.session.opened.replaySeconds, hash: props.session.opened.stateHash }
@@ -51,9 +61,8 @@ function Resume(props: {
       lastActionSeconds={last / STEPS_PER_SECOND}
       checked={checked()}
       onGoOn={props.onGoOn}
-      onSave={() =>
-        saveFile(`${props.log.scenarioId}-${props.log.seed}.session.json`, JSON.stringify({ log: props.log }))
-      }
+      elsewhere={props.elsewhere}
+      onSave={() => void save()}
       onLater={props.page.onHome}
       onThrowAway={() => void forgetLog().then(props.page.onHome)}
       onHelp={props.page.onHelp}
@@ -64,13 +73,10 @@ function Resume(props: {
 
 export default function SessionPage(props: SessionPageProps) {
   const [readOnly, setReadOnly] = createSignal(false);
-  const [goneOn, setGoneOn] = createSignal(props.log === null);
-  let release: () => void = () => {};
-  const released = new Promise<void>((resolve) => {
-    release = resolve;
-  });
+  const [goneOn, setGoneOn] = createSignal(props.log === null || isFinished(props.log));
+  const leaving = new AbortController();
   const open = async (): Promise<RunningSession> => {
-    setReadOnly(!(await holdSession(released)));
+    setReadOnly(!(await holdSession(props.asked, leaving.signal, props.onReopen)));
     const { scenarioId, mode, seed } = props.asked;
     return openRunningSession(
       { scenarioId, mode, seed, log: props.log },
@@ -79,7 +85,7 @@ export default function SessionPage(props: SessionPageProps) {
   };
   const [session] = createResource(open);
   onCleanup(() => {
-    release();
+    leaving.abort();
     session.latest?.dispose();
   });
   const failed = (): string | null =>
@@ -97,12 +103,18 @@ export default function SessionPage(props: SessionPageProps) {
         </Match>
         <Match when={!goneOn() && props.log}>
           {(log) => (
-            <Resume page={props} log={log()} session={session.latest} onGoOn={() => setGoneOn(true)} />
+            <Resume
+              page={props}
+              log={log()}
+              session={session.latest}
+              elsewhere={readOnly()}
+              onGoOn={() => setGoneOn(true)}
+            />
           )}
         </Match>
         <Match when={session.latest?.model.view().phase === 'debrief' && session.latest}>
           {(one) => (
-            <Suspense fallback={<Loading title={word('app.loading.debrief')} />}>
+            <LoadLater waiting={<Loading title={word('app.loading.debrief')} />} onHome={props.onHome}>
               <DebriefPage
                 session={one()}
                 onHome={props.onHome}
@@ -110,7 +122,7 @@ export default function SessionPage(props: SessionPageProps) {
                 onMenu={props.onMenu}
                 onHelp={props.onHelp}
               />
-            </Suspense>
+            </LoadLater>
           )}
         </Match>
         <Match when={session.latest}>{(one) => <SessionScreens session={one()} page={props} />}</Match>

@@ -1,10 +1,11 @@
 /** The screens of a running session: drawn bay, in words, see-inside. The clock goes on under all of them. */
-import { createEffect, createSignal, lazy, Match, onCleanup, Suspense, Switch } from 'solid-js';
+import { createEffect, createSignal, lazy, Match, onCleanup, Switch } from 'solid-js';
 import { Loading } from '../panels/Loading';
 import { WorkScreen } from '../panels/WorkScreen';
 import { makeWorkUi } from '../panels/workUi';
 import { word } from '../words/words';
 import { attachBay, type BayHandle } from './bayBinding';
+import { LoadLater } from './LoadLater';
 import type { SessionPageProps } from './SessionPage';
 import type { RunningSession } from './session';
 import { settings } from './settings';
@@ -39,7 +40,7 @@ export function SessionScreens(props: { readonly session: RunningSession; readon
   });
   onCleanup(detach);
   return (
-    <Suspense fallback={<Loading title={word('app.loading.bay')} />}>
+    <LoadLater waiting={<Loading title={word('app.loading.bay')} />} onHome={props.page.onHome}>
       <Switch>
         <Match when={screen() === 'bay'}>
           <WorkScreen
@@ -72,6 +73,6 @@ export function SessionScreens(props: { readonly session: RunningSession; readon
           <WordsPage session={props.session} ui={ui} onBay={() => setScreen('bay')} page={props.page} />
         </Match>
       </Switch>
-    </Suspense>
+    </LoadLater>
   );
 }

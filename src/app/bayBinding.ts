@@ -5,6 +5,7 @@
 import { createEffect, createRoot } from 'solid-js';
 import type { BayCallbacks, BayTheme, BayView, ZoomStep } from '../bay/bayApi';
 import type { WorkUi } from '../panels/workUi';
+import { word } from '../words/words';
 import { bayFrameOf } from './bayFrameOf';
 import { bayIntents } from './bayIntents';
 import type { RunningSession } from './session';
@@ -33,7 +34,13 @@ export function attachBay(host: HTMLElement, session: RunningSession, ui: WorkUi
     if (gone) view.dispose();
     else stop = follow(view, session, ui);
   };
-  void start();
+  start().catch(() => {
+    if (gone) return;
+    const note = document.createElement('p');
+    note.className = 'emp';
+    note.textContent = word('panels.missing.drawing');
+    host.replaceChildren(note);
+  });
   return {
     zoom: (step) => view?.zoom(step),
     dispose() {

@@ -25,6 +25,8 @@ export interface RunningSession {
   readonly debrief: () => DebriefData | null;
   readonly failure: () => string | null;
   askDebrief(): void;
+  /** The session as far as it has come, as a file that can be run again. */
+  sessionFile(): Promise<string>;
   dispose(): void;
 }
 
@@ -79,16 +81,22 @@ export function openRunningSession(request: OpenRequest, hooks: SessionHooks): P
     const words = happeningWords(newest, named);
     if (words) tell('note', words);
   };
+  const wantsFile: ((file: string) => void)[] = [];
+  const takeDebrief = (data: DebriefData): void => {
+    const waiting = wantsFile.shift();
+    if (waiting) waiting(data.file);
+    else setDebrief(data);
+  };
   const other = (message: Exclude<FromWorker, { type: 'opened' | 'frame' | 'seen' | 'outcome' }>): void => {
     if (message.type === 'log') hooks.onLog(message.log);
-    else if (message.type === 'debriefed') setDebrief(message.debrief);
+    else if (message.type === 'debriefed') takeDebrief(message.debrief);
     else if (message.type === 'failed') setFailure(message.reason);
     else if (message.type === 'clockFell')
       tell('clock', watchWords(message.to, message.notable, message.step));
   };
   const facts = factsOf(data);
   const layout = layoutOf(facts.vehicleId);
-  const named = sessionNames(layout, request.mode);
+  const named = sessionNames(layout, request.mode, () => seen().view);
   const history = gaugeHistory();
   const model = (): SessionModel => ({
     facts,
@@ -142,6 +150,11 @@ export function openRunningSession(request: OpenRequest, hooks: SessionHooks): P
           debrief,
           failure,
           askDebrief: () => client.askDebrief(),
+          sessionFile: () =>
+            new Promise((resolveFile) => {
+              wantsFile.push(resolveFile);
+              client.askDebrief();
+            }),
           dispose: () => client.dispose(),
         });
       },

@@ -16,6 +16,8 @@ export interface ResumeProps {
   readonly lastActionSeconds: number;
   /** Null while the log is being run again. */
   readonly checked: { readonly seconds: number; readonly hash: string } | null;
+  /** Another tab works on this session. */
+  readonly elsewhere: boolean;
   readonly onGoOn: () => void;
   readonly onSave: () => void;
   readonly onLater: () => void;
@@ -39,8 +41,10 @@ export function ResumeCard(props: ResumeProps): JSX.Element {
               <rect x="21.5" y="2.5" width="17" height="17" rx="3.5" stroke-dasharray="4 3" />
             </svg>
             <div>
-              <h1 id="resume-title">{word('shelf.resume.title', { time: time() })}</h1>
-              <p class="mut">{word('shelf.resume.text')}</p>
+              <h1 id="resume-title">
+                {props.elsewhere ? word('app.tabs.title') : word('shelf.resume.title', { time: time() })}
+              </h1>
+              <p class="mut">{props.elsewhere ? word('app.tabs.text') : word('shelf.resume.text')}</p>
             </div>
           </div>
           <dl class="kv rsum">
@@ -80,7 +84,7 @@ export function ResumeCard(props: ResumeProps): JSX.Element {
             aria-disabled={props.checked === null}
             onClick={() => props.checked && props.onGoOn()}
           >
-            {word('shelf.resume.goOn', { time: time() })}
+            {props.elsewhere ? word('work.twoTabs') : word('shelf.resume.goOn', { time: time() })}
           </button>
           <div class="row wrap">
             <button type="button" class="btn" onClick={() => props.onSave()}>

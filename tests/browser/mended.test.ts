@@ -1,0 +1,220 @@
+import { readFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { openSession } from '../../src/session/openSession';
+import { scenarioById } from '../../src/session/scenario/library';
+import { readSessionFile } from '../../src/session/sessionFile';
+import { begin, openSitting, write } from './driver';
+
+const thing = (page: Page, id: string) => page.locator(`.bay-twin [data-target="${id}"]`).first();
+const outcome = (page: Page) => page.locator('.form [role="status"]').textContent();
+const focusIsIn = (page: Page, selector: string) =>
+  page.evaluate((where) => document.activeElement?.closest(where) !== null, selector);
+
+async function drawnBay(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Drawn bay' }).click();
+  await page.waitForSelector('.bay-twin [data-target="coupler:charging"]');
+}
+
+async function finish(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Finish the job' }).click();
+  await page.locator('.form').getByRole('button', { name: 'Finish the job' }).click();
+}
+
+describe('an open form', () => {
+  test('says itself what came of a press, refused or done', async () => {
+    const { page } = await openSitting({ scenario: 'warm-at-the-lights', mode: 'practice' });
+    await begin(page);
+    for (const line of ['door open', 'engine 800']) await write(page, line);
+    await page.getByRole('button', { name: 'It is something else…' }).first().click();
+    await page.locator('.form summary').click();
+    await page.locator('.form').getByRole('button', { name: 'Put a new radiator fan in' }).click();
+    await expect.poll(() => outcome(page)).toMatch(/engine/i);
+    await page.keyboard.press('Escape');
+    await write(page, 'engine 0');
+    await page.getByRole('button', { name: 'It is something else…' }).first().click();
+    await page.locator('.form summary').click();
+    await page.locator('.form').getByRole('button', { name: 'Put a new radiator fan in' }).click();
+    await expect.poll(() => outcome(page)).toContain('A new part is in.');
+  });
+
+  test('keeps focus when the focused button goes, so that Escape closes it', async () => {
+    const { page } = await openSitting({ scenario: 'weighed-in', mode: 'practice' });
+    await begin(page);
+    for (const line of ['wear goggles', 'wear gloves']) await write(page, line);
+    await page.getByRole('button', { name: 'Can 1' }).click();
+    const mount = page.locator('.form').getByRole('button', { name: 'the charging hose' });
+    await mount.focus();
+    await page.keyboard.press('Enter');
+    await mount.waitFor({ state: 'detached' });
+    await expect.poll(() => focusIsIn(page, '.form')).toBe(true);
+    expect(await page.locator('.form').getByRole('button', { name: /purge/ }).count()).toBe(1);
+    await page.keyboard.press('Escape');
+    await page.waitForSelector('.form', { state: 'detached' });
+  });
+});
+
+test('a debrief that does not load says so and leads on', { timeout: 120_000 }, async () => {
+  const { page, problems } = await openSitting({ scenario: 'weighed-in', mode: 'practice' });
+  await page.route(/DebriefPage/, (route) => route.fulfill({ status: 404, body: '' }));
+  await begin(page);
+  await finish(page);
+  await page.getByText('A part of the program did not load').waitFor();
+  expect(problems.join()).toContain('404');
+  problems.length = 0;
+  await page.unroute(/DebriefPage/);
+  await page.getByRole('button', { name: 'Load the page again' }).click();
+  await page.waitForSelector('.debrief', { timeout: 60_000 });
+});
+
+describe('a session that is kept', () => {
+  test('is not offered to go on with once finished; its address shows the debrief', async () => {
+    const { page } = await openSitting({ scenario: 'weighed-in', mode: 'practice', seed: 3 });
+    const address = page.url();
+    await begin(page);
+    await finish(page);
+    await page.waitForSelector('.debrief', { timeout: 60_000 });
+    await page.goto(address.split('?')[0]);
+    await page.waitForSelector('.scn .best');
+    expect(await page.getByRole('button', { name: 'Go on' }).count()).toBe(0);
+    await page.goto(address);
+    await page.waitForSelector('.debrief', { timeout: 60_000 });
+  });
+
+  test('is saved from its card as a file that runs again to its hashes', async () => {
+    const { page } = await openSitting({ scenario: 'weighed-in', mode: 'practice', seed: 4 });
+    await begin(page);
+    await write(page, 'wear goggles');
+    await page.waitForTimeout(300);
+    await page.reload();
+    await page.getByText('You left this at').waitFor();
+    await page.getByText(/state [0-9a-f]{16}/).waitFor();
+    const coming = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save session file' }).click();
+    const { log, last } = readSessionFile(readFileSync(await (await coming).path(), 'utf8'));
+    const core = openSession(scenarioById('weighed-in'), { mode: 'practice', seed: 4, log });
+    expect([core.logHash(), core.stateHash()]).toEqual([last.logHash, last.stateHash]);
+  });
+});
+
+describe('two tabs', () => {
+  test('work on two cars at once', async () => {
+    const { page, context } = await openSitting({ scenario: 'weighed-in', mode: 'practice', seed: 5 });
+    await begin(page);
+    const second = await context.newPage();
+    await second.goto(page.url().replace('weighed-in', 'warm-at-the-lights'));
+    await begin(second);
+    await second.getByRole('button', { name: 'Gloves' }).click();
+    await expect
+      .poll(() => second.getByRole('button', { name: 'Gloves' }).getAttribute('aria-pressed'))
+      .toBe('true');
+  });
+
+  test('on one car: the second says so, and may work once the first is gone', async () => {
+    const { page, context } = await openSitting({ scenario: 'weighed-in', mode: 'practice', seed: 6 });
+    await begin(page);
+    await write(page, 'wear goggles');
+    await page.waitForTimeout(300);
+    const second = await context.newPage();
+    await second.goto(page.url());
+    await second.getByRole('button', { name: 'Just look' }).waitFor();
+    expect(await second.locator('h1').textContent()).toContain('in another tab');
+    await page.close();
+    await second.getByRole('button', { name: /^Go on from/ }).waitFor();
+  });
+});
+
+describe('focus', () => {
+  test('stands in the bay behind the door, and F6 goes on from there', async () => {
+    const { page } = await openSitting({ scenario: 'weighed-in', mode: 'practice' }, 'drawn');
+    await begin(page);
+    await expect.poll(() => focusIsIn(page, '#main')).toBe(true);
+    await page.keyboard.press('F6');
+    expect(await focusIsIn(page, '.bench')).toBe(true);
+    await page.evaluate(() => (document.activeElement as HTMLElement).blur());
+    await page.keyboard.press('F6');
+    expect(await focusIsIn(page, '[data-region]')).toBe(true);
+  });
+
+  test('goes to a caution, stays in it, and no coupler is on before it is answered', async () => {
+    const { page } = await openSitting({ scenario: 'weighed-in', mode: 'practice' });
+    await begin(page);
+    for (const line of ['door open', 'cap port-b off']) await write(page, line);
+    await drawnBay(page);
+    await thing(page, 'coupler:charging').focus();
+    await page.keyboard.press('Space');
+    await page.keyboard.press('Space');
+    await page.waitForSelector('[role="alertdialog"]');
+    const focused = () => page.evaluate(() => document.activeElement?.textContent ?? '');
+    await expect.poll(focused).toBe('Put goggles and gloves on');
+    for (const key of ['Tab', 'Tab', 'Tab', 'F6']) {
+      await page.keyboard.press(key);
+      expect(await focusIsIn(page, '[role="alertdialog"]')).toBe(true);
+    }
+    expect(await thing(page, 'coupler:charging').getAttribute('aria-label')).toMatch(/on the mat/);
+    await page.keyboard.press('Escape');
+    await page.waitForSelector('[role="alertdialog"]', { state: 'detached' });
+    expect(await page.locator('.form').count()).toBe(0);
+    await expect
+      .poll(() => thing(page, 'coupler:charging').getAttribute('aria-label'))
+      .toMatch(/on the 13 mm port.*shut/);
+  });
+});
+
+test('a press on a coupler opens no valve; the port is named by its place until it is traced', async () => {
+  const { page } = await openSitting({ scenario: 'weighed-in', mode: 'practice' });
+  await begin(page);
+  for (const line of [
+    'wear goggles',
+    'wear gloves',
+    'door open',
+    'cap port-b off',
+    'couple charging port-b side-middle,fender,mat',
+  ])
+    await write(page, line);
+  await drawnBay(page);
+  const box = await thing(page, 'coupler:charging').boundingBox();
+  if (!box) throw new Error('no coupler');
+  await page.mouse.click(box.x + box.width / 2, box.y + box.height / 2);
+  await expect.poll(() => page.locator('.form h2').textContent()).toBe('13 mm port, middle left');
+  expect(await thing(page, 'coupler:charging').getAttribute('aria-label')).toMatch(/shut$/);
+  await page.locator('.form').getByRole('button', { name: 'Open the coupler valve' }).click();
+  await expect.poll(() => thing(page, 'coupler:charging').getAttribute('aria-label')).toMatch(/open$/);
+  await page
+    .locator('.form')
+    .getByRole('button', { name: /Follow the line/ })
+    .click();
+  await expect.poll(() => page.locator('.form h2').textContent()).toContain('suction line');
+});
+
+test.each(['weighed-in', 'warm-at-the-lights'])(
+  'an assessed session in words names nothing that tells the loop: %s',
+  async (scenario) => {
+    const { page } = await openSitting({ scenario });
+    expect(await page.locator('.brief').textContent()).toContain('Wear goggles');
+    await begin(page);
+    const text = (await page.locator('main').innerText()).toLowerCase();
+    for (const telling of ['suction line', 'discharge line', 'accumulator', 'drier', 'orifice', 'evaporator'])
+      expect(text).not.toContain(telling);
+    await page.locator('.cmd input').fill('couple gauge-low port-b side-middle,fender,mat');
+    await page.locator('.cmd input').press('Enter');
+    await page.waitForTimeout(200);
+    expect(await page.locator('.caution').count()).toBe(0);
+    await page.getByRole('button', { name: 'Finish the job' }).click();
+    expect(await page.locator('.form').textContent()).not.toContain('The label is not written.');
+  },
+);
+
+test('before the job is finished, practice says what still stands; a loose gauge is zeroed under its face', async () => {
+  const { page } = await openSitting({ scenario: 'weighed-in', mode: 'practice' });
+  await begin(page);
+  for (const line of ['door open', 'engine 800', 'cap port-b off']) await write(page, line);
+  await drawnBay(page);
+  await page.locator('.inst').getByRole('button', { name: 'Zero the gauge' }).first().click();
+  await page.locator('.bay .status', { hasText: 'zeroed' }).waitFor();
+  await page.getByRole('button', { name: 'Finish the job' }).click();
+  const said = await page.locator('.form').textContent();
+  for (const line of ['engine is running', 'cap is off', 'label is not written'])
+    expect(said).toContain(line);
+  expect(said).not.toContain('hose is on the car');
+});
