@@ -152,7 +152,7 @@ describe('a leak', () => {
 
 /** What counts as no change: 3 % of the high side, 10 kPa, 1 K, 2 K, half a cycle a minute. */
 function changed(car: CarId, fault: string, severity: number): Record<Channel, Sign> {
-  const asked = { minutes: 10, averageS: 240 };
+  const asked = { minutes: 8, averageS: 240 };
   const sound = steady(car, asked);
   const sick = steady(car, { ...asked, faults: [{ id: fault, severity }] });
   const sign = (change: number, still: number): Sign =>

@@ -1,4 +1,4 @@
-/** One car run until it has settled, as most tests of the loop want it: windows open, 1,500 engine rpm, ten minutes. */
+/** One car run until it has settled, as most tests of the loop want it: windows open, 1,500 engine rpm, eight minutes. */
 import { type LoopResult, type LoopRun, runLoop } from '../../src/plant/runLoop';
 
 export const CARS = ['hatchback', 'sedan'] as const;
@@ -16,7 +16,7 @@ export interface Asked extends Partial<Omit<LoopRun, 'vehicle' | 'ambientK' | 'e
 
 /** The same question is answered once. */
 export function steady(vehicle: CarId, asked: Asked = {}): LoopResult {
-  const { ambientC = 32, rpm = 1500, minutes = 10, ...rest } = asked;
+  const { ambientC = 32, rpm = 1500, minutes = 8, ...rest } = asked;
   const run: LoopRun = {
     vehicle,
     refrigerant: 'R-134a',

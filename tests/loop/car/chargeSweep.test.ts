@@ -5,7 +5,7 @@ import { CARS, type CarId, psi, steady } from '../steady';
 const [LOWER_FROM, LOWER_TO] = study.knees.lower_share_of_charge;
 const [UPPER_FROM, UPPER_TO] = study.knees.upper_share_of_charge;
 
-const charged = (car: CarId, chargeShare: number) => steady(car, { chargeShare, minutes: 9 });
+const charged = (car: CarId, chargeShare: number) => steady(car, { chargeShare });
 const full = (car: CarId) => charged(car, 1);
 
 /** A knee is where capacity has reached 97 % of that at full charge. */

@@ -143,8 +143,8 @@ describe('pull-down after a hot soak', () => {
       run(cool, 150);
       run(hot, 150);
       expect(Math.abs(cool.number('interiorK') - hot.number('interiorK'))).toBeGreaterThan(1);
-      run(cool, 1500);
-      run(hot, 1500);
+      run(cool, 1200);
+      run(hot, 1200);
       expect(difference()).toBeLessThan(1);
     });
   }
@@ -152,7 +152,7 @@ describe('pull-down after a hot soak', () => {
 
 describe('the cycling clutch of the orifice car', () => {
   it('opens and closes where such switches do, 1 to 6 times a minute on a mild day (five service texts; common practice)', () => {
-    const result = steady('sedan', { ambientC: 21, cabin: 'closed', minutes: 20, averageS: 600 });
+    const result = steady('sedan', { ambientC: 21, cabin: 'closed', minutes: 15, averageS: 600 });
     expect(result.cyclesPerMin).toBeGreaterThan(1);
     expect(result.cyclesPerMin).toBeLessThan(6);
     expect(kPa(result.lowSideGaugePa.min)).toBeGreaterThan(cyclingSwitch.opens_kPa_gauge[0] - 10);
