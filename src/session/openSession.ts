@@ -30,5 +30,6 @@ export function openSession(scenario: Scenario, { mode, seed, log, observe }: Op
 
 /** Runs the log again from the start. */
 export function recordOf(scenario: Scenario, log: SessionLog): SessionRecord {
-  return makeRecord(log, scenario.job, scenario.answer, buildPlant(plantOptions(scenario.data, log.seed)));
+  const plant = buildPlant(plantOptions(scenario.data, log.seed));
+  return makeRecord(log, scenario.job, scenario.answer, plant, scenario.rules);
 }

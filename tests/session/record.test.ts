@@ -1,5 +1,6 @@
 /** The record: what is kept of a run of a log. */
 import { describe, expect, it } from 'vitest';
+import type { Rule } from '../../shared/schema/rubric';
 import { canonicalJson } from '../../src/session/canonicalJson';
 import { liveLog } from '../../src/session/liveLog';
 import { makeRecord } from '../../src/session/record/makeRecord';
@@ -31,6 +32,36 @@ describe('a record', () => {
     for (let second = 1; second <= 50; second++) expect(steps).toContain(50 * second);
     expect(steps.at(-1)).toBe(2515);
     expect(record.lastStep).toBe(2515);
+  });
+
+  it('has a row where a rule comes true between two seconds', () => {
+    const stepped = oneCore();
+    const at = stepped.channels.findIndex(({ id }) => id === 'lowSide.gaugePressurePa');
+    const frame = new Float64Array(stepped.channels.length);
+    const pressureNow = (): number => {
+      stepped.writeFrame(frame);
+      return frame[at];
+    };
+    give(stepped, { do: 'begin' }, ...connected, ...feeding);
+    stepped.advance(1012);
+    const before = pressureNow();
+    stepped.advance(1);
+    const limitKPa = (before + pressureNow()) / 2000;
+    const rule: Rule = {
+      id: 'tooMuch',
+      domain: 'safety',
+      points: 1,
+      severity: 'critical',
+      quotes: {},
+      references: [],
+      never: { signal: 'lowSide.gaugePressurePa', over: `${limitKPa} kPa` },
+    };
+    const ruled = makeRecord(core.log(), oneJob, answer, onePlant(), [rule]);
+    expect(ruled.steps).toContain(1013);
+    expect(valueAt(ruled, rowAtStep(ruled, 1013), 'lowSide.gaugePressurePa')).toBeGreaterThan(
+      1000 * limitKPa,
+    );
+    expect(record.steps).not.toContain(1013);
   });
 
   it('numbers the actions and knows the row in which each had acted', () => {

@@ -1,4 +1,5 @@
 /** Runs a log from the start and writes down what the score and the debrief need. */
+import type { Rule } from '../../../shared/schema/rubric';
 import type { Plant } from '../../plant/plantPort';
 import { STEPS_PER_SECOND } from '../clock';
 import type { Moment } from '../conditions/moment';
@@ -15,6 +16,7 @@ import {
   type SessionRecord,
 } from './record';
 import { type RowWriter, rowWriter } from './rowWriter';
+import { type RuleEdges, ruleEdges } from './ruleEdges';
 
 /** What is right in this scenario: needed to measure, never shown before the debrief. */
 export interface Answer {
@@ -22,21 +24,31 @@ export interface Answer {
   readonly parts: readonly string[];
 }
 
-export function makeRecord(log: SessionLog, job: SessionJob, answer: Answer, plant: Plant): SessionRecord {
+/** A row also stands wherever a condition of `rules` comes or goes, so the score sees what the session saw. */
+export function makeRecord(
+  log: SessionLog,
+  job: SessionJob,
+  answer: Answer,
+  plant: Plant,
+  rules: readonly Rule[] = [],
+): SessionRecord {
   const events: RecordedEvent[] = [];
   const actions: RecordedAction[] = [];
   const transitions: RecordedTransition[] = [];
   let rows: RowWriter | null = null;
   let now: Moment | null = null;
+  let edgeIn: RuleEdges = () => false;
   let signals: SessionRecord['signals'] = [];
   const observe: Observer = ({ moment, command, edges, transitions: walked, table }) => {
     if (rows === null) {
       signals = table.signals;
       rows = rowWriter(signals.length);
       now = moment;
+      edgeIn = ruleEdges(rules, table);
     }
     const { step } = plant;
-    const quiet = command === null && edges.length === 0 && moment.events.length === 0;
+    const ruled = edgeIn(moment);
+    const quiet = !ruled && command === null && edges.length === 0 && moment.events.length === 0;
     if (quiet && step % STEPS_PER_SECOND !== 0) return;
     const row = rows.write(step, moment);
     if (command && command.do !== 'rewind') actions.push({ number: actions.length + 1, row, step, command });

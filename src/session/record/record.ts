@@ -1,7 +1,7 @@
 /**
  * The record of a session, made by running its log again: what the score and the debrief are worked out from, and all
- * they need. A row is one moment: the start, each command after it acted, each step in which something happened or a
- * watch changed, and each whole second.
+ * they need. A row is one moment: the start, each command after it acted, each step in which something happened, a watch
+ * changed or a rule's condition came or went, and each whole second.
  */
 import type { Command, PlantEvent } from '../../plant/commandSpecs';
 import type { SignalSpec } from '../../plant/signalTypes';

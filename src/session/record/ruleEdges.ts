@@ -1,0 +1,47 @@
+/**
+ * Conditions of rules that can come and go between two rows: looked at in each step, so that a row stands at each of
+ * their edges. What hangs on an event or on a hand has its row anyway.
+ */
+import type { Condition } from '../../../shared/schema/condition';
+import type { Rule } from '../../../shared/schema/rubric';
+import { changesByItself } from '../conditions/changesByItself';
+import { ConditionError, compileCondition } from '../conditions/compileCondition';
+import type { Moment, Predicate, SignalTable } from '../conditions/moment';
+
+/** True in a moment in which one of them became true or false. Has to be asked in every moment, in order. */
+export type RuleEdges = (moment: Moment) => boolean;
+
+export function ruleEdges(rules: readonly Rule[], table: SignalTable): RuleEdges {
+  const watched = rules
+    .flatMap(conditionsOf)
+    .flatMap((condition) => compiled(condition, table))
+    .map((holds) => ({ holds, was: false }));
+  return (moment) => {
+    let changed = false;
+    for (const one of watched) {
+      const now = one.holds(moment);
+      if (now !== one.was) changed = true;
+      one.was = now;
+    }
+    return changed;
+  };
+}
+
+function conditionsOf(rule: Rule): Condition[] {
+  const needs = rule.needs === undefined ? [] : [rule.needs];
+  if ('never' in rule) return [rule.never, ...needs];
+  if ('done' in rule) return [rule.done, ...needs];
+  if ('before' in rule) return [rule.before.first, rule.before.then, ...needs];
+  if ('while' in rule) return [{ all: [rule.while.during, rule.while.condition] }, ...needs];
+  return needs;
+}
+
+/** None for a condition that only moves where a row is written anyway, or that this car cannot answer. */
+function compiled(condition: Condition, table: SignalTable): Predicate[] {
+  try {
+    return changesByItself(condition, table) ? [compileCondition(condition, table)] : [];
+  } catch (error) {
+    if (error instanceof ConditionError) return [];
+    throw error;
+  }
+}
