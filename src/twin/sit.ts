@@ -58,6 +58,8 @@ export function sitDown(scenario: Scenario, mode: Mode, seed: number): Sitting {
       const reason = sayRefusal(outcome.reason, outcome.params);
       return { lines: [word('twin.sit.refused', { reason })], taken: false };
     }
+    // What was lived through a second time on the way back is no news.
+    if (command.do === 'rewind') told.splice(0, told.length, ...outcome.events);
     const lines = afterwards(before);
     if (command.do === 'begin') lines.push(...portLines(data.vehicle), ...around());
     if (command.do === 'read-sheet') lines.push(...sheetLines(data, String(command.sheet)));
