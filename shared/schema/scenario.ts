@@ -37,6 +37,8 @@ const contents = z.strictObject({
 const fault = z.strictObject({
   fault: id,
   severity: z.number().min(0).max(1),
+  /** Part of the loop where it is, for a fault that has a place. */
+  site: id.optional(),
   onset: quantity('time', { min: 0, max: 7200 }).optional(),
 });
 

@@ -65,7 +65,7 @@ function build(data: ScenarioData, rubrics: ReadonlyMap<string, Rubric>, finding
     plant = buildPlant(plantOptions(data, FIRST_SEED));
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
-    const path = /fault/.test(error.message) ? ['faults'] : ['vehicle'];
+    const path = /fault|^no part/.test(error.message) ? ['faults'] : ['vehicle'];
     findings.error(path, 'SCN102', error.message);
     return null;
   }

@@ -3,7 +3,8 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { Problem } from '../../shared/schema/problems';
 import { checkScenario } from '../../src/scoring/checkScenario';
-import { rubrics } from '../../src/session/scenario/library';
+import { rubrics, scenarioById } from '../../src/session/scenario/library';
+import { plantOptions } from '../../src/session/scenario/plantOptions';
 
 const file = 'scenarios/warm-at-the-lights.yaml';
 const text = readFileSync(file, 'utf8');
@@ -46,6 +47,7 @@ const slips: readonly (readonly [was: string, is: string, code: string, says: st
   ['licence: CC-BY-4.0\n', '', 'SCN002', 'licence'],
   ['vehicle: sedan', 'vehicle: seddan', 'SCN102', 'seddan'],
   ['fault: condenser-fan-dead', 'fault: condenser-fan-ded', 'SCN102', 'condenser-fan-ded'],
+  ['fault: condenser-fan-dead, ', 'fault: leak, site: sucktion, ', 'SCN102', 'suction'],
   [
     'use: [service, leaveTheCharge]',
     'use: [service, leaveThecharge]',
@@ -122,6 +124,26 @@ describe('a file', () => {
     ].join('\n');
     const codes = check(swapped).map(({ code }) => code);
     expect(codes).toEqual(expect.arrayContaining(['SCN201', 'SCN202']));
+  });
+
+  it('is refused a fault of the charge in a loop that starts evacuated', () => {
+    const empty = text.replace('state: equalised', 'state: evacuated').replace('875 g', '0 g');
+    const wrong = check(empty.replace('fault: condenser-fan-dead', 'fault: low-charge'));
+    expect(wrong.find(({ code }) => code === 'SCN213')).toMatchObject({
+      level: 'error',
+      at: expect.stringMatching(/^scenarios\/warm-at-the-lights\.yaml:20:/),
+    });
+    expect(check(empty).map(({ code }) => code)).not.toContain('SCN213');
+  });
+
+  it('places a leak where its site says', () => {
+    const data = scenarioById('warm-at-the-lights').data;
+    const placed = (site?: string) => {
+      const fault = { fault: 'leak', severity: 0.5, ...(site === undefined ? {} : { site }) };
+      return plantOptions({ ...data, faults: [fault] }, 1).faults;
+    };
+    expect(placed('suction')).toEqual([{ id: 'leak', severity: 0.5, site: 'suction', onsetStep: 0 }]);
+    expect(placed()).toEqual([{ id: 'leak', severity: 0.5, onsetStep: 0 }]);
   });
 
   it('is warned of a fault that nobody could see, a car too full, and what a teacher would not want', () => {

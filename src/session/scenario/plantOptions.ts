@@ -22,9 +22,10 @@ export function plantOptions(data: ScenarioData, seed: number): PlantOptions {
       relativeHumidity: varied(data, 'humidity', seed) ?? parseQuantity(weather.humidity, 'ratio'),
       pressurePa: parseQuantity(weather.pressure ?? STANDARD_PRESSURE, 'absolutePressure'),
     },
-    faults: faults.map(({ fault, severity, onset }) => ({
+    faults: faults.map(({ fault, severity, site, onset }) => ({
       id: fault,
       severity,
+      ...(site === undefined ? {} : { site }),
       onsetStep: onset === undefined ? 0 : Math.round(parseQuantity(onset, 'time') * STEPS_PER_SECOND),
     })),
     bench: {

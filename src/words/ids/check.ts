@@ -14,6 +14,7 @@ export interface CheckWords {
   'check.refused': 'number' | 'reason';
   'check.unfinished': 'plan';
   'check.chargeOfNothing': never;
+  'check.chargeFaultOfNothing': 'id';
   'check.overfull': 'percent';
   'check.unseen': never;
   'check.noTasks': never;
