@@ -3,7 +3,7 @@ import { onMount, Show } from 'solid-js';
 import { Debrief } from '../panels/Debrief';
 import { Loading } from '../panels/Loading';
 import { modeName } from '../panels/Shelf';
-import { readSessionFile } from '../session/sessionFile';
+import type { SessionFile } from '../session/sessionFile';
 import { word } from '../words/words';
 import { keepResult } from './bestResults';
 import { forgetLog, keepScored } from './savedSession';
@@ -29,7 +29,7 @@ export default function DebriefPage(props: DebriefPageProps) {
     <Show when={props.session.debrief()} fallback={<Loading title={word('app.loading.debrief')} />}>
       {(data) => {
         keepResult(facts.id, data());
-        void keepScored(readSessionFile(data().file));
+        void keepScored(JSON.parse(data().file) as SessionFile);
         return (
           <Debrief
             debrief={{

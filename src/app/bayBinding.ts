@@ -32,7 +32,10 @@ export function attachBay(host: HTMLElement, session: RunningSession, ui: WorkUi
     if (gone) return;
     view = await createBay(host, session.model.layout, themeNow(), callbacks);
     if (gone) view.dispose();
-    else stop = follow(view, session, ui);
+    else {
+      stop = follow(view, session, ui);
+      ui.showPictures(view.closeUp);
+    }
   };
   start().catch(() => {
     if (gone) return;
@@ -45,6 +48,7 @@ export function attachBay(host: HTMLElement, session: RunningSession, ui: WorkUi
     zoom: (step) => view?.zoom(step),
     dispose() {
       gone = true;
+      ui.showPictures(null);
       stop();
       view?.dispose();
     },

@@ -124,6 +124,7 @@ export function OpenForm(props: {
             <PortForm
               session={session}
               portId={one().port}
+              picture={props.ui.picture()}
               heldHose={null}
               onConnect={props.onConnect}
               onClose={close}
@@ -131,7 +132,9 @@ export function OpenForm(props: {
           )}
         </Match>
         <Match when={as(open(), 'part')}>
-          {(one) => <LookForm session={session} part={one().part} onClose={close} />}
+          {(one) => (
+            <LookForm session={session} part={one().part} picture={props.ui.picture()} onClose={close} />
+          )}
         </Match>
         <Match when={as(open(), 'finding')}>
           <FindingForm session={session} onClose={close} />

@@ -3,6 +3,7 @@ import { For, type JSX, Show } from 'solid-js';
 import { plainNumber } from '../instruments/displayUnits';
 import type { HoseView } from '../session/corePort';
 import { word } from '../words/words';
+import { CloseUp, type Picture } from './CloseUp';
 import { Segmented } from './controls';
 import { Form } from './Form';
 import { hoseName, portName, traceSentence } from './portWords';
@@ -35,6 +36,7 @@ export function seenOf(session: SessionModel, id: string): string[] {
 export function LookForm(props: {
   readonly session: SessionModel;
   readonly part: string;
+  readonly picture: Picture | null;
   readonly onClose: () => void;
 }): JSX.Element {
   const clampHere = (): boolean => props.session.choices('line-place').includes(props.part);
@@ -46,6 +48,7 @@ export function LookForm(props: {
       closeLabel={word('app.close')}
       onClose={props.onClose}
     >
+      <CloseUp session={props.session} id={props.part} picture={props.picture} />
       <ul class="tl">
         <For each={seenOf(props.session, props.part)}>{(sentence) => <li>{sentence}</li>}</For>
       </ul>
@@ -82,6 +85,7 @@ function CouplerRow(props: { readonly session: SessionModel; readonly hose: Hose
 export function PortForm(props: {
   readonly session: SessionModel;
   readonly portId: string;
+  readonly picture: Picture | null;
   /** Hose in hand, if any. */
   readonly heldHose: string | null;
   readonly onConnect: (hose: string, port: string) => void;
@@ -101,6 +105,7 @@ export function PortForm(props: {
           closeLabel={word('app.close')}
           onClose={props.onClose}
         >
+          <CloseUp session={props.session} id={props.portId} picture={props.picture} />
           <Show when={coupled()}>{(hose) => <CouplerRow session={props.session} hose={hose()} />}</Show>
           <div class="row wrap">
             <button

@@ -2,8 +2,14 @@
  * Focus inside a box: Tab goes round in it, and where the focused thing vanishes its nearest neighbour gets focus, so that
  * no key is lost to the page.
  */
-const FOCUSABLE =
-  'button:not([tabindex="-1"]):not([disabled]), [href], input, select, summary, [tabindex="0"]';
+const FOCUSABLE = [
+  'button:not([tabindex="-1"]):not([disabled])',
+  '[href]',
+  'input',
+  'select',
+  'summary',
+  '[tabindex="0"]',
+].join(',');
 
 export const focusablesOf = (box: HTMLElement): HTMLElement[] =>
   [...box.querySelectorAll<HTMLElement>(FOCUSABLE)].filter((element) => element.offsetParent !== null);

@@ -4,6 +4,7 @@
  */
 import { createSignal } from 'solid-js';
 import type { Command } from '../plant/commandSpecs';
+import type { Picture } from './CloseUp';
 import { type Caution, type CautionId, cautionBefore } from './cautions';
 import type { FormName } from './DecisionBar';
 import type { SessionModel } from './sessionModel';
@@ -28,6 +29,7 @@ const NOT_OPEN = null;
 export function makeWorkUi(raw: SessionModel) {
   const [open, setOpen] = createSignal<Open | null>(NOT_OPEN);
   const [caution, setCaution] = createSignal<StandingCaution | null>(null);
+  const [picture, setPicture] = createSignal<Picture | null>(null);
   const [tab, setTab] = createSignal<'instruments' | 'job'>('instruments');
   /** An exam warns once, before the door; what stands is said in every mode. */
   const cautions = raw.mode !== 'assessed';
@@ -85,6 +87,9 @@ export function makeWorkUi(raw: SessionModel) {
     caution,
     answerSafe,
     answerGo,
+    /** How the bay brings a thing near; null while there is no drawn bay. */
+    picture,
+    showPictures: (draw: Picture | null) => setPicture(() => draw),
     tab,
     setTab,
   };

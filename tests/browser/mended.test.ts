@@ -67,6 +67,18 @@ test('a debrief that does not load says so and leads on', { timeout: 120_000 }, 
   await page.waitForSelector('.debrief', { timeout: 60_000 });
 });
 
+test('a drawing that does not load leaves the panels to work with, and says so', async () => {
+  const { page, problems } = await openSitting({ scenario: 'weighed-in', mode: 'practice' });
+  await begin(page);
+  await page.route(/bayView/, (route) => route.fulfill({ status: 404, body: '' }));
+  await page.getByRole('button', { name: 'Drawn bay' }).click();
+  await page.getByText('The drawing of the bay did not load').waitFor();
+  expect(problems.join()).toContain('404');
+  problems.length = 0;
+  await page.locator('.tool', { hasText: 'Goggles' }).click();
+  await expect.poll(() => page.locator('.tool', { hasText: 'Goggles' }).textContent()).toContain('worn');
+});
+
 describe('a session that is kept', () => {
   test('is not offered to go on with once finished; its address shows the debrief', async () => {
     const { page } = await openSitting({ scenario: 'weighed-in', mode: 'practice', seed: 3 });
@@ -177,6 +189,7 @@ test('a press on a coupler opens no valve; the port is named by its place until 
   if (!box) throw new Error('no coupler');
   await page.mouse.click(box.x + box.width / 2, box.y + box.height / 2);
   await expect.poll(() => page.locator('.form h2').textContent()).toBe('13 mm port, middle left');
+  await page.waitForSelector('.form .close-up canvas');
   expect(await thing(page, 'coupler:charging').getAttribute('aria-label')).toMatch(/shut$/);
   await page.locator('.form').getByRole('button', { name: 'Open the coupler valve' }).click();
   await expect.poll(() => thing(page, 'coupler:charging').getAttribute('aria-label')).toMatch(/open$/);
@@ -193,7 +206,7 @@ test.each(['weighed-in', 'warm-at-the-lights'])(
     const { page } = await openSitting({ scenario });
     expect(await page.locator('.brief').textContent()).toContain('Wear goggles');
     await begin(page);
-    const text = (await page.locator('main').innerText()).toLowerCase();
+    const text = ((await page.locator('main').textContent()) ?? '').toLowerCase();
     for (const telling of ['suction line', 'discharge line', 'accumulator', 'drier', 'orifice', 'evaporator'])
       expect(text).not.toContain(telling);
     await page.locator('.cmd input').fill('couple gauge-low port-b side-middle,fender,mat');
