@@ -1,6 +1,7 @@
 /**
  * A round gauge as SVG: pressure scale outside, boiling temperature inside, needle, hub and number. View box 300 x 214,
- * centre (150, 136). Marks are made once per unit; a reading only turns the needle and changes the number.
+ * centre (150, 136). Marks are made once per unit; a reading only turns the needle and changes the number. The needle lies
+ * under the numerals, which have a halo, so that both can be read.
  */
 import { createMemo, For, type JSX, Show } from 'solid-js';
 import { word } from '../words/words';
@@ -70,7 +71,6 @@ function VacuumPart(props: { readonly units: DisplayUnits }): JSX.Element {
   const [unitX, unitY] = polarPoint(CENTRE, 80, SCALE_START_DEG + 17);
   return (
     <>
-      <path class="g-vac" d={arcPath(CENTRE, 102, SCALE_START_DEG, zero - 1.2)} />
       <For each={vacuumMarks(props.units.pressure)}>
         {(mark) => {
           const [x, y] = polarPoint(CENTRE, 83, mark.angleDeg);
@@ -169,6 +169,16 @@ export function GaugeFace(props: GaugeFaceProps): JSX.Element {
       <path class="g-face" d={facePath()} />
       <path class="g-arc" d={arcPath(CENTRE, 109, SCALE_START_DEG, SCALE_END_DEG)} />
       <Show when={props.face === 'low'}>
+        <path class="g-vac" d={arcPath(CENTRE, 102, SCALE_START_DEG, gaugeAngleDeg('low', 0) - 1.2)} />
+      </Show>
+      <Show when={angle() !== null}>
+        <path
+          class="g-needle"
+          d="M107 -1.16L0 -3.6L0 3.6L107 1.16Z"
+          transform={`translate(150 136) rotate(${angle()})`}
+        />
+      </Show>
+      <Show when={props.face === 'low'}>
         <VacuumPart units={props.units} />
       </Show>
       <PressureMarks face={props.face} units={props.units} />
@@ -181,13 +191,6 @@ export function GaugeFace(props: GaugeFaceProps): JSX.Element {
             </text>
           </>
         )}
-      </Show>
-      <Show when={angle() !== null}>
-        <path
-          class="g-needle"
-          d="M107 -1.16L0 -3.6L0 3.6L107 1.16Z"
-          transform={`translate(150 136) rotate(${angle()})`}
-        />
       </Show>
       <HubMark hub={props.hub} />
       <text class="g-big" x="150" y="201">

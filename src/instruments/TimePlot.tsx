@@ -6,9 +6,9 @@ import { scaleLinear } from 'd3-scale';
 import { line } from 'd3-shape';
 import { For, type JSX, Show } from 'solid-js';
 import { word } from '../words/words';
-import { plainNumber } from './displayUnits';
+import { plainNumber, writeClock } from './displayUnits';
 import { foldedTime, type TimeAxis } from './foldedTime';
-import { spreadPins } from './pinPlaces';
+import { clusterPins, type PinCluster } from './pinPlaces';
 
 export interface Lane {
   readonly name: string;
@@ -36,7 +36,7 @@ export interface TimePlotProps {
 }
 
 const LEFT = 48;
-const RIGHT = 92;
+const RIGHT = 104;
 const TOP = 44;
 const GAP = 22;
 const MARKS = 3;
@@ -159,40 +159,50 @@ function Pins(props: {
   readonly bottom: number;
   readonly cursorS: number | null;
 }): JSX.Element {
-  const placed = () =>
-    spreadPins(
+  const clusters = (): PinCluster[] =>
+    clusterPins(
       props.pins.map((pin) => props.frame.x(pin.seconds)),
-      LEFT,
-      props.frame.right,
+      LEFT - 10,
+      props.frame.right + 10,
     );
+  const chosen = (pin: Pin): boolean => props.cursorS !== null && Math.abs(pin.seconds - props.cursorS) < 0.5;
+  const numbers = ({ from, to }: PinCluster): string =>
+    from === to
+      ? String(props.pins[from].number)
+      : word('instrument.plot.run', {
+          from: String(props.pins[from].number),
+          to: String(props.pins[to].number),
+        });
   return (
-    <For each={props.pins}>
-      {(pin, i) => {
-        const at = (): number => placed()[i()];
-        const chosen = (): boolean => props.cursorS !== null && Math.abs(pin.seconds - props.cursorS) < 0.5;
-        return (
+    <>
+      <For each={props.pins}>
+        {(pin) => (
+          <path
+            class="pin-line"
+            classList={{ on: chosen(pin) }}
+            d={`M${props.frame.x(pin.seconds)} ${TOP - 20}V${props.bottom}`}
+          />
+        )}
+      </For>
+      <For each={clusters()}>
+        {(cluster) => (
           <g>
-            <path
-              class="pin-line"
-              classList={{ on: chosen() }}
-              d={`M${props.frame.x(pin.seconds)} ${TOP - 12}V${props.bottom}`}
-            />
             <rect
               class="pin"
-              classList={{ on: chosen() }}
-              x={at() - 9.5}
+              classList={{ on: props.pins.slice(cluster.from, cluster.to + 1).some(chosen) }}
+              x={cluster.x - cluster.width / 2}
               y="2"
-              width="19"
+              width={cluster.width}
               height="19"
               rx="4"
             />
-            <text class="c-pin" x={at()} y="16">
-              {pin.number}
+            <text class="c-pin" x={cluster.x} y="16">
+              {numbers(cluster)}
             </text>
           </g>
-        );
-      }}
-    </For>
+        )}
+      </For>
+    </>
   );
 }
 
@@ -240,7 +250,9 @@ export function TimePlot(props: TimePlotProps): JSX.Element {
       <For each={frame().axis.marks}>
         {(seconds) => (
           <text class="c-ax" x={frame().x(seconds)} y={height() - 6} text-anchor="middle">
-            {word('instrument.plot.minute', { minute: plainNumber(seconds / 60) })}
+            {seconds % 60 === 0
+              ? word('instrument.plot.minute', { minute: plainNumber(seconds / 60) })
+              : writeClock(seconds)}
           </text>
         )}
       </For>

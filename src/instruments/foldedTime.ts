@@ -23,7 +23,8 @@ const FOLD_AT_LEAST_S = 240;
 const MARGIN_S = 45;
 const FOLDED_SHARE = 0.045;
 const MINUTE_S = 60;
-const MARK_STEPS_MIN = [1, 2, 4, 5, 10, 15, 20, 30, 60];
+/** Short sessions are marked in parts of a minute. */
+const MARK_STEPS_MIN = [1 / 6, 1 / 2, 1, 2, 4, 5, 10, 15, 20, 30, 60];
 const MARKS_AT_MOST = 10;
 
 /** Whether nothing moves between two moments. */

@@ -15,7 +15,7 @@ import {
 import { type FaceKind, fullScalePa, gaugeAngleDeg } from './gaugeScale';
 import { type SaturationLine, saturationTemperatureK } from './saturation';
 
-export type GaugeState = 'off' | 'live' | 'hose-only' | 'vacuum' | 'under' | 'over';
+export type GaugeState = 'off' | 'live' | 'loose' | 'hose-only' | 'vacuum' | 'under' | 'over';
 
 export interface GaugeReading {
   readonly state: GaugeState;
@@ -36,17 +36,29 @@ export interface GaugeReading {
 /** Below this a high gauge rests on its stop (Pa). */
 const UNDER_PA = -10_000;
 const VACUUM_PA = -2_000;
+/** A loose gauge farther from zero than this holds pressure in its hose; nearer, it wants zeroing (Pa). */
+const ZEROING_PA = 40_000;
 
-function stateOf(face: FaceKind, gaugePressurePa: number, couplerShut: boolean): GaugeState {
+/** How the hose stands to the car: off every port, on one with its coupler shut, or open to it. */
+export type Coupling = 'loose' | 'shut' | 'open';
+
+function stateOf(face: FaceKind, gaugePressurePa: number, coupling: Coupling): GaugeState {
   if (Number.isNaN(gaugePressurePa)) return 'off';
   if (gaugePressurePa >= fullScalePa[face]) return 'over';
+  if (coupling === 'loose') return 'loose';
   if (face === 'high' && gaugePressurePa < UNDER_PA) return 'under';
-  if (face === 'low' && gaugePressurePa < VACUUM_PA) return 'vacuum';
-  return couplerShut ? 'hose-only' : 'live';
+  if (coupling === 'shut') return 'hose-only';
+  return face === 'low' && gaugePressurePa < VACUUM_PA ? 'vacuum' : 'live';
 }
 
 function otherUnit(gaugePressurePa: number, units: DisplayUnits, face: FaceKind): string {
   return inWords(writePressure(gaugePressurePa, units.pressure === 'kPa' ? 'psi' : 'kPa', face));
+}
+
+/** With no car behind it a needle says nothing of a boiling point; beside zero it wants zeroing. */
+function looseMeaning(pa: number, face: FaceKind, units: DisplayUnits): string {
+  const beside = Math.abs(pa) < ZEROING_PA && writePressure(pa, units.pressure, face).number !== '0';
+  return beside ? word('instrument.notZeroed') : word('instrument.loose');
 }
 
 /** The same pressure in the other unit, and what it means; either may be empty. */
@@ -59,6 +71,7 @@ function meaningOf(
 ): readonly [other: string, short: string] {
   if (state === 'off') return ['', word('instrument.notCoupled')];
   if (state === 'over') return ['', word('instrument.onStop')];
+  if (state === 'loose') return ['', looseMeaning(pa, face, units)];
   if (state === 'under') return ['', word('instrument.belowScale')];
   if (state === 'hose-only') return ['', word('instrument.couplerShut')];
   if (state === 'vacuum') return ['', otherUnit(pa, { ...units, pressure: 'psi' }, face)];
@@ -82,9 +95,9 @@ export function readGauge(
   gaugePressurePa: number,
   units: DisplayUnits,
   line: SaturationLine | null,
-  couplerShut = false,
+  coupling: Coupling = 'open',
 ): GaugeReading {
-  const state = stateOf(face, gaugePressurePa, couplerShut);
+  const state = stateOf(face, gaugePressurePa, coupling);
   const written = writePressure(state === 'under' ? 0 : gaugePressurePa, units.pressure, face);
   const end = plainNumber(lastNumeral(face, units));
   const number =

@@ -1,15 +1,41 @@
 /**
- * Numbered pins in one row over a plot: each as near its own moment as the others allow, in order, none over another.
- * Where there are more than fit, they share the width evenly.
+ * Numbered pins in one row over a plot: each stands at its own moment. Where they would lie over one another they become
+ * one pin for the whole run of numbers ("5-9"), in the middle of their moments.
  */
-const PIN_ROOM = 21;
+export interface PinCluster {
+  /** Indices of the first and last pin in it. */
+  readonly from: number;
+  readonly to: number;
+  /** Middle and width on the plot. */
+  readonly x: number;
+  readonly width: number;
+}
 
-export function spreadPins(wanted: readonly number[], left: number, right: number): number[] {
-  const room = Math.min(PIN_ROOM, wanted.length > 1 ? (right - left) / (wanted.length - 1) : PIN_ROOM);
-  const x = [...wanted];
-  for (let i = 1; i < x.length; i++) x[i] = Math.max(x[i], x[i - 1] + room);
-  const over = x.length > 0 ? x[x.length - 1] - right : 0;
-  if (over > 0) x[x.length - 1] = right;
-  for (let i = x.length - 2; i >= 0; i--) x[i] = Math.min(x[i], x[i + 1] - room);
-  return x.map((at) => Math.round(at * 10) / 10);
+const ONE_WIDE = 19;
+const RUN_WIDE = 42;
+const GAP = 2;
+
+const tenth = (value: number): number => Math.round(value * 10) / 10;
+
+function clusterOf(wanted: readonly number[], from: number, to: number, left: number, right: number) {
+  const width = from === to ? ONE_WIDE : RUN_WIDE;
+  const middle = (wanted[from] + wanted[to]) / 2;
+  const x = Math.max(left + width / 2, Math.min(right - width / 2, middle));
+  return { from, to, x: tenth(x), width };
+}
+
+/** `wanted` in ascending order; a cluster grows until it stands clear of its neighbours. */
+export function clusterPins(wanted: readonly number[], left: number, right: number): PinCluster[] {
+  const clusters: PinCluster[] = [];
+  for (let i = 0; i < wanted.length; i++) {
+    let last = clusterOf(wanted, i, i, left, right);
+    for (;;) {
+      const before = clusters[clusters.length - 1];
+      if (!before || before.x + before.width / 2 + GAP <= last.x - last.width / 2) break;
+      clusters.pop();
+      last = clusterOf(wanted, before.from, last.to, left, right);
+    }
+    clusters.push(last);
+  }
+  return clusters;
 }

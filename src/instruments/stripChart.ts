@@ -29,7 +29,7 @@ function options(width: number): uPlot.Options {
     height: HEIGHT_PX,
     legend: { show: false },
     cursor: { show: false },
-    padding: [8, 6, 0, 0],
+    padding: [8, 20, 0, 0],
     scales: {
       x: { time: false },
       y: { range: (_, low, high) => [Math.min(low, 0), Math.max(high, low + 10)] },

@@ -1,7 +1,7 @@
 /** A gauge with what stands under it: side, the same pressure in the other unit, boiling temperature, where to look up. */
 import { createEffect, createMemo, createSignal, type JSX, onCleanup, Show } from 'solid-js';
 import { GaugeFace, type Hub } from '../instruments/GaugeFace';
-import { type GaugeReading, readGauge } from '../instruments/gaugeReading';
+import { type Coupling, type GaugeReading, readGauge } from '../instruments/gaugeReading';
 import type { FaceKind } from '../instruments/gaugeScale';
 import { fullScalePa } from '../instruments/gaugeScale';
 import { Ladder } from '../instruments/Ladder';
@@ -44,12 +44,16 @@ function throttled(read: () => string): () => string {
 export function useReading(session: SessionModel, source: GaugeSource): () => GaugeReading {
   const hose = createMemo(() => session.view().hoses.find((one) => one.id === source.hose));
   const coupled = createMemo(() => hose()?.port != null);
-  const shut = createMemo(() => coupled() && hose()?.couplerOpen === false);
+  const coupling = createMemo<Coupling>(() =>
+    coupled() ? (hose()?.couplerOpen === false ? 'shut' : 'open') : 'loose',
+  );
   const stepped = createMemo(() => {
     const value = session.signal(source.channel);
     return coupled() || !Number.isNaN(value) ? value : Number.NaN;
   });
-  return createMemo(() => readGauge(source.face, stepped(), session.units(), session.saturation(), shut()));
+  return createMemo(() =>
+    readGauge(source.face, stepped(), session.units(), session.saturation(), coupling()),
+  );
 }
 
 function MeterWords(props: { readonly source: GaugeSource; readonly reading: GaugeReading }): JSX.Element {
@@ -60,9 +64,9 @@ function MeterWords(props: { readonly source: GaugeSource; readonly reading: Gau
       </span>
       <span class="g-sub">
         <Show when={props.reading.other !== ''}>
-          <span class="other">{props.reading.other} · </span>
+          <span class="other nw">{props.reading.other} · </span>
         </Show>
-        {props.reading.short}
+        <span class="nw">{props.reading.short}</span>
       </span>
       <span class="g-exp">{word('instrument.expected')}</span>
     </>
@@ -113,7 +117,10 @@ export function GaugePanel(props: {
     () => props.session.view().hoses.find((one) => one.id === props.source.hose)?.port === null,
   );
   return (
-    <figure class="gauge" classList={{ 'is-off': reading().state === 'off' }}>
+    <figure
+      class={`gauge ${props.source.hub}`}
+      classList={{ 'is-off': reading().state === 'off', 'is-loose': reading().state === 'loose' }}
+    >
       <Spoken source={props.source} reading={reading()}>
         <GaugeFace
           face={props.source.face}

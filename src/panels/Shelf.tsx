@@ -210,6 +210,7 @@ function Detail(props: { readonly facts: ShelfFacts; readonly shelf: ShelfProps 
       <button type="button" class="btn pri full" onClick={() => props.shelf.onOpen(props.facts.id, mode())}>
         <Icon name="door" size={18} />
         {word('shelf.open')}
+        <span class="picked">{props.facts.title}</span>
       </button>
     </aside>
   );

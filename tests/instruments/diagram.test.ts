@@ -3,7 +3,7 @@ import { saturationOf } from '../../src/app/saturationOf';
 import { foldedTime } from '../../src/instruments/foldedTime';
 import { coilPasses, phaseAt } from '../../src/instruments/loopPhases';
 import { cyclePath, domePath, isotherm, phX, phY } from '../../src/instruments/phGeometry';
-import { spreadPins } from '../../src/instruments/pinPlaces';
+import { clusterPins } from '../../src/instruments/pinPlaces';
 
 const line = saturationOf('R-134a');
 
@@ -87,9 +87,17 @@ describe('the folded time axis', () => {
 
 describe('pins over a plot', () => {
   test('stand in order, none over another, none outside', () => {
-    const placed = spreadPins([50, 51, 52, 400, 799, 800], 48, 800);
-    for (let i = 1; i < placed.length; i++) expect(placed[i] - placed[i - 1]).toBeGreaterThanOrEqual(20.9);
-    expect(placed[placed.length - 1]).toBeLessThanOrEqual(800);
-    expect(placed[3]).toBe(400);
+    const placed = clusterPins([70, 71, 72, 400, 780, 781], 48, 800);
+    for (let i = 1; i < placed.length; i++) {
+      const [before, here] = [placed[i - 1], placed[i]];
+      expect(here.x - here.width / 2).toBeGreaterThan(before.x + before.width / 2);
+    }
+    expect(placed.map(({ from, to }) => [from, to])).toEqual([
+      [0, 2],
+      [3, 3],
+      [4, 5],
+    ]);
+    expect(placed[1].x).toBe(400);
+    for (const { x, width } of placed) expect(x + width / 2).toBeLessThanOrEqual(800);
   });
 });

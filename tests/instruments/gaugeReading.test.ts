@@ -41,13 +41,22 @@ describe('what a gauge says', () => {
     expect(readGauge('high', 3_600_000, units, line)).toMatchObject({
       state: 'over',
       number: '>500',
-      meaning: 'needle on its stop: close and look',
+      meaning: 'on its stop: close and look',
     });
     expect(readGauge('low', 1_000_000, units, line).number).toBe('>140');
   });
 
+  test('a loose hose has no boiling point, and says so when its needle stands beside zero', () => {
+    expect(readGauge('low', -6_000, units, line, 'loose')).toMatchObject({
+      state: 'loose',
+      meaning: 'not coupled, not zeroed',
+    });
+    expect(readGauge('low', 0, units, line, 'loose').meaning).toBe('not coupled');
+    expect(readGauge('low', 27 * PSI, units, line, 'loose').meaning).toBe('not coupled');
+  });
+
   test('a shut coupler makes it the pressure of the hose', () => {
-    expect(readGauge('low', 27 * PSI, units, line, true)).toMatchObject({
+    expect(readGauge('low', 27 * PSI, units, line, 'shut')).toMatchObject({
       state: 'hose-only',
       meaning: 'valve shut: hose only',
     });

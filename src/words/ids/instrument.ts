@@ -10,6 +10,8 @@ export interface InstrumentWords {
   'instrument.nothing': never;
   'instrument.over': 'number';
   'instrument.notCoupled': never;
+  'instrument.loose': never;
+  'instrument.notZeroed': never;
   'instrument.couplerShut': never;
   'instrument.belowScale': never;
   'instrument.onStop': never;
@@ -36,5 +38,6 @@ export interface InstrumentWords {
   'instrument.plot.label': 'count' | 'lanes' | 'minutes';
   'instrument.plot.lane': 'name' | 'unit';
   'instrument.plot.minute': 'minute';
+  'instrument.plot.run': 'from' | 'to';
   'instrument.strip.label': 'lanes' | 'minutes';
 }
