@@ -55,9 +55,7 @@ export function readBooks(core: NetworkCore): NetworkBooks {
   const vented = bySpecies((s) => totals[TOTAL.ventedKg + s]);
   const massErrors = bySpecies((s) => {
     const name = SPECIES[s];
-    const brought = totals[TOTAL.broughtInKg + s];
-    const measure = Math.max(brought, totals[TOTAL.crossedKg + s]);
-    return measure > 0 ? Math.abs(held[name] + vented[name] - brought) / measure : 0;
+    return shareOf(held[name] + vented[name] - totals[TOTAL.broughtInKg + s], totals[TOTAL.crossedKg + s]);
   });
   const storedJ = vesselSlots.reduce((sum, v) => sum + storedIn(core, v), 0);
   const heatInJ = totals[TOTAL.heatInJ];
@@ -68,15 +66,17 @@ export function readBooks(core: NetworkCore): NetworkBooks {
     heldKg: held,
     ventedKg: vented,
     massErrors,
-    massErrorRelative: massErrors.refrigerant,
+    massErrorRelative: Math.max(...Object.values(massErrors)),
     storedJ,
     heatInJ,
     workInJ,
     heatRejectedJ: totals[TOTAL.rejectedJ],
     turnedOverJ,
-    energyErrorRelative: Math.abs(energyError) / Math.max(turnedOverJ, aKelvinOf(core)),
+    energyErrorRelative: shareOf(energyError, Math.max(turnedOverJ, aKelvinOf(core))),
   };
 }
+
+const shareOf = (error: number, measure: number): number => (measure > 0 ? Math.abs(error) / measure : 0);
 
 function bySpecies(of: (index: number) => number): Record<Species, number> {
   const out: Record<Species, number> = { refrigerant: 0, air: 0, foreign: 0, water: 0, oil: 0 };

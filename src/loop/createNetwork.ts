@@ -76,7 +76,9 @@ function structureOf(
         if (spec.from.vessel === vessel || spec.to.vessel === vessel) plan.linkSpecs[l] = undefined;
       }
       SPECIES.forEach((_, s) => {
-        numbers.totals[TOTAL.broughtInKg + s] -= massIn(core, vessel, s);
+        const kg = massIn(core, vessel, s);
+        numbers.totals[TOTAL.broughtInKg + s] -= kg;
+        numbers.totals[TOTAL.crossedKg + s] += kg;
       });
       numbers.totals[TOTAL.broughtInJ] -= storedIn(core, vessel);
       leaveVessel(plan, vessel);

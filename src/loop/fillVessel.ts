@@ -55,11 +55,11 @@ function bringIn(core: NetworkCore, vessel: number, contents: Contents): void {
   let kg = n.dissolved[vessel];
   const first = plan.firstCell[vessel];
   for (let c = first; c < first + plan.cellCount[vessel]; c++) kg += n.mass[c];
-  n.totals[TOTAL.broughtInKg] += kg;
-  n.totals[TOTAL.broughtInKg + 1] += contents.airKg ?? 0;
-  n.totals[TOTAL.broughtInKg + 2] += contents.foreignKg ?? 0;
-  n.totals[TOTAL.broughtInKg + 3] += contents.waterKg ?? 0;
-  n.totals[TOTAL.broughtInKg + 4] += contents.oilKg ?? 0;
+  const brought = [kg, contents.airKg, contents.foreignKg, contents.waterKg, contents.oilKg];
+  brought.forEach((species, s) => {
+    n.totals[TOTAL.broughtInKg + s] += species ?? 0;
+    n.totals[TOTAL.crossedKg + s] += species ?? 0;
+  });
   n.totals[TOTAL.broughtInJ] += storedIn(core, vessel);
 }
 

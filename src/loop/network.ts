@@ -21,9 +21,9 @@ export interface NetworkBooks {
   readonly heldKg: Readonly<Record<Species, number>>;
   /** kg that went to the room less what came from it. */
   readonly ventedKg: Readonly<Record<Species, number>>;
-  /** |held + vented - brought in| over what was brought in or crossed the border, whichever is more, by species. */
+  /** |held + vented - brought in| over all that was brought in, taken away or vented, summed without sign, by species. */
   readonly massErrors: Readonly<Record<Species, number>>;
-  /** That of the refrigerant. */
+  /** The worst of them. */
   readonly massErrorRelative: number;
   readonly storedJ: number;
   readonly heatInJ: number;

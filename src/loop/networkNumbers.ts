@@ -26,7 +26,7 @@ export const TOTAL = {
   broughtInKg: 10,
   /** First of five: kg that went to the room, by species. */
   ventedKg: 15,
-  /** First of five: kg that crossed the border, either way, without sign. */
+  /** First of five: kg brought in, taken away, or that went to or came from the room, without sign. */
   crossedKg: 20,
   /** Heat through walls, heat given, work and enthalpy vented, without sign, J: what the energy error is measured by. */
   turnedJ: 25,
