@@ -6,7 +6,7 @@ import { rowMoments } from '../../src/scoring/rowMoments';
 import type { MeasureId } from '../../src/session/record/measures';
 import { rubrics, scenarios } from '../../src/session/scenario/library';
 import { type HandRow, handRecord } from '../support/records';
-import { at, cases, ev, low, open } from '../support/ruleCases';
+import { at, cases, ev, low, ON, open } from '../support/ruleCases';
 
 const rules = new Map<string, Rule>(
   [

@@ -9,7 +9,7 @@ interface Case {
   readonly keptBy?: Partial<Record<MeasureId, number>>;
 }
 
-const ON = 1;
+export const ON = 1;
 export const at = (
   step: number,
   set: HandRow['set'] = {},
