@@ -25,7 +25,10 @@ export interface FormProps {
 export function Form(props: FormProps): JSX.Element {
   let box: HTMLDivElement | undefined;
   const before = document.activeElement;
-  const outcome = useContext(Outcome);
+  const latest = useContext(Outcome);
+  const old = latest()?.serial;
+  /** Only what came of something done in this form. */
+  const outcome = (): Notice | null => (latest()?.serial === old ? null : latest());
   onMount(() => {
     if (!box) return;
     box.focus();

@@ -68,7 +68,9 @@ function MeterWords(props: { readonly source: GaugeSource; readonly reading: Gau
         </Show>
         <span class="nw">{props.reading.short}</span>
       </span>
-      <span class="g-exp">{word('instrument.expected')}</span>
+      <Show when={props.reading.state !== 'loose'}>
+        <span class="g-exp">{word('instrument.expected')}</span>
+      </Show>
     </>
   );
 }

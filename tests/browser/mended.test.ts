@@ -31,6 +31,9 @@ describe('an open form', () => {
     await page.locator('.form').getByRole('button', { name: 'Put a new radiator fan in' }).click();
     await expect.poll(() => outcome(page)).toMatch(/engine/i);
     await page.keyboard.press('Escape');
+    await page.getByRole('button', { name: 'Write a finding' }).click();
+    expect(await outcome(page)).toBe('');
+    await page.keyboard.press('Escape');
     await write(page, 'engine 0');
     await page.getByRole('button', { name: 'It is something else…' }).first().click();
     await page.locator('.form summary').click();
