@@ -236,6 +236,7 @@ export function TimePlot(props: TimePlotProps): JSX.Element {
       minutes: plainNumber(props.endS / 60),
       count: plainNumber(props.pins.length),
     });
+  const wholeMinutes = (): boolean => frame().axis.marks.every((seconds) => seconds % 60 === 0);
   return (
     <svg viewBox={`0 0 ${width()} ${height()}`} class="tplot" role="img" aria-label={label()}>
       <For each={props.lanes}>
@@ -250,7 +251,7 @@ export function TimePlot(props: TimePlotProps): JSX.Element {
       <For each={frame().axis.marks}>
         {(seconds) => (
           <text class="c-ax" x={frame().x(seconds)} y={height() - 6} text-anchor="middle">
-            {seconds % 60 === 0
+            {wholeMinutes()
               ? word('instrument.plot.minute', { minute: plainNumber(seconds / 60) })
               : writeClock(seconds)}
           </text>
