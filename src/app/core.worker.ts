@@ -123,7 +123,8 @@ async function act(message: ToWorker): Promise<void> {
       buffers.push(message.frame);
       break;
     case 'debrief':
-      post({ type: 'debriefed', debrief: makeDebrief(scenarioId, core) });
+      // not before the job is handed over: until then the record is the core's own
+      if (core.view().phase === 'debrief') post({ type: 'debriefed', debrief: makeDebrief(scenarioId, core) });
       break;
   }
 }

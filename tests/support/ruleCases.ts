@@ -35,8 +35,8 @@ export const cases: Readonly<Record<string, Case>> = {
     kept: [at(0), at(10, { 'lowSide.gaugePressurePa': 20_000, 'highSide.gaugePressurePa': 0 }, open)],
   },
   hands: {
-    broken: [at(0), at(10, {}, ev('uncoupled', 'charging'))],
-    kept: [at(0), at(10, { 'gear.gloves': ON }, ev('uncoupled', 'charging'))],
+    broken: [at(0), at(10, {}, ev('uncoupled', 'charging'), ev('sprayed', 'port-b'))],
+    kept: [at(0), at(10, {}, ev('uncoupled', 'charging'))],
   },
   aired: {
     broken: [at(0), at(10, { 'engine.rpm': 800 }), at(20, { 'door.open': ON })],
