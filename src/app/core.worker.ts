@@ -124,7 +124,8 @@ async function act(message: ToWorker): Promise<void> {
       break;
     case 'debrief':
       // not before the job is handed over: until then the record is the core's own
-      if (core.view().phase === 'debrief') post({ type: 'debriefed', debrief: makeDebrief(scenarioId, core) });
+      if (core.view().phase === 'debrief')
+        post({ type: 'debriefed', debrief: makeDebrief(scenarioId, core) });
       break;
   }
 }

@@ -145,7 +145,7 @@ describe('a killed tab', () => {
           opening.onerror = () => reject(new Error('no database'));
           opening.onsuccess = () => {
             const request = opening.result.transaction('session').objectStore('session').get('current');
-            request.onsuccess = () => resolve(request.result);
+            request.onsuccess = () => resolve(request.result.log ?? request.result);
           };
         }),
     );
