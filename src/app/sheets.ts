@@ -53,7 +53,7 @@ function serviceSheet({ service, switches }: VehicleData, units: DisplayUnits): 
     paragraphs: [
       word('panels.sheet.notFull'),
       word('panels.sheet.conditions', given),
-      word('panels.sheet.lowSwitch', {
+      word(switches.low.at === 'high' ? 'panels.sheet.lowSwitchOnHigh' : 'panels.sheet.lowSwitch', {
         opens: inWords(writePressure(switches.low.opens, units.pressure, 'low')),
         closes: inWords(writePressure(switches.low.closes, units.pressure, 'low')),
       }),

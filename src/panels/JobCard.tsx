@@ -31,7 +31,7 @@ export function Deliveries(props: { readonly session: SessionModel }): JSX.Eleme
 }
 
 export function Findings(props: { readonly session: SessionModel }): JSX.Element {
-  const lines = () => [...props.session.view().card].sort((a, b) => b.step - a.step);
+  const lines = () => [...props.session.view().card].reverse().sort((a, b) => b.step - a.step);
   return (
     <Show when={lines().length > 0} fallback={<p class="emp">{word('work.card.none')}</p>}>
       <ul class="fnd">

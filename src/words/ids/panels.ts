@@ -156,6 +156,7 @@ export interface PanelsWords {
   'panels.sheet.notFull': never;
   'panels.sheet.conditions': 'humidity' | 'minutes' | 'rpm';
   'panels.sheet.lowSwitch': 'closes' | 'opens';
+  'panels.sheet.lowSwitchOnHigh': 'closes' | 'opens';
   'panels.sheet.highSwitch': 'closes' | 'opens';
   'panels.sheet.airAt': never;
   'panels.sheet.lowSide': never;
