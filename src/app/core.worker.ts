@@ -3,7 +3,7 @@
  * three buffers is back, and the view whenever its revision changed. It decides nothing that the core does not decide.
  */
 import type { SessionCore } from '../session/corePort';
-import { makeDebrief } from './debriefOf';
+import { makeDebrief, tellable } from './debriefOf';
 import { type JobClock, jobClock } from './jobClock';
 import { openCore } from './openCore';
 import type { FromWorker, OpenRequest, ToWorker } from './protocol';
@@ -123,9 +123,7 @@ async function act(message: ToWorker): Promise<void> {
       buffers.push(message.frame);
       break;
     case 'debrief':
-      // not before the job is handed over: until then the record is the core's own
-      if (core.view().phase === 'debrief')
-        post({ type: 'debriefed', debrief: makeDebrief(scenarioId, core) });
+      post({ type: 'debriefed', debrief: tellable(makeDebrief(scenarioId, core), core) });
       break;
   }
 }

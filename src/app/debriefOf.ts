@@ -36,7 +36,7 @@ export function makeDebrief(scenarioId: string, core: SessionCore): DebriefData 
   const log = core.log();
   const record = recordOf(scenario, log);
   const scored = score(record, scenario);
-  core.markScored();
+  if (core.view().phase === 'debrief') core.markScored();
   const hashes = { logHash: core.logHash(), stateHash: core.stateHash(), engineHash };
   const kept = { score: scored.score, reported: scored.reported, ...hashes };
   return {
@@ -59,4 +59,13 @@ export function makeDebrief(scenarioId: string, core: SessionCore): DebriefData 
     debriefText: scenario.data.debrief,
     file: canonicalJson({ log, last: kept }),
   };
+}
+
+const NO_POINTS = { seconds: new Float64Array(0), values: new Float64Array(0) };
+
+/** Of an assessed job that is not handed over, only the file to save: no score, no evidence, no truth. */
+export function tellable(debrief: DebriefData, core: SessionCore): DebriefData {
+  if (core.mode !== 'assessed' || core.view().phase === 'debrief') return debrief;
+  const nothing = { score: 0, reported: 0, passed: false, criticalCount: 0 };
+  return { ...debrief, ...nothing, domains: [], findings: [], actions: [], traces: [], points: NO_POINTS };
 }

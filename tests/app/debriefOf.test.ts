@@ -1,0 +1,37 @@
+import { describe, expect, it } from 'vitest';
+import { makeDebrief, tellable } from '../../src/app/debriefOf';
+import { openSession } from '../../src/session/openSession';
+import { scenarioById } from '../../src/session/scenario/library';
+
+const ID = 'weighed-in';
+
+function told(mode: 'practice' | 'assessed', finished: boolean) {
+  const core = openSession(scenarioById(ID), { mode, seed: 2 });
+  core.send({ do: 'begin' });
+  core.send({ do: 'judge-port', port: 'port-b', side: 'high' });
+  core.advance(100);
+  if (finished) core.send({ do: 'finish' });
+  return tellable(makeDebrief(ID, core), core);
+}
+
+describe('a debrief', () => {
+  it('of an assessed job that is not handed over holds the file and nothing else', () => {
+    const { findings, traces, actions, domains, points, score, file } = told('assessed', false);
+    expect({ findings, traces, actions, domains, score }).toEqual({
+      findings: [],
+      traces: [],
+      actions: [],
+      domains: [],
+      score: 0,
+    });
+    expect(points.values.length).toBe(0);
+    expect(JSON.parse(file).log.scenarioId).toBe(ID);
+  });
+
+  it('is whole once the job is handed over, and in practice at any time', () => {
+    for (const whole of [told('assessed', true), told('practice', false)]) {
+      expect(whole.findings.length).toBeGreaterThan(0);
+      expect(whole.traces.length).toBe(4);
+    }
+  });
+});
