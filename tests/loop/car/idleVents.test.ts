@@ -2,16 +2,9 @@ import { describe, expect, it } from 'vitest';
 import vents from '../../reference/loop/idleVents.json';
 import { celsius, steady } from '../steady';
 
-// The bend: at idle the hatchback's vents are warmer than most of these bands; by how much at most, band by band. The weather
-// stands for the inlet; with the windows open what the coil breathes is up to 2 K cooler.
-const OVER_K: Readonly<Record<string, number>> = {
-  '20/0.55': 0.5,
-  '25/0.55': 2.1,
-  '30/0.55': 0.3,
-  '20/0.65': 0.5,
-  '25/0.65': 1,
-  '30/0.65': 0,
-};
+// The bend: five bands hold, one does not. The printed bands rise by 2.5 K from 20 to 25 °C and by 6.5 K from 25 to 30 °C; no
+// smooth machine does both, and the hatchback goes over the middle one. The weather stands for the inlet.
+const OVER_K: Readonly<Record<string, number>> = { '25/0.55': 1.3 };
 
 function shown(ambientC: number, relativeHumidity: number): number {
   return celsius(
@@ -21,9 +14,9 @@ function shown(ambientC: number, relativeHumidity: number): number {
 
 describe('the hatchback at idle, windows open, air recirculated, highest blower', () => {
   for (const [inlet, humidity, from, to] of vents.rows as [number, number, number, number][]) {
-    const over = OVER_K[`${inlet}/${humidity}`];
+    const over = OVER_K[`${inlet}/${humidity}`] ?? 0;
     const bend = over > 0 ? `; a bend: up to ${over} K over it` : '';
-    it(`${inlet} °C, ${100 * humidity} % damp: vent ${from} to ${to} °C (see idleVents.json)${bend}`, () => {
+    it(`${inlet} °C, ${Math.round(100 * humidity)} % damp: vent ${from} to ${to} °C (see idleVents.json)${bend}`, () => {
       const vent = shown(inlet, humidity);
       expect(vent).toBeGreaterThan(from);
       expect(vent).toBeLessThan(to + over);
