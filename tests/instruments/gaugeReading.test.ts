@@ -49,7 +49,7 @@ describe('what a gauge says', () => {
   test('a loose hose has no boiling point, and says so when its needle stands beside zero', () => {
     expect(readGauge('low', -6_000, units, line, 'loose')).toMatchObject({
       state: 'loose',
-      meaning: 'not coupled, not zeroed',
+      meaning: 'not zeroed',
     });
     expect(readGauge('low', 0, units, line, 'loose').meaning).toBe('not coupled');
     expect(readGauge('low', 27 * PSI, units, line, 'loose').meaning).toBe('not coupled');
