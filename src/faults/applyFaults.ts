@@ -1,31 +1,49 @@
 /** Brings faults to a car: what it is filled with, what still works, and the ways out they open. */
 import { partNamed } from '../loop/car/assembleLoop';
 import type { Car } from '../loop/car/car';
-import { HEALTH_NAMES, type HealthName } from '../loop/car/carNumbers';
+import { EDIT_NAMES, EDITS, type EditName } from '../loop/car/carNumbers';
 import type { VehicleData } from '../loop/car/vehicles';
 import type { ValveLink } from '../loop/networkTypes';
 import type { ActiveFault, Filling } from './fault';
 import { faultOf } from './registry';
 
 /** What the loop holds at the start. */
-export function fillingWith(active: readonly ActiveFault[], sound: Filling): Filling {
+export function fillingWith(active: readonly ActiveFault[], vehicle: VehicleData, sound: Filling): Filling {
   return active.reduce(
-    (filling, { id, severity }) => faultOf(id).contents?.(filling, severity) ?? filling,
+    (filling, { id, severity }) => faultOf(id).contents?.(filling, severity, vehicle) ?? filling,
     sound,
   );
 }
 
-/** Share of the sound that is left of everything a fault can wear; 1 where none does. */
-export function healthWith(
-  active: readonly ActiveFault[],
-  vehicle: VehicleData,
-): Readonly<Record<HealthName, number>> {
-  const health = Object.fromEntries(HEALTH_NAMES.map((name) => [name, 1])) as Record<HealthName, number>;
+export type Edits = Readonly<Record<EditName, number>>;
+
+/** What all the faults together make of every number that faults may edit; what is sound where none does. */
+export function editsWith(active: readonly ActiveFault[], vehicle: VehicleData): Edits {
+  const edits = Object.fromEntries(EDIT_NAMES.map((name) => [name, EDITS[name].sound])) as Record<
+    EditName,
+    number
+  >;
   for (const { id, severity } of active) {
-    const factors = faultOf(id).parameters?.(severity, vehicle) ?? {};
-    for (const name of HEALTH_NAMES) health[name] *= factors[name] ?? 1;
+    const own = faultOf(id).parameters?.(severity, vehicle) ?? {};
+    for (const name of EDIT_NAMES) {
+      const value = own[name];
+      if (value !== undefined) edits[name] = meet(name, edits[name], value);
+    }
   }
-  return health;
+  return edits;
+}
+
+function meet(name: EditName, one: number, other: number): number {
+  switch (EDITS[name].meet) {
+    case 'product':
+      return one * other;
+    case 'sum':
+      return one + other;
+    case 'least':
+      return Math.min(one, other);
+    case 'most':
+      return Math.max(one, other);
+  }
 }
 
 /** Ways out that the faults open; two at one place are one hole with the area of both. */
@@ -42,10 +60,10 @@ export function holesWith(active: readonly ActiveFault[], car: Car): readonly Va
   return [...holes.values()];
 }
 
-/** Sets the car to exactly these faults: health, and holes opened, closed or of another size. */
+/** Sets the car to exactly these faults: its numbers, and holes opened, closed or of another size. */
 export function settleFaults(car: Car, active: readonly ActiveFault[]): void {
-  const health = healthWith(active, car.vehicle);
-  for (const name of HEALTH_NAMES) if (car.number(name) !== health[name]) car.setHealth(name, health[name]);
+  const edits = editsWith(active, car.vehicle);
+  for (const name of EDIT_NAMES) if (car.number(name) !== edits[name]) car.edit(name, edits[name]);
   settleHoles(car, holesWith(active, car));
 }
 

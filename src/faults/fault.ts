@@ -1,12 +1,14 @@
 /**
  * What a fault is. Severity runs from 0, sound, to 1, the worst met in practice, and stands for one named physical
  * quantity. A fault changes what the loop holds at the start, what something sound still does, or opens a way out; every
- * reading follows from the model. Edits are products, so two faults act the same in either order.
+ * reading follows from the model. Edits are products, sums, least or most, so two faults act the same in either order.
  */
 import type { CarPart } from '../loop/car/assembleLoop';
-import type { HealthName } from '../loop/car/carNumbers';
+import type { EditName } from '../loop/car/carNumbers';
 import type { VehicleData } from '../loop/car/vehicles';
+import type { ForeignId } from '../loop/foreign';
 import type { ValveLink } from '../loop/networkTypes';
+import type { RefrigerantId } from '../refrigerant/refrigerant';
 
 /** Against the same car sound: up, down, or the same. `either` where sources or cars differ: nobody may be scored on it. */
 export type Sign = 'up' | 'down' | 'same' | 'either';
@@ -20,9 +22,23 @@ export interface Signs {
 
 /** What the loop is filled with at the start; faults multiply or add. */
 export interface Filling {
+  readonly refrigerant: RefrigerantId;
   readonly chargeKg: number;
   readonly airKg: number;
+  readonly waterKg: number;
+  /** Over the oil that belongs in it; negative where some is missing. */
+  readonly extraOilKg: number;
+  readonly foreign?: { readonly fluid: ForeignId; readonly kg: number };
 }
+
+/** Nothing but this much of one refrigerant. */
+export const purely = (refrigerant: RefrigerantId, chargeKg: number): Filling => ({
+  refrigerant,
+  chargeKg,
+  airKg: 0,
+  waterKg: 0,
+  extraOilKg: 0,
+});
 
 export interface Fault {
   readonly id: string;
@@ -34,12 +50,12 @@ export interface Fault {
     /** Value at a severity of 0..1. */
     at(severity: number): number;
   };
-  readonly contents?: (filling: Filling, severity: number) => Filling;
-  /** Factor on what something sound does. */
+  readonly contents?: (filling: Filling, severity: number, vehicle: VehicleData) => Filling;
+  /** Edits of the car's numbers: `EDITS` says what is sound and how two meet. */
   readonly parameters?: (
     severity: number,
     vehicle: VehicleData,
-  ) => Partial<Readonly<Record<HealthName, number>>>;
+  ) => Partial<Readonly<Record<EditName, number>>>;
   /** Ways out that it opens, at a part of the loop. */
   readonly links?: (severity: number, site: CarPart) => readonly ValveLink[];
   /** Where `links` are when nobody says: a part of the loop. */

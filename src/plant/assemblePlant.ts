@@ -1,6 +1,7 @@
 /** The parts of a plant, joined: car and its ports, hoses and cans as vessels, panel, desk, faults. */
 import type { FittingId } from '../equipment/fittings';
 import { type HoseId, hoseSpecs } from '../equipment/hoses';
+import { purely } from '../faults/fault';
 import type { Layout, Port as LayoutPort } from '../layout/layout';
 import { layoutOf } from '../layout/layouts';
 import type { Car } from '../loop/car/car';
@@ -36,10 +37,9 @@ export function assemblePlant(options: PlantOptions): PlantParts {
   const { weather } = options;
   const evacuated = options.start === 'evacuated';
   const faults = openFaultBook(vehicle, layout, options.faults);
-  const filling = faults.filling({ chargeKg: options.chargeKg, airKg: 0 });
+  const filling = faults.filling(purely(options.refrigerant, options.chargeKg));
   const car = createCar(vehicle, {
-    refrigerant: options.refrigerant,
-    ...(evacuated ? { chargeKg: EVACUATED_KG } : filling),
+    ...(evacuated ? purely(filling.refrigerant, EVACUATED_KG) : filling),
     ambientK: weather.temperatureK,
     relativeHumidity: weather.relativeHumidity,
     ambientPressurePa: weather.pressurePa,

@@ -43,7 +43,7 @@ export function openFaultBook(
   return {
     causes: [...possible.map(({ id }) => id), NOTHING_WRONG],
     replaceable: [...parts],
-    filling: (sound) => fillingWith(hidden, sound),
+    filling: (sound) => fillingWith(hidden, vehicle, sound),
     settle(car, step) {
       if (step < lookAt) return;
       lookAt = Math.min(

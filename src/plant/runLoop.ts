@@ -4,7 +4,7 @@
  */
 
 import { fillingWith, settleFaults } from '../faults/applyFaults';
-import type { ActiveFault } from '../faults/fault';
+import { type ActiveFault, purely } from '../faults/fault';
 import type { Car } from '../loop/car/car';
 import { readCar } from '../loop/car/carReadings';
 import { createCar } from '../loop/car/createCar';
@@ -88,9 +88,9 @@ export function runLoop(run: LoopRun, eachSecond?: EachSecond): LoopResult {
 
 function startCar(run: LoopRun): Car {
   const vehicle = vehicleOf(run.vehicle);
-  const filling = fillingWith(run.faults, { chargeKg: run.chargeShare * vehicle.label.charge, airKg: 0 });
+  const sound = purely(run.refrigerant, run.chargeShare * vehicle.label.charge);
+  const filling = fillingWith(run.faults, vehicle, sound);
   const car = createCar(vehicle, {
-    refrigerant: run.refrigerant,
     ...filling,
     ambientK: run.ambientK,
     relativeHumidity: run.relativeHumidity,

@@ -1,12 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { fillingWith, healthWith, holesWith, settleFaults } from '../../src/faults/applyFaults';
-import type { ActiveFault, Channel, Sign } from '../../src/faults/fault';
+import { editsWith, fillingWith, holesWith, settleFaults } from '../../src/faults/applyFaults';
+import { type ActiveFault, type Channel, purely, type Sign } from '../../src/faults/fault';
 import { clash, faultOf, faults, faultsFor } from '../../src/faults/registry';
+import { EDITS, type EditName } from '../../src/loop/car/carNumbers';
 import { createCar } from '../../src/loop/car/createCar';
 import { vehicleIds, vehicleOf } from '../../src/loop/car/vehicles';
 import { CARS, type CarId, steady } from '../loop/steady';
 
-const SOUND = { chargeKg: 0.48, airKg: 0 };
+const SOUND = purely('R-134a', 0.48);
 
 function carOf(id: string) {
   const vehicle = vehicleOf(id);
@@ -38,9 +39,10 @@ describe('severity', () => {
   for (const fault of faults) {
     it(`${fault.id}: 0 is sound, and the quantity moves one way to 1`, () => {
       const none: ActiveFault = { id: fault.id, severity: 0 };
-      expect(fillingWith([none], SOUND)).toEqual(SOUND);
       for (const id of vehicleIds) {
-        expect(Object.values(healthWith([none], vehicleOf(id))).every((share) => share === 1)).toBe(true);
+        expect(fillingWith([none], vehicleOf(id), SOUND)).toEqual(SOUND);
+        for (const [name, value] of Object.entries(editsWith([none], vehicleOf(id))))
+          expect(value, name).toBe(EDITS[name as EditName].sound);
         expect(holesWith([none], carOf(id))).toEqual([]);
       }
       const { at } = fault.quantity;
@@ -60,8 +62,8 @@ describe('two faults', () => {
         for (const b of active) {
           if (a.id >= b.id || clash([a.id, b.id])) continue;
           pairs++;
-          expect(fillingWith([a, b], SOUND)).toEqual(fillingWith([b, a], SOUND));
-          expect(healthWith([a, b], vehicle)).toEqual(healthWith([b, a], vehicle));
+          expect(fillingWith([a, b], vehicle, SOUND)).toEqual(fillingWith([b, a], vehicle, SOUND));
+          expect(editsWith([a, b], vehicle)).toEqual(editsWith([b, a], vehicle));
           const one = carOf(id);
           const other = carOf(id);
           settleFaults(one, [a, b]);

@@ -3,10 +3,11 @@
  * `network.state`, so the network's snapshot is the car's.
  */
 import type { RefrigerantId } from '../../refrigerant/refrigerant';
+import type { ForeignId } from '../foreign';
 import type { Network } from '../network';
 import type { Port } from '../networkTypes';
 import type { CarLoop } from './assembleLoop';
-import type { CarNumber, HealthName } from './carNumbers';
+import type { CarNumber, EditName } from './carNumbers';
 import type { VehicleData } from './vehicles';
 
 /** How the car stands before time begins. */
@@ -15,6 +16,10 @@ export interface CarStart {
   /** In the whole loop, what the oil holds included. */
   readonly chargeKg: number;
   readonly airKg?: number;
+  /** A second refrigerant mixed in, water, and what is over (or, negative, short of) the oil that belongs in it. */
+  readonly foreign?: { readonly fluid: ForeignId; readonly kg: number };
+  readonly waterKg?: number;
+  readonly extraOilKg?: number;
   readonly ambientK: number;
   readonly relativeHumidity: number;
   readonly ambientPressurePa?: number;
@@ -43,8 +48,8 @@ export interface Car {
   readonly loop: CarLoop;
   set(settings: Partial<CarSettings>): void;
   setWeather(ambientK: number, relativeHumidity: number, ambientPressurePa?: number): void;
-  /** What a fault leaves of something sound, 0..1. */
-  setHealth(name: HealthName, share: number): void;
+  /** What faults make of one of the numbers they may edit (`EDITS`). */
+  edit(name: EditName, value: number): void;
   /** Any number of the car's that is not in its vessels. */
   number(name: CarNumber): number;
   /** Vessel and cell behind a service port. Throws `RangeError` on an unknown id. */

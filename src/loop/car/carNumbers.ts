@@ -17,14 +17,29 @@ const NAMES = [
   'windowsOpen',
   'recirculated',
   'airConditioningOn',
-  // sound is 1; faults multiply
+  // what faults leave or shift: see EDITS
   'fanHealth0',
   'fanHealth1',
   'fanHealth2',
   'condenserAirHealth',
+  'coilAirHealth',
+  'blowerHealth',
   'meteringHealth',
+  'meteringArea',
+  'bulbCharge',
   'pumpingHealth',
   'clutchHealth',
+  'liquidLineHealth',
+  'drierHealth',
+  'reedLeakKgPerSPa',
+  'lowSwitchShiftPa',
+  'fanLatePa',
+  'finSwitchShiftK',
+  'doorLeak',
+  'valveLeastLift',
+  'valveMostLift',
+  'bulbLoose',
+  'clutchStuck',
   // water sprayed on the condenser, kg/s
   'sprayKgPerS',
   // controls: 1 closed or running
@@ -76,14 +91,47 @@ export const AT = Object.fromEntries(NAMES.map((name, i) => [name, i])) as Reado
 export const WATER = NAMES.length;
 export const FROST = WATER + MOST_COIL_CELLS;
 
-/** What faults may multiply; 1 is sound. */
-export const HEALTH_NAMES = [
-  'fanHealth0',
-  'fanHealth1',
-  'fanHealth2',
-  'condenserAirHealth',
-  'meteringHealth',
-  'pumpingHealth',
-  'clutchHealth',
-] as const satisfies readonly CarNumber[];
-export type HealthName = (typeof HEALTH_NAMES)[number];
+/**
+ * What a fault may edit, with the value that is sound and how two faults on one number meet: a product, a sum, the least
+ * or the most. All four give the same in either order.
+ */
+export const EDITS = {
+  // shares of what something sound does
+  fanHealth0: { sound: 1, worst: 0, meet: 'product' },
+  fanHealth1: { sound: 1, worst: 0, meet: 'product' },
+  fanHealth2: { sound: 1, worst: 0, meet: 'product' },
+  condenserAirHealth: { sound: 1, worst: 0.1, meet: 'product' },
+  coilAirHealth: { sound: 1, worst: 0.02, meet: 'product' },
+  blowerHealth: { sound: 1, worst: 0, meet: 'product' },
+  meteringHealth: { sound: 1, worst: 0.01, meet: 'product' },
+  /** Area of the orifice tube over its own: 1 sound, above it is a larger tube. */
+  meteringArea: { sound: 1, worst: 8, meet: 'product' },
+  bulbCharge: { sound: 1, worst: 0, meet: 'product' },
+  pumpingHealth: { sound: 1, worst: 0, meet: 'product' },
+  clutchHealth: { sound: 1, worst: 0, meet: 'product' },
+  liquidLineHealth: { sound: 1, worst: 0.005, meet: 'product' },
+  drierHealth: { sound: 1, worst: 0.005, meet: 'product' },
+  // leaks and shifts, added up
+  reedLeakKgPerSPa: { sound: 0, worst: 2e-8, meet: 'sum' },
+  lowSwitchShiftPa: { sound: 0, worst: 2e5, meet: 'sum' },
+  /** High side at which the condenser fans come on, over where they should, Pa; above 0 also where they run with the clutch. */
+  fanLatePa: { sound: 0, worst: 1.5e6, meet: 'sum' },
+  finSwitchShiftK: { sound: 0, worst: -10, meet: 'sum' },
+  /** Share of the vents' air that comes past the heater. */
+  doorLeak: { sound: 0, worst: 1, meet: 'sum' },
+  // where something has stuck
+  valveLeastLift: { sound: 0, worst: 1, meet: 'most' },
+  valveMostLift: { sound: 1, worst: 0, meet: 'least' },
+  /** How far the bulb hangs in the bay's air and not on its line, 0..1. */
+  bulbLoose: { sound: 0, worst: 1, meet: 'most' },
+  clutchStuck: { sound: 0, worst: 1, meet: 'most' },
+} as const satisfies Partial<Record<CarNumber, Edit>>;
+
+export interface Edit {
+  readonly sound: number;
+  /** Beyond anything a single fault does; where random runs may go. */
+  readonly worst: number;
+  readonly meet: 'product' | 'sum' | 'least' | 'most';
+}
+export type EditName = keyof typeof EDITS;
+export const EDIT_NAMES = Object.keys(EDITS) as readonly EditName[];

@@ -6,7 +6,7 @@ import type { Network } from '../network';
 import { assembleLoop, type CarLoop, partNamed } from './assembleLoop';
 import { stepCabin } from './cabin';
 import type { Car, CarSettings, CarStart } from './car';
-import { AT, HEALTH_NAMES } from './carNumbers';
+import { AT, EDIT_NAMES, EDITS } from './carNumbers';
 import { stepCoilAir } from './coilAir';
 import { stepCondenserAir } from './condenserAir';
 import { stepControls } from './controls';
@@ -26,7 +26,7 @@ export function createCar(vehicle: VehicleData, start: CarStart): Car {
   network.setRoom(atmosphere, start.ambientK);
   const loop = assembleLoop(network, vehicle, restSplit(vehicle, start));
   const r = network.reserve;
-  for (const name of HEALTH_NAMES) r[AT[name]] = 1;
+  for (const name of EDIT_NAMES) r[AT[name]] = EDITS[name].sound;
   setWeather(network, start.ambientK, start.relativeHumidity, atmosphere);
   settle(network, loop, vehicle, start);
   const condenser = partNamed(loop.parts, 'condenser');
@@ -40,8 +40,8 @@ export function createCar(vehicle: VehicleData, start: CarStart): Car {
     set: (settings) => applySettings(r, settings),
     setWeather: (ambientK, humidity, pressure) =>
       setWeather(network, ambientK, humidity, pressure ?? r[AT.ambientPressurePa]),
-    setHealth(name, share) {
-      r[AT[name]] = share;
+    edit(name, value) {
+      r[AT[name]] = value;
       network.setOpening(loop.metering, r[AT.meteringHealth]);
       network.setOpening(loop.compressor, r[AT.pumpingHealth]);
     },

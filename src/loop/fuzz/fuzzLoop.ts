@@ -3,7 +3,8 @@
  * that cannot be: not finite, a mass below nothing, a pressure or temperature out of reason, books that do not balance.
  */
 
-import { HEALTH_NAMES } from '../car/carNumbers';
+import type { Car } from '../car/car';
+import { EDIT_NAMES, EDITS, type EditName } from '../car/carNumbers';
 import type { Species } from '../networkTypes';
 import { buildFuzzCar, type Draw, drawer, type FuzzCar } from './fuzzCar';
 
@@ -58,8 +59,13 @@ export function edit({ car, cans, valves, pump }: FuzzCar, draw: Draw): void {
   else if (kind < 0.8) network.setTilt(cans[amount < 0.5 ? 0 : 1], 5 * Math.floor(37 * draw('tilt')));
   else if (kind < 0.84) network.setShaking(cans[amount < 0.5 ? 0 : 1], draw('shaking'));
   else if (kind < 0.88) network.setHeat(cans[amount < 0.5 ? 0 : 1], 0, 100 * draw('hand'));
-  else if (kind < 0.94) car.setHealth(HEALTH_NAMES[Math.floor(amount * HEALTH_NAMES.length)], draw('health'));
+  else if (kind < 0.94) wear(car, EDIT_NAMES[Math.floor(amount * EDIT_NAMES.length)], draw('wear'));
   else car.setWeather(263.15 + 60 * amount, draw('humidity'));
+}
+
+function wear(car: Car, name: EditName, share: number): void {
+  const { sound, worst } = EDITS[name];
+  car.edit(name, sound + share * (worst - sound));
 }
 
 function check({ car }: FuzzCar): string | null {

@@ -189,8 +189,8 @@ describe('a dead fan', () => {
     it(`${id} at idle, 32 °C: the switch lets go at 410 to 450 psi within 3 minutes (service texts), well again at 50 km/h`, () => {
       const car = start(id, 32);
       car.set({ engineRevPerS: 800 / 60 });
-      car.setHealth('fanHealth0', 0);
-      car.setHealth('fanHealth1', 0);
+      car.edit('fanHealth0', 0);
+      car.edit('fanHealth1', 0);
       let felt = 0;
       for (let i = 0; i < 180 * 50 && car.number('highSwitch') === 1; i++) {
         felt = high(car);
@@ -207,7 +207,7 @@ describe('a dead fan', () => {
 
     it(`${id}: a mist on the hot condenser takes more than 40 psi off in a minute (common practice)`, () => {
       const car = start(id, 32);
-      car.setHealth('condenserAirHealth', 0.4);
+      car.edit('condenserAirHealth', 0.4);
       run(car, 300);
       const before = high(car);
       car.set({ sprayKgPerS: 0.02 });
