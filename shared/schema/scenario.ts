@@ -49,9 +49,25 @@ const can = z.strictObject({
   tare: quantity('mass', { min: 0, max: 0.5 }),
 });
 
+const tool = z.enum([
+  'recovery-machine',
+  'vacuum-pump',
+  'micron-gauge',
+  'charging-tank',
+  'nitrogen',
+  'oil-injector',
+  'identifier',
+  'detector',
+  'soap',
+  'uv-lamp',
+  'dye',
+]);
+
 const bench = z.strictObject({
   hoses: z.array(z.enum(['charging', 'gauge-set'])).max(2),
   cans: z.array(can).max(6),
+  /** Besides hoses, cans and thermometers; none where nothing is said. */
+  tools: z.array(tool).max(11).optional(),
 });
 
 const delivery = z.strictObject({ id, text: sentence(160), done: conditionSchema });

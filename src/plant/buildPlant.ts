@@ -2,6 +2,7 @@
  * Puts a plant together: car, hidden faults, bench, instruments, and the desk that remembers what a person has set.
  */
 import type { CanSpec } from '../equipment/cans';
+import type { ToolId } from '../equipment/tools';
 import type { RefrigerantId } from '../refrigerant/refrigerant';
 import { assemblePlant } from './assemblePlant';
 import { makeExecutive } from './executive';
@@ -31,6 +32,8 @@ export interface PlantOptions {
   readonly bench: {
     readonly hoses: readonly ('charging' | 'gauge-set')[];
     readonly cans: readonly CanSpec[];
+    /** None where nothing is said. */
+    readonly tools?: readonly ToolId[];
   };
   /** Ids of papers that lie in the car, besides the label and the service information. */
   readonly papers?: readonly string[];

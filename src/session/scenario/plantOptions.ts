@@ -36,6 +36,7 @@ export function plantOptions(data: ScenarioData, seed: number): PlantOptions {
         printedTotalKg: parseQuantity(printed, 'mass'),
         tareKg: parseQuantity(tare, 'mass'),
       })),
+      tools: bench.tools ?? [],
     },
     papers: data.papers.map(({ id }) => id),
     seed,
