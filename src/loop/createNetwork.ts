@@ -5,9 +5,10 @@ import type { Refrigerant } from '../refrigerant/refrigerant';
 import { massIn, readBooks, storedIn } from './books';
 import { isDriven, ownerOf } from './drivenLinks';
 import { fillVessel } from './fillVessel';
+import { fitMeter, METER } from './meterNumbers';
 import type { Network } from './network';
 import { bulbFilledWith, createCore, type NetworkCore, totalPressurePa } from './networkCore';
-import { CAPACITY, TOTAL } from './networkNumbers';
+import { CAPACITY, METER_NUMBERS, TOTAL } from './networkNumbers';
 import { cellOfPort, enterVessel, findRoomFor, leaveVessel, refreshSlots } from './networkPlan';
 import { type LinkSpec, type NetworkStructure, type PortHeight, SPECIES } from './networkTypes';
 import { createDraw, drawAt } from './portDraw';
@@ -93,6 +94,7 @@ function structureOf(
       numbers.speed[slot] = 0;
       numbers.linkFlow[slot] = numbers.linkLiquid[slot] = numbers.linkWork[slot] = 0;
       numbers.memory.fill(0, 3 * slot, 3 * slot + 3);
+      fitMeter(numbers, slot);
       refreshOwners(core);
       return slot;
     },
@@ -109,7 +111,15 @@ function structureOf(
 function settingsOf(
   core: NetworkCore,
 ): Part<
-  'setRoom' | 'setOpening' | 'setSpeed' | 'setSurroundings' | 'setHeat' | 'setWall' | 'setTilt' | 'setShaking'
+  | 'setRoom'
+  | 'setOpening'
+  | 'setMeter'
+  | 'setSpeed'
+  | 'setSurroundings'
+  | 'setHeat'
+  | 'setWall'
+  | 'setTilt'
+  | 'setShaking'
 > {
   const { plan, numbers } = core;
   return {
@@ -119,6 +129,9 @@ function settingsOf(
     },
     setOpening(link, opening) {
       numbers.opening[link] = opening;
+    },
+    setMeter(link, name, value) {
+      numbers.meter[METER_NUMBERS * link + METER[name]] = value;
     },
     setSpeed(link, revPerS) {
       numbers.speed[link] = revPerS;
@@ -174,6 +187,7 @@ function readingsOf(
     liquidFlowKgPerS: (link) => numbers.linkLiquid[link],
     workW: (link) => numbers.linkWork[link],
     linkMemory: (link, index) => numbers.memory[3 * link + index],
+    meter: (link, name) => numbers.meter[METER_NUMBERS * link + METER[name]],
     portEnthalpyJPerKg(port) {
       drawAt(numbers, plan, port.vessel, cellOfPort(plan, port), heightOf(port.height), draw);
       return draw.enthalpyJPerKg;

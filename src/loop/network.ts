@@ -4,6 +4,7 @@
  *
  * All numbers stand in one Float64Array: a snapshot is a copy of it and of the structure, which is small.
  */
+import type { MeterName } from './meterNumbers';
 import type {
   Contents,
   LinkIndex,
@@ -63,6 +64,8 @@ export interface Network {
   setRoom(pressurePa: number, temperatureK: number): void;
   /** 0 shut .. 1 open. */
   setOpening(link: LinkIndex, opening: number): void;
+  /** Metering devices only: what stands before the device and what is left of it. */
+  setMeter(link: LinkIndex, name: MeterName, value: number): void;
   /** Compressor only, revolutions a second; 0 stands. */
   setSpeed(link: LinkIndex, revPerS: number): void;
   /** Temperature around a cell's wall and conductance to it. */
@@ -105,6 +108,8 @@ export interface Network {
   workW(link: LinkIndex): number;
   /** A link's own memory: expansion valve 0 bulb K, 1 lift; compressor 0 liquid taken in, kg; relief 0 open. */
   linkMemory(link: LinkIndex, index: 0 | 1 | 2): number;
+  /** Of a metering device: what faults left of it, the line before it, its bulb, the ice in it. */
+  meter(link: LinkIndex, name: MeterName): number;
   /** Enthalpy of what would leave the vessel here now, J/kg. */
   portEnthalpyJPerKg(port: Port): number;
   books(): NetworkBooks;

@@ -8,6 +8,8 @@ export const CAPACITY = { vessels: 24, cells: 96, links: 48 } as const;
 /** Numbers kept beside the network for whoever builds a car on it: air side, cabin, controls. */
 export const RESERVE = 192;
 export const LINK_MEMORY = 3;
+/** Numbers of a metering device, by link: see meterNumbers.ts. */
+export const METER_NUMBERS = 15;
 
 /** Index into `totals`. */
 export const TOTAL = {
@@ -71,6 +73,7 @@ export interface NetworkNumbers {
   readonly linkLiquid: Float64Array;
   readonly linkWork: Float64Array;
   readonly memory: Float64Array;
+  readonly meter: Float64Array;
 
   readonly totals: Float64Array;
   readonly reserve: Float64Array;
@@ -78,7 +81,8 @@ export interface NetworkNumbers {
 
 export function createNumbers(): NetworkNumbers {
   const { vessels, cells, links } = CAPACITY;
-  const length = 13 * vessels + 10 * cells + (5 + LINK_MEMORY) * links + TOTAL.count + RESERVE;
+  const length =
+    13 * vessels + 10 * cells + (5 + LINK_MEMORY + METER_NUMBERS) * links + TOTAL.count + RESERVE;
   const state = new Float64Array(length);
   let used = 0;
   const take = (count: number): Float64Array => {
@@ -113,6 +117,7 @@ export function createNumbers(): NetworkNumbers {
     linkLiquid: take(links),
     linkWork: take(links),
     memory: take(links * LINK_MEMORY),
+    meter: take(links * METER_NUMBERS),
     totals: take(TOTAL.count),
     reserve: take(RESERVE),
   };
