@@ -50,6 +50,10 @@ export interface LoopResult {
   readonly suctionK: number;
   readonly liquidLineK: number;
   readonly suctionSuperheatK: number;
+  /** Along the liquid line, from behind the condenser to the metering device. */
+  readonly lineStepK: number;
+  /** Dry air out of the vents. */
+  readonly ventFlowKgPerS: number;
   readonly condensingOverAmbientK: number;
   readonly cyclesPerMin: number;
   /** Share of the time that the clutch was in. */
@@ -119,6 +123,8 @@ const MEANS = [
   'suctionK',
   'liquidLineK',
   'suctionSuperheatK',
+  'lineStepK',
+  'ventFlowKgPerS',
   'capacityW',
   'compressorW',
 ] as const;
@@ -185,6 +191,8 @@ function resultOf(sums: Sums, car: Car, averagedS: number): LoopResult {
     suctionK: mean('suctionK'),
     liquidLineK: mean('liquidLineK'),
     suctionSuperheatK: mean('suctionSuperheatK'),
+    lineStepK: mean('lineStepK'),
+    ventFlowKgPerS: mean('ventFlowKgPerS'),
     condensingOverAmbientK: sums.condensingK / samples,
     cyclesPerMin: ((car.number('clutchCycles') - sums.cycles) * 60) / averagedS,
     duty: (car.number('clutchOnS') - sums.onS) / averagedS,

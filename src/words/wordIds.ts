@@ -19,6 +19,7 @@ import type { RefusalWords } from './ids/refusal';
 import type { RulesWords } from './ids/rules';
 import type { SessionWords } from './ids/session';
 import type { ShelfWords } from './ids/shelf';
+import type { SignsWords } from './ids/signs';
 import type { StatesWords } from './ids/states';
 import type { SuspectsWords } from './ids/suspects';
 import type { TwinWords } from './ids/twin';
@@ -47,6 +48,7 @@ export interface WordParameters
     RulesWords,
     SessionWords,
     ShelfWords,
+    SignsWords,
     StatesWords,
     SuspectsWords,
     TwinWords,

@@ -16,6 +16,10 @@ export interface CarReadings {
   readonly liquidLineK: number;
   /** Behind the last part before the suction line: superheat of what the compressor gets. */
   readonly suctionSuperheatK: number;
+  /** By how much the liquid line is warmer behind the condenser than before the metering device. */
+  readonly lineStepK: number;
+  /** Dry air out of the vents. */
+  readonly ventFlowKgPerS: number;
   readonly capacityW: number;
   readonly compressorW: number;
   readonly liquidToCompressorKg: number;
@@ -30,6 +34,8 @@ export function readCar(car: Car): CarReadings {
   const suction = partNamed(loop.parts, 'suction').firstCell;
   const liquid = partNamed(loop.parts, 'liquid');
   const liquidEnd = liquid.firstCell + liquid.cells - 1;
+  const condenser = partNamed(loop.parts, 'condenser');
+  const condenserEnd = condenser.firstCell + condenser.cells - 1;
   const lowSaturation = network.saturationTemperatureK(low);
   return {
     highSideGaugePa: network.pressurePa(high) - atmosphere,
@@ -41,6 +47,8 @@ export function readCar(car: Car): CarReadings {
     suctionK: network.temperatureK(low, suction),
     liquidLineK: network.temperatureK(high, liquidEnd),
     suctionSuperheatK: Math.max(0, network.temperatureK(low, suction) - lowSaturation),
+    lineStepK: network.temperatureK(high, condenserEnd) - network.temperatureK(high, liquidEnd),
+    ventFlowKgPerS: car.number('coilFlow'),
     capacityW: car.number('coilHeatW'),
     compressorW: network.workW(loop.compressor) * (car.number('compressorRevPerS') > 0 ? 1 : 0),
     liquidToCompressorKg: network.linkMemory(loop.compressor, 0),

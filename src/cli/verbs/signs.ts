@@ -1,0 +1,95 @@
+/** `signs`: runs a table of signs by fault on every car and says which the model shows, which it bends, which do not apply. */
+import { signTableSchema } from '../../../shared/schema/signTable';
+import { vehicleIds } from '../../loop/car/vehicles';
+import { judgeRow, type RowJudged, type SignJudged } from '../../plant/signs/judgeSigns';
+import type { SignRow } from '../../plant/signs/signTable';
+import { word } from '../../words/words';
+import { defineVerb, UsageError } from '../verb';
+
+const OWN_TABLE = 'tests/reference/signTable.json';
+const PERCENT = 100;
+
+export default defineVerb({
+  name: 'signs',
+  summary: 'signs.summary',
+  options: {
+    json: { kind: 'flag', summary: 'cli.json' },
+    vehicle: { kind: 'text', summary: 'signs.vehicle', example: 'ID', many: true },
+    row: { kind: 'text', summary: 'signs.row', example: '"ROW"', many: true },
+  },
+  operands: [{ name: 'TABLE', required: false }],
+  run({ options, operands: [file = OWN_TABLE] }, io) {
+    const rows = chosen(read(file, io.readFile(file)), options.row);
+    const cars = options.vehicle.length > 0 ? options.vehicle : vehicleIds;
+    const unknown = cars.find((id) => !vehicleIds.includes(id));
+    if (unknown !== undefined)
+      throw new UsageError(word('signs.unknownVehicle', { id: unknown, known: vehicleIds.join(', ') }));
+    const vehicles = cars.map((vehicle) => {
+      io.note(word('signs.running', { vehicle }));
+      return summed(
+        vehicle,
+        rows.map((row) => judged(file, vehicle, row)),
+      );
+    });
+    io.json({ table: file, vehicles });
+    return vehicles.some(({ bent }) => bent.length > 0) ? 1 : 0;
+  },
+});
+
+function judged(file: string, vehicle: string, row: SignRow): RowJudged {
+  try {
+    return judgeRow(vehicle, row);
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    throw new UsageError(word('signs.badTable', { file, reason: error.message }));
+  }
+}
+
+function summed(vehicle: string, rows: readonly RowJudged[]) {
+  const signs = rows.flatMap((row) => row.signs);
+  const counted = signs.filter((sign) => sign.counted);
+  const shown = counted.filter(({ verdict }) => verdict === 'shown');
+  return {
+    vehicle,
+    countedSigns: counted.length,
+    shownSigns: shown.length,
+    shownPercent: counted.length === 0 ? 0 : Math.round((PERCENT * shown.length) / counted.length),
+    shown: shown.map(brief),
+    bent: signs.filter(({ verdict }) => verdict === 'bent').map(brief),
+    faint: signs.filter(({ verdict }) => verdict === 'faint').map(brief),
+    notApplicable: rows.flatMap(({ row, notApplicable }) =>
+      notApplicable === null ? [] : [{ row, why: notApplicable }],
+    ),
+  };
+}
+
+const brief = ({ row, severity, ambientC, channel, printed, found }: SignJudged) => ({
+  row,
+  severity,
+  ambientC,
+  channel,
+  printed,
+  found,
+});
+
+function chosen(rows: readonly SignRow[], names: readonly string[]): readonly SignRow[] {
+  const unknown = names.find((name) => !rows.some(({ row }) => row === name));
+  if (unknown !== undefined)
+    throw new UsageError(
+      word('signs.unknownRow', { row: unknown, known: rows.map(({ row }) => row).join('; ') }),
+    );
+  return names.length === 0 ? rows : rows.filter(({ row }) => names.includes(row));
+}
+
+function read(file: string, text: string): readonly SignRow[] {
+  let data: unknown;
+  try {
+    data = JSON.parse(text);
+  } catch (error) {
+    throw new UsageError(word('signs.badTable', { file, reason: (error as Error).message }));
+  }
+  const result = signTableSchema.safeParse(data);
+  if (result.success) return result.data.rows as readonly SignRow[];
+  const { path, message } = result.error.issues[0];
+  throw new UsageError(word('signs.badTable', { file, reason: `${path.join('.')}: ${message}` }));
+}

@@ -1,0 +1,74 @@
+/**
+ * A table of signs by fault, as trade texts print them, and what the model makes of each: shown, bent or not applicable.
+ *
+ * A row names a fault and, for each kind of metering device, what a gauge or thermometer should do against the same car
+ * sound in the same weather. `up-or-same` and its like allow two answers where texts do. What nobody may be scored on
+ * (sources or cars differ) is not in `signs`; a row says it in `unscored`.
+ */
+
+export const SIGN_CHANNELS = [
+  'low',
+  'high',
+  'vent',
+  'superheat',
+  'subcooling',
+  'cycling',
+  'discharge',
+  'lineStep',
+  'airflow',
+  'static',
+] as const;
+export type SignChannel = (typeof SIGN_CHANNELS)[number];
+
+/** Against the same car sound. `unsteady`: the low side swings where the sound one stands. */
+export type Found = 'up' | 'same' | 'down' | 'unsteady';
+export type Printed =
+  | 'up'
+  | 'same'
+  | 'down'
+  | 'unsteady'
+  | 'up-or-same'
+  | 'down-or-same'
+  | 'down-or-unsteady';
+
+export type SignsByChannel = Readonly<Partial<Record<SignChannel, Printed>>>;
+export type MeteringKind = 'orifice-tube' | 'expansion-valve';
+
+export interface SignRow {
+  readonly row: string;
+  readonly fault: string;
+  /** What the row rests on: publications, or "common practice, no source". */
+  readonly source: string;
+  /** Severity at which the row is counted; 0.6 unless the row says otherwise. */
+  readonly at?: number;
+  /** The other severities that are run; a sign there may be missing, but not turned round. */
+  readonly also?: readonly number[];
+  readonly site?: string;
+  readonly engineRpm?: number;
+  readonly cabin?: 'open' | 'closed';
+  readonly minutes?: number;
+  /** degC; 21, 32 and 38 unless the row says otherwise. */
+  readonly ambientsC?: readonly number[];
+  readonly signs: Readonly<Partial<Record<MeteringKind, SignsByChannel>>>;
+  readonly unscored?: Readonly<Partial<Record<MeteringKind, Readonly<Partial<Record<SignChannel, string>>>>>>;
+}
+
+export interface SignTable {
+  readonly about: string;
+  readonly rows: readonly SignRow[];
+}
+
+export const COUNTED_AT = 0.6;
+export const ALSO_AT: readonly number[] = [0.3, 0.9];
+export const AMBIENTS_C: readonly number[] = [21, 32, 38];
+
+export function allows(printed: Printed, found: Found): boolean {
+  return printed === found || printed.split('-or-').includes(found);
+}
+
+/** The opposite of what is printed, which is worse than no sign at all. */
+export function turnedRound(printed: Printed, found: Found): boolean {
+  if (allows(printed, found)) return false;
+  if (found === 'up') return printed.startsWith('down') || printed === 'same';
+  return found === 'down' && (printed.startsWith('up') || printed === 'same');
+}
