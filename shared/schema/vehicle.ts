@@ -69,6 +69,8 @@ const expansionValve = z.strictObject({
   bulbFluid: refrigerant,
 });
 
+const metering = z.union([orificeTube, expansionValve]);
+
 const compressor = z.strictObject({
   displacement: quantity('volume'),
   clearance: share,
@@ -106,6 +108,16 @@ const evaporatorAir = z.strictObject({
   steps: z.array(quantity('massFlow')).min(2).max(8),
   blowerHeat: quantity('power'),
   holdsWater: quantity('mass'),
+});
+
+/** A rear unit: a branch of the low side with its own metering device, from the high side's end to where it joins. */
+const rear = z.strictObject({
+  /** The part of the low side that both branches drain to. */
+  joins: id,
+  /** The coil first. */
+  parts: z.array(component).min(1).max(3),
+  metering,
+  air: evaporatorAir,
 });
 
 const cabin = z.strictObject({
@@ -177,10 +189,11 @@ export const vehicleSchema = z.strictObject({
   }),
   highSide: side,
   lowSide: side,
-  metering: z.union([orificeTube, expansionValve]),
+  metering,
   compressor,
   condenserAir,
   evaporatorAir,
+  rear: rear.optional(),
   cabin,
   switches,
   ports: z.array(port).min(2),

@@ -5,7 +5,7 @@ import { linePlaces } from './linePlaces';
 import { sheetsOf } from './makeRig';
 import { CHANNELS } from './panel';
 
-const AIR_PLACES = ['centre-vent', 'condenser-inlet', 'outside'] as const;
+const AIR_PLACES = ['centre-vent', 'coil-outlet', 'condenser-inlet', 'outside'] as const;
 
 export function choicesOf(parts: PlantParts, set: IdSet): readonly string[] {
   const { layout, hoses, cans, faults } = parts;

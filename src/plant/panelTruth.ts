@@ -25,6 +25,8 @@ function gaugePressurePa({ car, hoses, options }: PlantParts, id: HoseId): numbe
 function airTemperatureK({ car, desk }: PlantParts): number {
   switch (desk.probes.air) {
     case 'centre-vent':
+      return car.number('ventK');
+    case 'coil-outlet':
       return car.number('coilOutletK');
     case 'condenser-inlet':
       return car.number('condenserInletK');

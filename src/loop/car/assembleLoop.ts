@@ -1,4 +1,4 @@
-/** Builds a car's two vessels, its metering device, compressor and relief valve from vehicle data. */
+/** Builds a car's two vessels, its metering devices, compressor and relief valve from vehicle data. */
 import type { Network } from '../network';
 import {
   type CellSpec,
@@ -8,6 +8,7 @@ import {
   type VesselIndex,
   type VesselSpec,
 } from '../networkTypes';
+import { type BranchPart, lowSideOf, type Side } from './lowSide';
 import type { ComponentData, VehicleData } from './vehicles';
 
 export interface CarPart {
@@ -29,6 +30,8 @@ export interface CarLoop {
   readonly high: VesselIndex;
   readonly low: VesselIndex;
   readonly metering: LinkIndex;
+  /** Of the rear unit; -1 where there is none. */
+  readonly rearMetering: LinkIndex;
   readonly compressor: LinkIndex;
   readonly relief: LinkIndex;
   readonly parts: readonly CarPart[];
@@ -44,7 +47,7 @@ export interface LoopContents {
   readonly airLowKg: number;
 }
 
-export function sideSpec(side: VehicleData['highSide']): VesselSpec {
+export function sideSpec(side: Side): VesselSpec {
   return { id: side.id, cells: side.parts.flatMap(cellsOf) };
 }
 
@@ -55,13 +58,14 @@ export function assembleLoop(network: Network, vehicle: VehicleData, contents: L
     refrigerantKg: highKg,
     airKg: airHighKg,
   });
-  const low = network.addVessel(sideSpec(vehicle.lowSide), {
+  const lowSide = lowSideOf(vehicle);
+  const low = network.addVessel(sideSpec(lowSide), {
     temperatureK,
     refrigerantKg: lowKg,
     airKg: airLowKg,
     oilKg: vehicle.compressor.oil,
   });
-  const parts = [...partsOf(vehicle.highSide.parts, high), ...partsOf(vehicle.lowSide.parts, low)];
+  const parts = [...partsOf(vehicle.highSide.parts, high), ...partsOf(lowSide.parts, low)];
   const highEnd: Port = { vessel: high, cell: network.cellCount(high) - 1, height: 'bulk' };
   const lowEnd: Port = {
     vessel: low,
@@ -74,7 +78,8 @@ export function assembleLoop(network: Network, vehicle: VehicleData, contents: L
     high,
     low,
     parts,
-    metering: addMetering(network, vehicle, parts, highEnd, lowStart),
+    metering: addMetering(network, 'metering', vehicle.metering, parts, highEnd, lowStart),
+    rearMetering: addRearMetering(network, vehicle, parts, highEnd),
     compressor: addCompressor(network, vehicle, lowEnd, highStart),
     relief: addRelief(network, vehicle, highStart),
     ports: vehicle.ports.map(({ id, part, cell, height }) => {
@@ -93,15 +98,27 @@ export function partNamed(parts: readonly CarPart[], name: string): CarPart {
   return found;
 }
 
+function addRearMetering(
+  network: Network,
+  { rear }: VehicleData,
+  parts: readonly CarPart[],
+  from: Port,
+): LinkIndex {
+  if (!rear) return -1;
+  const { vessel, firstCell } = partNamed(parts, rear.parts[0].part);
+  const to: Port = { vessel, cell: firstCell, height: 'bulk' };
+  return addMetering(network, 'rear-metering', rear.metering, parts, from, to);
+}
+
 function addMetering(
   network: Network,
-  vehicle: VehicleData,
+  id: string,
+  metering: VehicleData['metering'],
   parts: readonly CarPart[],
   from: Port,
   to: Port,
 ): LinkIndex {
-  const { metering } = vehicle;
-  const ends = { id: 'metering', from, to, opening: 1 };
+  const ends = { id, from, to, opening: 1 };
   if (metering.kind === 'orifice-tube') {
     return network.addLink({ kind: 'orificeTube', ...ends, boreM: metering.bore, lengthM: metering.length });
   }
@@ -159,7 +176,7 @@ function partsOf(components: readonly ComponentData[], vessel: VesselIndex): Car
   });
 }
 
-function cellsOf(component: ComponentData): CellSpec[] {
+function cellsOf(component: BranchPart): CellSpec[] {
   const n = component.cells;
   return Array.from({ length: n }, (_, i) => ({
     id: n === 1 ? component.part : `${component.part}-${i + 1}`,
@@ -170,6 +187,7 @@ function cellsOf(component: ComponentData): CellSpec[] {
     outsideWPerK: (component.outside ?? 0) / n,
     slipAtRest: component.slipAtRest,
     atRest: component.atRest,
+    ...(component.drainsTo === undefined || i < n - 1 ? {} : { drainsTo: component.drainsTo }),
     ...(component.outletHeight === undefined ? {} : { outletHeight: component.outletHeight }),
     ...(component.outletBlend === undefined ? {} : { outletBlend: component.outletBlend }),
     ...(component.liquidBleed === undefined ? {} : { liquidBleed: component.liquidBleed }),

@@ -33,6 +33,8 @@ export interface CarSettings {
   readonly airConditioningOn: boolean;
   /** 0 off .. highest. */
   readonly blowerStep: number;
+  /** Of the rear unit, where there is one. */
+  readonly rearBlowerStep: number;
   readonly windowsOpen: boolean;
   readonly recirculated: boolean;
   readonly roadSpeedMPerS: number;

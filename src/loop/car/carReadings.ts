@@ -40,7 +40,7 @@ export function readCar(car: Car): CarReadings {
   return {
     highSideGaugePa: network.pressurePa(high) - atmosphere,
     lowSideGaugePa: network.pressurePa(low) - atmosphere,
-    ventK: car.number('coilOutletK'),
+    ventK: car.number('ventK'),
     superheatK: Math.max(0, network.temperatureK(low, coilEnd) - lowSaturation),
     subcoolingK: Math.max(0, network.saturationTemperatureK(high) - network.temperatureK(high, liquidEnd)),
     dischargeK: network.temperatureK(high, 0),
@@ -49,7 +49,7 @@ export function readCar(car: Car): CarReadings {
     suctionSuperheatK: Math.max(0, network.temperatureK(low, suction) - lowSaturation),
     lineStepK: network.temperatureK(high, condenserEnd) - network.temperatureK(high, liquidEnd),
     ventFlowKgPerS: car.number('coilFlow'),
-    capacityW: car.number('coilHeatW'),
+    capacityW: car.number('coilHeatW') + car.number('rearHeatW'),
     compressorW: network.workW(loop.compressor) * (car.number('compressorRevPerS') > 0 ? 1 : 0),
     liquidToCompressorKg: network.linkMemory(loop.compressor, 0),
   };

@@ -4,7 +4,7 @@
  *   each cell: Q = eps m cp (T_wall - T_in) / n,  eps = 1 - exp(-UA / (m cp)),  UA ~ m^0.56 (9/16)
  *   T_in = T_ambient + r / (1 + v / 4) (T_out - T_ambient)
  *
- * Standing with no fan, only a little air rises through it, warmed by the engine. Water sprayed on takes its heat of
+ * Fans and wind move volumes, so their kg/s go with the density of the outside air. Standing with no fan, only a little air rises through it, warmed by the engine. Water sprayed on takes its heat of
  * evaporation from the air that comes in.
  */
 import { exp } from '../../numerics/exp';
@@ -14,6 +14,7 @@ import { AT } from './carNumbers';
 import type { VehicleData } from './vehicles';
 
 const AIR_CP = 1006;
+const SEA_LEVEL_PA = 101325;
 const LATENT = 2.43e6;
 const WIND_HALVES_AT = 4;
 /** Flow under which the condenser breathes air from the engine bay, and the share of it. */
@@ -28,12 +29,15 @@ export function stepCondenserAir(network: Network, data: VehicleData['condenserA
   const wind = r[AT.roadSpeedMPerS];
   let fan = 0;
   for (let i = 0; i < data.fans.length; i++) fan += data.fans[i].flow * r[AT.fanSpeed0 + i];
+  const density = r[AT.ambientPressurePa] / SEA_LEVEL_PA;
   const flow =
+    density *
     Math.max(
       data.still,
       Math.max(fan, data.ramPerSpeed * wind) + 0.3 * Math.min(fan, data.ramPerSpeed * wind),
-    ) * r[AT.condenserAirHealth];
-  const capacity = Math.max(0.2 * data.still, flow) * AIR_CP;
+    ) *
+    r[AT.condenserAirHealth];
+  const capacity = Math.max(0.2 * density * data.still, flow) * AIR_CP;
   const conductance = data.conductance * powerNineSixteenths(capacity / (AIR_CP * data.atFlow));
   const given = capacity * (1 - exp(-conductance / capacity));
   const ambient = r[AT.ambientK];

@@ -27,7 +27,13 @@ export function stepControls(
   const lowGauge =
     (switches.low.at === 'high' ? network.pressurePa(loop.high) : network.pressurePa(loop.low)) - atmosphere;
   r[AT.feltLowPa] += ((lowGauge - r[AT.feltLowPa]) * dtS) / (SWITCH_LAG_S + dtS);
-  r[AT.lowSwitch] = latch(r[AT.lowSwitch], r[AT.feltLowPa], switches.low.opens, switches.low.closes);
+  const shift = r[AT.lowSwitchShiftPa];
+  r[AT.lowSwitch] = latch(
+    r[AT.lowSwitch],
+    r[AT.feltLowPa],
+    switches.low.opens + shift,
+    switches.low.closes + shift,
+  );
   r[AT.highSwitch] = latch(r[AT.highSwitch], -highGauge, -switches.high.opens, -switches.high.closes);
   const body = network.wallTemperatureK(loop.low, network.cellCount(loop.low) - 1);
   r[AT.thermalSwitch] = latch(r[AT.thermalSwitch], -body, -switches.thermal.opens, -switches.thermal.closes);
@@ -48,5 +54,6 @@ function stepFin(network: Network, fin: VehicleData['switches']['fin'], coil: Ca
     if (wall < coldest) coldest = wall;
   }
   r[AT.feltFinK] += ((coldest - r[AT.feltFinK]) * dtS) / (fin.lag + dtS);
-  r[AT.finSwitch] = latch(r[AT.finSwitch], r[AT.feltFinK], fin.opens, fin.closes);
+  const shift = r[AT.finSwitchShiftK];
+  r[AT.finSwitch] = latch(r[AT.finSwitch], r[AT.feltFinK], fin.opens + shift, fin.closes + shift);
 }

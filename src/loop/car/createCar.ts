@@ -6,17 +6,21 @@ import type { Network } from '../network';
 import { assembleLoop, type CarLoop, partNamed } from './assembleLoop';
 import { stepCabin } from './cabin';
 import type { Car, CarSettings, CarStart } from './car';
-import { AT, EDIT_NAMES, EDITS } from './carNumbers';
+import { AT, EDIT_NAMES, EDITS, FRONT_COIL, REAR_COIL } from './carNumbers';
 import { stepCoilAir } from './coilAir';
+import { coilsOf } from './coils';
 import { stepCondenserAir } from './condenserAir';
 import { stepControls } from './controls';
 import { stepEngineBay } from './engineBay';
 import { restSplit } from './restSplit';
 import type { VehicleData } from './vehicles';
+import { stepVents } from './vents';
 
 const SEA_LEVEL_PA = 101325;
 /** Walls take seconds, air less than none: the air side is worked out every so many steps and holds between. */
 const AIR_EVERY = 4;
+/** Of the coil's conductance, what is left where dirt lets no air through at all [guess]. */
+const FINS_UNDER_DIRT = 0.6;
 /** A soaked car, over the weather: engine, bay, cabin air, interior, K. */
 const SOAKED = { engine: 50, bay: 14, cabin: 24, interior: 28 } as const;
 
@@ -30,7 +34,7 @@ export function createCar(vehicle: VehicleData, start: CarStart): Car {
   setWeather(network, start.ambientK, start.relativeHumidity, atmosphere);
   settle(network, loop, vehicle, start);
   const condenser = partNamed(loop.parts, 'condenser');
-  const coil = partNamed(loop.parts, 'evaporator');
+  const { front, rear } = coilsOf(vehicle, loop);
   const bayParts = loop.parts.filter(({ around }) => around === 'bay');
 
   return {
@@ -54,11 +58,21 @@ export function createCar(vehicle: VehicleData, start: CarStart): Car {
     },
     portIds: loop.ports.map(({ id }) => id),
     step(dtS) {
-      stepControls(network, vehicle, loop, coil, dtS);
+      stepControls(network, vehicle, loop, front.part, dtS);
       if (r[AT.airWait] <= 0) {
         r[AT.airWait] = AIR_EVERY;
         stepCondenserAir(network, vehicle.condenserAir, condenser);
-        stepCoilAir(network, vehicle.evaporatorAir, coil, AIR_EVERY * dtS);
+        const dirt = r[AT.coilAirHealth];
+        const airShare = dirt * r[AT.filterHealth] * r[AT.blowerHealth];
+        stepCoilAir(
+          network,
+          front,
+          airShare,
+          FINS_UNDER_DIRT + (1 - FINS_UNDER_DIRT) * dirt,
+          AIR_EVERY * dtS,
+        );
+        if (rear) stepCoilAir(network, rear, 1, 1, AIR_EVERY * dtS);
+        stepVents(r);
         stepCabin(r, vehicle.cabin, AIR_EVERY * dtS);
         stepEngineBay(network, bayParts, AIR_EVERY * dtS);
       }
@@ -83,6 +97,7 @@ function applySettings(r: Float64Array, settings: Partial<CarSettings>): void {
   if (engineRevPerS !== undefined) r[AT.engineRevPerS] = engineRevPerS;
   if (airConditioningOn !== undefined) r[AT.airConditioningOn] = airConditioningOn ? 1 : 0;
   if (blowerStep !== undefined) r[AT.blowerStep] = blowerStep;
+  if (settings.rearBlowerStep !== undefined) r[AT.rearBlowerStep] = settings.rearBlowerStep;
   if (windowsOpen !== undefined) r[AT.windowsOpen] = windowsOpen ? 1 : 0;
   if (recirculated !== undefined) r[AT.recirculated] = recirculated ? 1 : 0;
   if (roadSpeedMPerS !== undefined) r[AT.roadSpeedMPerS] = roadSpeedMPerS;
@@ -101,8 +116,11 @@ function settle(network: Network, loop: CarLoop, vehicle: VehicleData, start: Ca
   r[AT.cabinK] = ambient + soaked * SOAKED.cabin;
   r[AT.interiorK] = ambient + soaked * SOAKED.interior;
   r[AT.cabinRatio] = r[AT.ambientHumidityRatio];
-  r[AT.coilInletK] = r[AT.coilOutletK] = r[AT.cabinK];
-  r[AT.coilInletRatio] = r[AT.coilOutletRatio] = r[AT.ambientHumidityRatio];
+  for (const at of [FRONT_COIL, REAR_COIL]) {
+    r[at.inletK] = r[at.outletK] = r[AT.cabinK];
+    r[at.inletRatio] = r[at.outletRatio] = r[AT.ambientHumidityRatio];
+  }
+  r[AT.ventK] = r[AT.rearVentK] = r[AT.cabinK];
   r[AT.condenserInletK] = r[AT.condenserOutletK] = ambient;
   r[AT.feltFinK] = r[AT.cabinK];
   const felt = vehicle.switches.low.at === 'high' ? loop.high : loop.low;

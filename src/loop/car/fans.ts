@@ -1,9 +1,15 @@
-/** The condenser's fans: with the clutch, or by the pressure of the high side. */
+/**
+ * The condenser's fans: with the clutch, or by the pressure of the high side. One that comes on late waits for that much
+ * more on the high side; one that should run with the clutch then waits for 1.3 MPa and that much more, and lets go
+ * 0.3 MPa lower, about where fans switched by pressure do [guess].
+ */
 import { AT } from './carNumbers';
 import { latch } from './latch';
 import type { VehicleData } from './vehicles';
 
 const FAN_LAG_S = 1;
+const LATE_FROM_PA = 1.3e6;
+const LATE_BAND_PA = 3e5;
 
 /** A fan with the clutch runs while cooling is asked for, also when a switch holds the clutch out. */
 export function stepFans(
@@ -16,8 +22,11 @@ export function stepFans(
   for (let i = 0; i < fans.length; i++) {
     const { runs, on, off } = fans[i];
     const wanted = AT.fanWanted0 + i;
-    if (runs === 'clutch') r[wanted] = asked;
-    else r[wanted] = asked * latch(r[wanted], highGauge, off ?? 0, on ?? 0);
+    const late = r[AT.fanLatePa];
+    const byPressure = runs === 'pressure' || late > 0;
+    const comesOn = late + (runs === 'pressure' ? (on ?? 0) : LATE_FROM_PA);
+    const goesOff = runs === 'pressure' ? late + (off ?? 0) : comesOn - LATE_BAND_PA;
+    r[wanted] = byPressure ? asked * latch(r[wanted], highGauge, goesOff, comesOn) : asked;
     const target = r[wanted] * r[AT.fanHealth0 + i];
     const speed = AT.fanSpeed0 + i;
     r[speed] += ((target - r[speed]) * dtS) / (FAN_LAG_S + dtS);

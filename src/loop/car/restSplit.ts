@@ -7,6 +7,7 @@ import type { Isobar } from '../../refrigerant/refrigerant';
 import { settledShare } from '../oilSump';
 import type { LoopContents } from './assembleLoop';
 import type { CarStart } from './car';
+import { lowSideOf, type Side } from './lowSide';
 import type { VehicleData } from './vehicles';
 
 const MOST_LIQUID_SHARE = 0.92;
@@ -16,7 +17,7 @@ export function restSplit(vehicle: VehicleData, start: CarStart): LoopContents {
   const t = start.ambientK;
   const psat = refrigerant(start.refrigerant).saturationPressurePa(t);
   const high = volume(vehicle.highSide);
-  const low = volume(vehicle.lowSide);
+  const low = volume(lowSideOf(vehicle));
   const total = high + low;
   iso.setPressurePa(psat);
   const vl = iso.liquidVolumeM3PerKg;
@@ -77,14 +78,14 @@ const ACCUMULATOR_WEIGHT = 1.5;
 /** Share of the liquid that stands on the high side. */
 function restingShare(vehicle: VehicleData): number {
   const high = wetVolume(vehicle.highSide, RECEIVER_WEIGHT);
-  return high / (high + wetVolume(vehicle.lowSide, ACCUMULATOR_WEIGHT));
+  return high / (high + wetVolume(lowSideOf(vehicle), ACCUMULATOR_WEIGHT));
 }
 
-function wetVolume(side: VehicleData['highSide'], reservoirWeight: number): number {
+function wetVolume(side: Side, reservoirWeight: number): number {
   const weight = { reservoir: reservoirWeight, wet: 1, dry: 0 };
   return side.parts.reduce((sum, part) => sum + part.volume * weight[part.atRest], 0);
 }
 
-function volume(side: VehicleData['highSide']): number {
+function volume(side: Side): number {
   return side.parts.reduce((sum, part) => sum + part.volume, 0);
 }

@@ -29,7 +29,7 @@ export function truthSignals(parts: PlantParts): Signal[] {
     ...statePoints(parts),
     truth('superheatK', 'K', () => readCar(car).superheatK),
     truth('subcoolingK', 'K', () => readCar(car).subcoolingK),
-    truth('vent.temperatureK', 'K', () => car.number('coilOutletK')),
+    truth('vent.temperatureK', 'K', () => car.number('ventK')),
     truth('outside.temperatureK', 'K', () => car.number('ambientK')),
     truth('cabin.temperatureK', 'K', () => car.number('cabinK')),
     truth('compressor.massFlowKgPerS', 'kg/s', () => network.massFlowKgPerS(loop.compressor)),

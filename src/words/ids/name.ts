@@ -44,6 +44,7 @@ export interface NameWords {
   'name.line.evaporator-outlet': never;
   'name.line.condenser-outlet': never;
   'name.place.centre-vent': never;
+  'name.place.coil-outlet': never;
   'name.place.condenser-inlet': never;
   'name.place.outside': never;
   'name.zone.mat': never;

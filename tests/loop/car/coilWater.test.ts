@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { partNamed } from '../../../src/loop/car/assembleLoop';
-import { AT, FROST, WATER } from '../../../src/loop/car/carNumbers';
+import { AT, FRONT_COIL, FROST, WATER } from '../../../src/loop/car/carNumbers';
 import { stepCoilAir } from '../../../src/loop/car/coilAir';
 import { createCar } from '../../../src/loop/car/createCar';
 import { vehicleOf } from '../../../src/loop/car/vehicles';
@@ -30,7 +30,8 @@ function coil(wallK: number, heldKg: number, ratio: number) {
     for (let i = 0; i < part.cells; i++) sum += r[WATER + i] + r[FROST + i];
     return sum;
   };
-  return { r, onCoil, step: () => stepCoilAir(network, vehicle.evaporatorAir, part, STEP_S) };
+  const coil = { part, air: vehicle.evaporatorAir, at: FRONT_COIL, caseWPerK: 0 };
+  return { r, onCoil, step: () => stepCoilAir(network, coil, 1, 1, STEP_S) };
 }
 
 describe('water on the coil', () => {
