@@ -25,6 +25,7 @@ export function stepCompressor(core: NetworkCore, l: number, spec: CompressorLin
   const cell = links.fromCell[l];
   drawAt(numbers, plan, from, cell, links.fromHeight[l], draw);
   at.revPerS = numbers.speed[l];
+  at.strokeShare = numbers.stroke[l];
   at.suctionPa = totalPressurePa(core, from);
   at.dischargePa = totalPressurePa(core, to);
   at.suctionEnthalpyJPerKg = draw.enthalpyJPerKg;
@@ -70,9 +71,10 @@ function bookWork(
   const gained = workW - bodyW;
   bookLink(core, l, refrigerant * dtS, h, air * dtS);
   core.scratch.sourceHeat[links.toCell[l]] += gained * dtS;
-  core.bodyHeat[cell] += (bodyW + friction) * dtS;
-  numbers.totals[TOTAL.workInJ] += (workW + friction) * dtS;
-  numbers.totals[TOTAL.turnedJ] += (workW + friction) * dtS;
+  const rubbed = friction + numbers.shaftHeat[l];
+  core.bodyHeat[cell] += (bodyW + rubbed) * dtS;
+  numbers.totals[TOTAL.workInJ] += (workW + rubbed) * dtS;
+  numbers.totals[TOTAL.turnedJ] += (workW + rubbed) * dtS;
   numbers.linkWork[l] = workW + friction;
 }
 
@@ -87,7 +89,7 @@ function leakBack(
   const { numbers, links, plan, draw } = core;
   const to = links.toVessel[l];
   drawAt(numbers, plan, to, links.toCell[l], links.toHeight[l], draw);
-  const m = spec.reedLeakKgPerSPa * differencePa * dtS;
+  const m = (spec.reedLeakKgPerSPa + numbers.reedLeak[l]) * differencePa * dtS;
   const refrigerant = Math.min(m * (1 - draw.airShare), MOST_LEAKED * draw.availableKg);
   const air = Math.min(m * draw.airShare, MOST_LEAKED * airLeftKg(core, to));
   bookLink(core, l, -refrigerant, draw.enthalpyJPerKg, -air);

@@ -3,6 +3,7 @@ import { hashFloats } from '../numerics/hash';
 import { refrigerant as fluidOf } from '../refrigerant/fluids';
 import type { Refrigerant } from '../refrigerant/refrigerant';
 import { massIn, readBooks, storedIn } from './books';
+import { bringIn } from './bringIn';
 import { isDriven, ownerOf } from './drivenLinks';
 import { fillVessel } from './fillVessel';
 import { fitMeter, METER } from './meterNumbers';
@@ -38,6 +39,7 @@ function structureOf(
   | 'rebuild'
   | 'addVessel'
   | 'removeVessel'
+  | 'bringIn'
   | 'addLink'
   | 'removeLink'
   | 'vesselNamed'
@@ -85,6 +87,7 @@ function structureOf(
       leaveVessel(plan, vessel);
       refreshOwners(core);
     },
+    bringIn: (vessel, species, kg) => bringIn(core, vessel, species, kg),
     addLink(spec) {
       let slot = 0;
       while (slot < CAPACITY.links && plan.linkSpecs[slot]) slot++;
@@ -92,6 +95,8 @@ function structureOf(
       enterLink(core, slot, spec);
       numbers.opening[slot] = spec.opening;
       numbers.speed[slot] = 0;
+      numbers.stroke[slot] = 1;
+      numbers.reedLeak[slot] = numbers.shaftHeat[slot] = 0;
       numbers.linkFlow[slot] = numbers.linkLiquid[slot] = numbers.linkWork[slot] = 0;
       numbers.memory.fill(0, 3 * slot, 3 * slot + 3);
       fitMeter(numbers, slot);
@@ -115,6 +120,9 @@ function settingsOf(
   | 'setOpening'
   | 'setMeter'
   | 'setSpeed'
+  | 'setStroke'
+  | 'setReedLeak'
+  | 'setShaftHeat'
   | 'setSurroundings'
   | 'setHeat'
   | 'setWall'
@@ -135,6 +143,15 @@ function settingsOf(
     },
     setSpeed(link, revPerS) {
       numbers.speed[link] = revPerS;
+    },
+    setStroke(link, share) {
+      numbers.stroke[link] = share;
+    },
+    setReedLeak(link, kgPerSPa) {
+      numbers.reedLeak[link] = kgPerSPa;
+    },
+    setShaftHeat(link, heatW) {
+      numbers.shaftHeat[link] = heatW;
     },
     setSurroundings(vessel, cell, temperatureK, conductanceWPerK) {
       const c = plan.firstCell[vessel] + cell;

@@ -1,15 +1,16 @@
 /**
- * Links that a pressure difference drives (valve, check valve, relief, pump), taken implicitly.
+ * Links that a pressure difference drives (valve, check valve, relief, regulator, pump), taken implicitly.
  *
  * At the start of a step each gets a gain, m = gain (p1 - p2), the chord of its flow law. The smaller of its two vessels
  * owns it: the owner's pressure search lets the flow follow the trial pressure, and the other end's give is taken into
  * the gain. So a link moves at most what brings its two pressures level, and a hose full of liquid stays quiet.
  */
 
+import { boreFlow } from './boreFlow';
 import { type DriveScratch, type NetworkCore, totalPressurePa } from './networkCore';
 import { TOTAL } from './networkNumbers';
-import type { LinkSpec } from './networkTypes';
-import { AIR_GAS_CONSTANT, drawAt } from './portDraw';
+import type { Bore, LinkSpec } from './networkTypes';
+import { AIR_GAS_CONSTANT, drawAt, type PortDraw } from './portDraw';
 import { saturationPressureAt } from './saturationAt';
 import { valveFlow } from './valveFlow';
 
@@ -22,7 +23,8 @@ const UNLIMITED_KG = 1e9;
 
 /** True for links this file looks after. */
 export function isDriven(spec: LinkSpec): boolean {
-  return spec.kind === 'valve' || spec.kind === 'check' || spec.kind === 'relief' || spec.kind === 'pump';
+  const { kind } = spec;
+  return kind === 'valve' || kind === 'check' || kind === 'relief' || kind === 'regulator' || kind === 'pump';
 }
 
 /** The end of a link that solves for its flow: whichever is solved first, so the smaller; never the room. */
@@ -51,7 +53,8 @@ export function prepareDriven(core: NetworkCore, l: number, spec: LinkSpec, dtS:
   const owner = drive.owner[l];
   drive.moved[l] = drive.movedAir[l] = 0;
   drive.sign[l] = 0;
-  const pFrom = totalPressurePa(core, from);
+  const behindPa = totalPressurePa(core, from);
+  const pFrom = spec.kind === 'regulator' && behindPa > spec.setPa ? spec.setPa : behindPa;
   const pTo = spec.kind === 'pump' ? spec.ultimatePa : totalPressurePa(core, to);
   if (spec.kind === 'relief') latchRelief(core, l, spec.opensAbovePa, spec.shutsBelowPa, pFrom - pTo);
   const opening = spec.kind === 'relief' ? numbers.memory[3 * l] * numbers.opening[l] : numbers.opening[l];
@@ -105,17 +108,36 @@ function startFlow(
     drive.most[l] = (vessel === drive.owner[l] ? MOST_OF_OWN : MOST_TAKEN) * draw.availableKg;
     drive.mostAir[l] = MOST_AIR * numbers.extra[0][vessel];
   }
+  if (spec.kind === 'regulator') draw.densityKgPerM3 *= pFrom / totalPressurePa(core, vessel);
   drive.enthalpy[l] = draw.enthalpyJPerKg;
   drive.airShare[l] = draw.airShare;
   drive.liquidShare[l] = draw.liquidShare;
   const up = forward ? pFrom : pTo;
   const down = forward ? pTo : pFrom;
-  if (spec.kind === 'pump') return opening * spec.speedM3PerS * draw.densityKgPerM3 * (1 - down / up);
-  if (!('areaM2' in spec)) return 0;
+  if (spec.kind === 'pump') {
+    const swept = opening * spec.speedM3PerS * draw.densityKgPerM3 * (1 - down / up);
+    return throughBore(spec.bore, swept, up, 0, draw);
+  }
+  if (!('areaM2' in spec) || spec.kind === 'expansionValve') return 0;
   const saturation = draw.liquidShare > 0 && vessel !== 0 ? saturationOf(core, vessel, cell) : 0;
   const area = spec.areaM2 * opening;
   const critical = core.refrigerant.criticalPressurePa;
-  return valveFlow(area, up, down, draw.densityKgPerM3, draw.vapourVolumeShare, saturation, critical);
+  const { densityKgPerM3, vapourVolumeShare } = draw;
+  const flow = valveFlow(area, up, down, densityKgPerM3, vapourVolumeShare, saturation, critical);
+  return throughBore(spec.bore, flow, up, down, draw);
+}
+
+/** What is left of a flow of gas with a long bore in series; liquid is not slowed by it here. */
+function throughBore(
+  bore: Bore | undefined,
+  flowKgPerS: number,
+  upstreamPa: number,
+  downstreamPa: number,
+  draw: PortDraw,
+): number {
+  if (!bore || draw.liquidShare > 0 || flowKgPerS <= 0) return flowKgPerS;
+  const most = boreFlow(bore, upstreamPa, downstreamPa, draw.densityKgPerM3);
+  return (flowKgPerS * most) / (flowKgPerS + most);
 }
 
 /** Saturation pressure at the temperature of a cell's liquid, Pa. */

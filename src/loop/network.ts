@@ -53,6 +53,8 @@ export interface Network {
   addVessel(spec: VesselSpec, contents: Contents): VesselIndex;
   /** Removes it with its links; what it held leaves the books as taken away (not vented). */
   removeVessel(vessel: VesselIndex): void;
+  /** Air, foreign gas, water or oil from outside (negative: taken away); kg that came. Carries no energy. */
+  bringIn(vessel: VesselIndex, species: Exclude<Species, 'refrigerant'>, kg: number): number;
   addLink(spec: LinkSpec): LinkIndex;
   removeLink(link: LinkIndex): void;
   /** -1 when there is none. */
@@ -68,6 +70,12 @@ export interface Network {
   setMeter(link: LinkIndex, name: MeterName, value: number): void;
   /** Compressor only, revolutions a second; 0 stands. */
   setSpeed(link: LinkIndex, revPerS: number): void;
+  /** Compressor only: share of its full stroke, 0..1. */
+  setStroke(link: LinkIndex, share: number): void;
+  /** Compressor only: leak through the reeds over their own, kg/s per pascal. */
+  setReedLeak(link: LinkIndex, kgPerSPa: number): void;
+  /** Compressor only: heat that rubbing at its shaft puts into its body, W; enters the books as work. */
+  setShaftHeat(link: LinkIndex, heatW: number): void;
   /** Temperature around a cell's wall and conductance to it. */
   setSurroundings(vessel: VesselIndex, cell: number, temperatureK: number, conductanceWPerK: number): void;
   /** Heat put into a cell's wall from outside besides that, W (a hand, the sun, a bath's heater). */

@@ -72,6 +72,10 @@ export interface NetworkNumbers {
   readonly linkFlow: Float64Array;
   readonly linkLiquid: Float64Array;
   readonly linkWork: Float64Array;
+  /** Compressors only: share of the full stroke, leak through the reeds over their own, kg/s per Pa, and heat at the shaft, W. */
+  readonly stroke: Float64Array;
+  readonly reedLeak: Float64Array;
+  readonly shaftHeat: Float64Array;
   readonly memory: Float64Array;
   readonly meter: Float64Array;
 
@@ -82,7 +86,7 @@ export interface NetworkNumbers {
 export function createNumbers(): NetworkNumbers {
   const { vessels, cells, links } = CAPACITY;
   const length =
-    13 * vessels + 10 * cells + (5 + LINK_MEMORY + METER_NUMBERS) * links + TOTAL.count + RESERVE;
+    13 * vessels + 10 * cells + (8 + LINK_MEMORY + METER_NUMBERS) * links + TOTAL.count + RESERVE;
   const state = new Float64Array(length);
   let used = 0;
   const take = (count: number): Float64Array => {
@@ -116,6 +120,9 @@ export function createNumbers(): NetworkNumbers {
     linkFlow: take(links),
     linkLiquid: take(links),
     linkWork: take(links),
+    stroke: take(links),
+    reedLeak: take(links),
+    shaftHeat: take(links),
     memory: take(links * LINK_MEMORY),
     meter: take(links * METER_NUMBERS),
     totals: take(TOTAL.count),

@@ -72,6 +72,12 @@ export interface Contents {
   readonly oilKg?: number;
 }
 
+/** A long, thin bore in series with an opening: it slows gas under vacuum. */
+export interface Bore {
+  readonly diameterM: number;
+  readonly lengthM: number;
+}
+
 /** A restriction that lets through what its area and the two pressures allow, either way. */
 export interface ValveLink {
   readonly kind: 'valve';
@@ -82,6 +88,7 @@ export interface ValveLink {
   readonly areaM2: number;
   /** 0 shut .. 1 open; changed with `setOpening`. */
   readonly opening: number;
+  readonly bore?: Bore;
 }
 
 /** As a valve, but only from `from` to `to`. */
@@ -96,6 +103,13 @@ export interface ReliefLink extends Omit<ValveLink, 'kind'> {
   readonly shutsBelowPa: number;
 }
 
+/** As a check valve, but what it feeds from has at most `setPa` behind it, whatever is in `from`. */
+export interface RegulatorLink extends Omit<ValveLink, 'kind'> {
+  readonly kind: 'regulator';
+  /** Absolute. */
+  readonly setPa: number;
+}
+
 /** Takes a volume of gas a second from `from`, down to its ultimate pressure. `opening` 1 runs, 0 stands (and is shut). */
 export interface PumpLink {
   readonly kind: 'pump';
@@ -105,6 +119,7 @@ export interface PumpLink {
   readonly speedM3PerS: number;
   readonly ultimatePa: number;
   readonly opening: number;
+  readonly bore?: Bore;
 }
 
 /** Short tube of fixed bore, the metering device of an accumulator loop. */
@@ -158,6 +173,7 @@ export type LinkSpec =
   | ValveLink
   | CheckLink
   | ReliefLink
+  | RegulatorLink
   | PumpLink
   | OrificeTubeLink
   | ExpansionValveLink

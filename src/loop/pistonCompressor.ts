@@ -21,6 +21,10 @@ const HEAT_LOSS_PER_RATIO = 0.018;
 const MOST_LIQUID_PER_REV = 0.0012;
 /** Discharge gas to the compressor's body, W/K. */
 const BODY_WPERK = 16;
+/** 0.3596 + 1.1072 s - 0.4025 s^2 (Jabardo et al. 2002, second-hand) over its value at a full stroke. */
+const STROKE_FILLING_0 = 0.3379;
+const STROKE_FILLING_1 = 1.0403;
+const STROKE_FILLING_2 = 0.3782;
 const AIR_HEAT = 1005;
 const AIR_EXPONENT = 0.2857;
 
@@ -35,6 +39,8 @@ export interface CompressorPoint {
   airShare: number;
   bodyTemperatureK: number;
   revPerS: number;
+  /** Of the full stroke. */
+  strokeShare: number;
   /** kg/s, air included, and of that the liquid. */
   flowKgPerS: number;
   liquidKgPerS: number;
@@ -55,6 +61,7 @@ export function createCompressorPoint(): CompressorPoint {
     airShare: 0,
     bodyTemperatureK: 300,
     revPerS: 0,
+    strokeShare: 1,
     flowKgPerS: 0,
     liquidKgPerS: 0,
     dischargeEnthalpyJPerKg: 0,
@@ -81,7 +88,7 @@ export function compress(
 ): void {
   at.flowKgPerS = at.liquidKgPerS = at.gasWorkW = at.bodyHeatW = 0;
   at.dischargeEnthalpyJPerKg = at.suctionEnthalpyJPerKg;
-  if (at.revPerS <= 0 || at.suctionPa < 5) return;
+  if (at.revPerS <= 0 || at.strokeShare <= 0 || at.suctionPa < 5) return;
   takeIn(size, health, at);
   if (at.flowKgPerS <= 1e-12) return;
   const work = specificWork(size, at, suction, discharge);
@@ -90,7 +97,7 @@ export function compress(
 
 function takeIn(size: CompressorSize, health: number, at: CompressorPoint): void {
   const krpmOver = at.revPerS * 0.06 - 1.5;
-  const swept = at.revPerS * size.displacementM3;
+  const swept = at.revPerS * size.displacementM3 * at.strokeShare * strokeFilling(at.strokeShare);
   const first = swept * size.volumetricEfficiency * at.suctionDensityKgPerM3;
   let lossPa = (SUCTION_LOSS * first * first) / at.suctionDensityKgPerM3;
   if (lossPa > 0.4 * at.suctionPa) lossPa = 0.4 * at.suctionPa;
@@ -104,6 +111,11 @@ function takeIn(size: CompressorSize, health: number, at: CompressorPoint): void
   const liquid = dry > 0 ? (vapour * at.liquidShare) / dry : MOST_LIQUID_PER_REV * at.revPerS;
   at.liquidKgPerS = Math.min(liquid, MOST_LIQUID_PER_REV * at.revPerS);
   at.flowKgPerS = vapour + at.liquidKgPerS;
+}
+
+/** How much worse a part stroke fills than a full one. */
+function strokeFilling(share: number): number {
+  return STROKE_FILLING_0 + (STROKE_FILLING_1 - STROKE_FILLING_2 * share) * share;
 }
 
 /** J per kg of refrigerant taken in. */

@@ -1,0 +1,21 @@
+/** Brings air, foreign gas, water or oil into a vessel from outside, as a hand does; negative takes it away. */
+import type { NetworkCore } from './networkCore';
+import { TOTAL } from './networkNumbers';
+import { SPECIES, type Species } from './networkTypes';
+
+/** kg that came (no more can be taken than there is). Booked as brought in. Carries no energy, like these species. */
+export function bringIn(
+  core: NetworkCore,
+  vessel: number,
+  species: Exclude<Species, 'refrigerant'>,
+  kg: number,
+): number {
+  const { numbers } = core;
+  const s = SPECIES.indexOf(species);
+  const held = numbers.extra[s - 1];
+  const came = kg < -held[vessel] ? -held[vessel] : kg;
+  held[vessel] += came;
+  numbers.totals[TOTAL.broughtInKg + s] += came;
+  numbers.totals[TOTAL.crossedKg + s] += Math.abs(came);
+  return came;
+}
