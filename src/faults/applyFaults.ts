@@ -1,10 +1,10 @@
 /** Brings faults to a car: what it is filled with, what still works, and the ways out they open. */
-import { partNamed } from '../loop/car/assembleLoop';
 import type { Car } from '../loop/car/car';
 import { EDIT_NAMES, EDITS, type EditName } from '../loop/car/carNumbers';
 import type { VehicleData } from '../loop/car/vehicles';
 import type { ValveLink } from '../loop/networkTypes';
 import type { ActiveFault, Filling } from './fault';
+import { leakPlaceNamed } from './leakPlaceNamed';
 import { faultOf } from './registry';
 
 /** What the loop holds at the start. */
@@ -52,7 +52,7 @@ export function holesWith(active: readonly ActiveFault[], car: Car): readonly Va
   for (const { id, severity, site } of active) {
     const { links, usualSite } = faultOf(id);
     if (!links) continue;
-    for (const hole of links(severity, partNamed(car.loop.parts, site ?? usualSite ?? 'condenser'))) {
+    for (const hole of links(severity, leakPlaceNamed(car, site ?? usualSite ?? 'condenser'))) {
       const areaM2 = hole.areaM2 + (holes.get(hole.id)?.areaM2 ?? 0);
       holes.set(hole.id, { ...hole, areaM2 });
     }

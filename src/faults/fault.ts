@@ -3,12 +3,12 @@
  * quantity. A fault changes what the loop holds at the start, what something sound still does, or opens a way out; every
  * reading follows from the model. Edits are products, sums, least or most, so two faults act the same in either order.
  */
-import type { CarPart } from '../loop/car/assembleLoop';
 import type { EditName } from '../loop/car/carNumbers';
 import type { VehicleData } from '../loop/car/vehicles';
 import type { ForeignId } from '../loop/foreign';
 import type { ValveLink } from '../loop/networkTypes';
 import type { RefrigerantId } from '../refrigerant/refrigerant';
+import type { LeakPlace } from './leakPlaces';
 
 /** Against the same car sound: up, down, or the same. `either` where sources or cars differ: nobody may be scored on it. */
 export type Sign = 'up' | 'down' | 'same' | 'either';
@@ -56,10 +56,12 @@ export interface Fault {
     severity: number,
     vehicle: VehicleData,
   ) => Partial<Readonly<Record<EditName, number>>>;
-  /** Ways out that it opens, at a part of the loop. */
-  readonly links?: (severity: number, site: CarPart) => readonly ValveLink[];
-  /** Where `links` are when nobody says: a part of the loop. */
+  /** Ways out that it opens, at a place of the loop. */
+  readonly links?: (severity: number, site: LeakPlace) => readonly ValveLink[];
+  /** Where `links` are when nobody says: a place of the loop (`leakPlaces`). */
   readonly usualSite?: string;
+  /** `search`: no reading tells it from a car that holds too little, so nobody is to suspect it by readings. */
+  readonly toldBy?: 'search';
   /** Parts of the bay whose renewal takes it away; empty when it takes a service of the charge. */
   readonly clearedBy: readonly string[];
   readonly excludes: readonly string[];

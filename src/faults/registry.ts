@@ -5,6 +5,12 @@ import { condenserAirBlocked } from './condenserAirBlocked';
 import { condenserFanDead } from './condenserFanDead';
 import type { Fault } from './fault';
 import { leak } from './leak';
+import { leakCondenser } from './leakCondenser';
+import { leakCore } from './leakCore';
+import { leakEvaporator } from './leakEvaporator';
+import { leakHose } from './leakHose';
+import { leakJoint } from './leakJoint';
+import { leakSeal } from './leakSeal';
 import { lowCharge } from './lowCharge';
 import { overcharge } from './overcharge';
 import { restrictedMetering } from './restrictedMetering';
@@ -14,6 +20,12 @@ export const faults: readonly Fault[] = [
   lowCharge,
   overcharge,
   leak,
+  leakSeal,
+  leakHose,
+  leakJoint,
+  leakCore,
+  leakCondenser,
+  leakEvaporator,
   condenserFanDead,
   condenserAirBlocked,
   restrictedMetering,

@@ -1,6 +1,6 @@
 /**
  * Which cars an ensemble has: the sound one, and every fault that this vehicle can have at three severities. What is not
- * in the registry of faults is no suspect. Three severities are enough to bracket one in between, since a reading is
+ * in the registry of faults is no suspect, nor is what only a search tells. Three severities are enough to bracket one in between, since a reading is
  * weighed against all of them; the mildest is about where signs begin to show.
  */
 import { faultsFor } from '../faults/registry';
@@ -20,7 +20,8 @@ export function ensembleFor(
   vehicleId: string,
   severities: readonly number[] = SEVERITIES,
 ): readonly GhostSpec[] {
-  const faulty = faultsFor(vehicleOf(vehicleId)).flatMap(({ id }) =>
+  const told = faultsFor(vehicleOf(vehicleId)).filter(({ toldBy }) => toldBy !== 'search');
+  const faulty = told.flatMap(({ id }) =>
     severities.map((severity) => ({ cause: id, severity })),
   );
   return [{ cause: NOTHING_WRONG, severity: 0 }, ...faulty];

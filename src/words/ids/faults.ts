@@ -3,6 +3,12 @@ export interface FaultsWords {
   'faults.low-charge.title': never;
   'faults.overcharge.title': never;
   'faults.leak.title': never;
+  'faults.leak-seal.title': never;
+  'faults.leak-hose.title': never;
+  'faults.leak-joint.title': never;
+  'faults.leak-core.title': never;
+  'faults.leak-condenser.title': never;
+  'faults.leak-evaporator.title': never;
   'faults.condenser-fan-dead.title': never;
   'faults.condenser-air-blocked.title': never;
   'faults.restricted-orifice.title': never;
@@ -10,6 +16,7 @@ export interface FaultsWords {
   'faults.clutch-not-engaging.title': never;
   'faults.quantity.chargeShare': never;
   'faults.quantity.holeDiameter': never;
+  'faults.quantity.seepRate': never;
   'faults.quantity.fanFlowShare': never;
   'faults.quantity.airFlowShare': never;
   'faults.quantity.openAreaShare': never;
