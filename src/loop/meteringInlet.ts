@@ -15,6 +15,18 @@ export interface MeteringInlet {
   volumeM3PerKg: number;
 }
 
+/** The same before a restriction in the line, kept while the inlet is moved behind it. */
+export interface UpstreamOfLine {
+  pressurePa: number;
+  downstreamPa: number;
+  saturationPa: number;
+  quality: number;
+  volumeM3PerKg: number;
+  /** Share of the volume that is gas, and of the pressure that is air's. */
+  gas: number;
+  airPart: number;
+}
+
 export function createInlet(): MeteringInlet {
   return {
     pressurePa: 0,
@@ -25,6 +37,18 @@ export function createInlet(): MeteringInlet {
     liquidM3PerKg: 0.001,
     vapourM3PerKg: 0.02,
     volumeM3PerKg: 0.02,
+  };
+}
+
+export function createUpstream(): UpstreamOfLine {
+  return {
+    pressurePa: 0,
+    downstreamPa: 0,
+    saturationPa: 0,
+    quality: 0,
+    volumeM3PerKg: 0.02,
+    gas: 0,
+    airPart: 0,
   };
 }
 

@@ -1,29 +1,21 @@
-/** Orifice tube and expansion valve as links: read the inlet, ask the law, book both ends. Throttling keeps enthalpy. */
+/** Orifice tube and expansion valve as links: read the inlet, ask the laws in series, book both ends. Enthalpy is kept. */
 import { airLeftKg, bookLink } from './bookFlow';
 import { saturationOf } from './drivenLinks';
-import { expansionValveFlow, expansionValveLift, SPRING_PA_PER_K } from './expansionValve';
+import { expansionValveLift, SPRING_PA_PER_K } from './expansionValve';
+import { followLine, isRestricted, restrictedFlow } from './lineRestriction';
+import { meteringFlow } from './meteringFlow';
+import { METER } from './meterNumbers';
 import { type NetworkCore, totalPressurePa } from './networkCore';
+import { METER_NUMBERS } from './networkNumbers';
 import type { ExpansionValveLink, OrificeTubeLink } from './networkTypes';
-import { orificeTubeFlow } from './orificeTube';
 import { drawAt } from './portDraw';
 import { saturationPressureAt } from './saturationAt';
+import { feelBulb } from './valveBulb';
 
 const MOST_TAKEN = 0.5;
 
 export function stepOrificeTube(core: NetworkCore, l: number, spec: OrificeTubeLink, dtS: number): void {
-  const forward = readInlet(core, l);
-  const { refrigerant, inlet, numbers } = core;
-  const critical = refrigerant.criticalPressurePa;
-  const open = numbers.opening[l];
-  const flow = orificeTubeFlow(
-    spec.boreM,
-    spec.lengthM,
-    open,
-    inlet,
-    critical,
-    refrigerant.criticalTemperatureK,
-  );
-  pass(core, l, flow, forward, dtS);
+  meter(core, l, spec, core.numbers.opening[l], dtS);
 }
 
 /** Memory: bulb temperature (K), lift. */
@@ -33,17 +25,14 @@ export function stepExpansionValve(
   spec: ExpansionValveLink,
   dtS: number,
 ): void {
-  const { numbers, links, inlet } = core;
+  const { numbers, links } = core;
+  const at = METER_NUMBERS * l;
   const low = links.toVessel[l];
-  const felt = numbers.temperature[links.bulbCell[l]];
-  const at = 3 * l;
-  const bulbK =
-    numbers.memory[at] > 0
-      ? numbers.memory[at] + ((felt - numbers.memory[at]) * dtS) / (spec.bulbLagS + dtS)
-      : felt;
-  numbers.memory[at] = bulbK;
+  const bulbK = feelBulb(core, l, spec, dtS);
   const bulb = core.bulbs[l];
-  const bulbPa = saturationPressureAt(bulb.cursor, numbers.pressure[low], bulbK, bulb.mostPressurePa);
+  const bulbPa =
+    numbers.meter[at + METER.bulbCharge] *
+    saturationPressureAt(bulb.cursor, numbers.pressure[low], bulbK, bulb.mostPressurePa);
   const lift = expansionValveLift(
     bulbPa,
     totalPressurePa(core, low),
@@ -52,10 +41,32 @@ export function stepExpansionValve(
     spec.maximumOperatingPa,
     SPRING_PA_PER_K[spec.bulbFluid],
   );
-  numbers.memory[at + 1] = lift;
+  const stood = Math.max(
+    numbers.meter[at + METER.leastLift],
+    Math.min(numbers.meter[at + METER.mostLift], lift),
+  );
+  numbers.memory[3 * l + 1] = stood;
+  const share = spec.bleedShare + (1 - spec.bleedShare) * stood;
+  meter(core, l, spec, share * numbers.opening[l], dtS);
+}
+
+/** Reads the inlet, finds the flow through line and device, and books it. */
+function meter(
+  core: NetworkCore,
+  l: number,
+  spec: OrificeTubeLink | ExpansionValveLink,
+  openShare: number,
+  dtS: number,
+): void {
+  const { numbers } = core;
   const forward = readInlet(core, l);
-  const share = spec.bleedShare + (1 - spec.bleedShare) * lift;
-  const flow = expansionValveFlow(spec.areaM2 * share * numbers.opening[l], inlet);
+  let flow: number;
+  if (isRestricted(numbers.meter, l)) {
+    flow = restrictedFlow(core, l, spec, openShare, forward, dtS);
+  } else {
+    followLine(core, l);
+    flow = meteringFlow(core, spec, openShare, numbers.meter[METER_NUMBERS * l + METER.area]);
+  }
   pass(core, l, flow, forward, dtS);
 }
 

@@ -1,7 +1,7 @@
 /** What the parts of the integrator share: the numbers, the plan, and room to work in. Nothing here is public. */
 import type { Isobar, Refrigerant } from '../refrigerant/refrigerant';
 import type { MarchScratch } from './march';
-import { createInlet, type MeteringInlet } from './meteringInlet';
+import { createInlet, createUpstream, type MeteringInlet, type UpstreamOfLine } from './meteringInlet';
 import { CAPACITY, createNumbers, type NetworkNumbers } from './networkNumbers';
 import { createPlan, type NetworkPlan } from './networkPlan';
 import { type CompressorPoint, createCompressorPoint } from './pistonCompressor';
@@ -58,6 +58,7 @@ export interface NetworkCore {
   readonly bulbs: BulbFluid[];
   readonly draw: PortDraw;
   readonly inlet: MeteringInlet;
+  readonly upstream: UpstreamOfLine;
   readonly compressor: CompressorPoint;
   readonly mostPressurePa: number;
 }
@@ -125,6 +126,7 @@ export function createCore(refrigerant: Refrigerant): NetworkCore {
     bulbs: [],
     draw: createDraw(),
     inlet: createInlet(),
+    upstream: createUpstream(),
     compressor: createCompressorPoint(),
     mostPressurePa: MOST_PRESSURE_SHARE * refrigerant.criticalPressurePa,
   };

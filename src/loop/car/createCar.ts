@@ -12,6 +12,7 @@ import { coilsOf } from './coils';
 import { stepCondenserAir } from './condenserAir';
 import { stepControls } from './controls';
 import { stepEngineBay } from './engineBay';
+import { editMeters } from './meterEdits';
 import { restSplit } from './restSplit';
 import type { VehicleData } from './vehicles';
 import { stepVents } from './vents';
@@ -46,7 +47,7 @@ export function createCar(vehicle: VehicleData, start: CarStart): Car {
       setWeather(network, ambientK, humidity, pressure ?? r[AT.ambientPressurePa]),
     edit(name, value) {
       r[AT[name]] = value;
-      network.setOpening(loop.metering, r[AT.meteringHealth]);
+      editMeters(network, vehicle, loop);
       network.setOpening(loop.compressor, r[AT.pumpingHealth]);
     },
     number: (name) => r[AT[name]],
