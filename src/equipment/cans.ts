@@ -25,5 +25,8 @@ export const CAN_AIR_UA_W_PER_K = 0.45;
 /** Round a hand: skin at 33 °C through glove and can wall. */
 export const CAN_HAND_UA_W_PER_K = 1.6;
 export const HAND_TEMPERATURE_K = 306;
+/** In a bowl of warm water, which is kept at 40 °C: the most that is usual for a can. 8 W/K is a guess. */
+export const BATH_TEMPERATURE_K = 313.15;
+export const CAN_BATH_UA_W_PER_K = 8;
 /** How long one shake stirs the liquid and carries drops to the valve. */
 export const SHAKE_S = 8;

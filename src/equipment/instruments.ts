@@ -3,6 +3,7 @@
  * gauges (compound 1,000 kPa, high 3,500 kPa); class 1.6 of EN 837-1 gives the spread (half the class limit as one
  * standard deviation). Thermometer and scale figures are common practice, no source.
  */
+import { PA_PER_MICRON } from '../units/pressure';
 import type { InstrumentSpec } from './instrument';
 
 const KPA = 1000;
@@ -65,4 +66,37 @@ export const scaleSpec: InstrumentSpec = {
   resolution: 0.001,
   lagS: 0.3,
   offsetSpread: 0.0005,
+};
+
+/**
+ * Vacuum gauge, absolute pressure in Pa where it sits: 0.1 to 25,000 micron, steps of 0.1 Pa (three quarters of a micron).
+ * Its range is what such gauges print; lag and error are guesses.
+ */
+export const micronGaugeSpec: InstrumentSpec = {
+  id: 'micron-gauge',
+  minimum: 0.1 * PA_PER_MICRON,
+  maximum: 25_000 * PA_PER_MICRON,
+  resolution: 0.1,
+  lagS: 1,
+  offsetSpread: 0.7,
+};
+
+/** Scale under a tank, kg: coarser than the bench's. Error within the 30 g and 15 g of SAE J2788, from memory. */
+export const tankScaleSpec = (id: string): InstrumentSpec => ({
+  id,
+  minimum: 0,
+  maximum: 100,
+  resolution: 0.005,
+  lagS: 0.5,
+  offsetSpread: 0.003,
+});
+
+/** Marked bottle that catches oil, m3: steps of a millilitre. */
+export const oilBottleSpec: InstrumentSpec = {
+  id: 'drained-oil',
+  minimum: 0,
+  maximum: 500e-6,
+  resolution: 1e-6,
+  lagS: 0.5,
+  offsetSpread: 0.5e-6,
 };

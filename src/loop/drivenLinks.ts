@@ -61,7 +61,8 @@ export function prepareDriven(core: NetworkCore, l: number, spec: LinkSpec, dtS:
   const forward = pFrom >= pTo;
   if (opening <= 0 || pFrom === pTo || (!forward && spec.kind !== 'valve')) return;
   const flow = startFlow(core, l, spec, opening, forward, pFrom, pTo);
-  const high = forward ? pFrom : pTo;
+  // an owner follows its own pressure, which a regulator's far end never feels
+  const high = forward ? (owner === from ? behindPa : pFrom) : pTo;
   const low = forward ? pTo : pFrom;
   if (flow <= 0) return;
   const far = owner === from ? to : from;

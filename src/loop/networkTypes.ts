@@ -7,7 +7,7 @@
 import type { RefrigerantId } from '../refrigerant/refrigerant';
 
 /** What a vessel can hold besides the loop's own refrigerant; each is well mixed in its vessel and kept in the books. */
-export const SPECIES = ['refrigerant', 'air', 'foreign', 'water', 'oil'] as const;
+export const SPECIES = ['refrigerant', 'air', 'foreign', 'water', 'oil', 'sealant'] as const;
 export type Species = (typeof SPECIES)[number];
 
 /** Slot of a vessel, stable while it exists. `ROOM` is the air outside: infinite, at ambient pressure. */
@@ -53,6 +53,8 @@ export interface CellSpec {
   readonly atRest?: 'reservoir' | 'wet' | 'dry';
   /** Pot only: share of liquid that comes with the vapour (oil bleed hole, carry-over). */
   readonly liquidBleed?: number;
+  /** kg of water that a desiccant in it can hold. */
+  readonly desiccantKg?: number;
 }
 
 export interface VesselSpec {
@@ -60,6 +62,10 @@ export interface VesselSpec {
   readonly cells: readonly CellSpec[];
   /** Share by which the volume grows per pascal: 1e-8 for a rubber hose, 0 for metal. */
   readonly elasticityPerPa?: number;
+  /** Its last cell is a compressor, in which this much oil belongs, kg. */
+  readonly sumpOilKg?: number;
+  /** Oil spread over its walls with which their conductances hold, kg; absent: any amount. */
+  readonly filmOilKg?: number;
 }
 
 /** What a vessel is filled with at the start; at rest and in equilibrium at one temperature. */
@@ -70,6 +76,9 @@ export interface Contents {
   readonly foreignKg?: number;
   readonly waterKg?: number;
   readonly oilKg?: number;
+  /** Of the oil, what is in the compressor; absent: all of it where there is one. */
+  readonly sumpKg?: number;
+  readonly sealantKg?: number;
 }
 
 /** A long, thin bore in series with an opening: it slows gas under vacuum. */
