@@ -25,6 +25,9 @@ const SEA_LEVEL_PA = 101325;
 const FREEZE_WPERK = 60;
 const HALVING_FROST_KG = 0.35;
 
+/** With the blower off, what of step 0 goes through while the car stands; driving brings the rest by this speed, m/s [guess]. */
+const STANDING_SHARE = 0.06;
+const DRIVEN_AT = 10;
 /** Moving air carries half of the case's heat off past the coil at this flow, kg/s [guess]; the ducts' share has it. */
 const CASE_HALVES_AT = 0.01;
 
@@ -47,7 +50,10 @@ export function stepCoilAir(network: Network, coil: Coil, airShare: number, fins
   const choke = 1 + (frost / HALVING_FROST_KG) * (frost / HALVING_FROST_KG);
   const density = r[AT.ambientPressurePa] / SEA_LEVEL_PA;
   const step = Math.min(air.steps.length - 1, Math.max(0, Math.round(r[at.step])));
-  const flow = density * Math.max(0.5 * air.steps[0], (airShare * air.steps[step]) / choke);
+  const driven = Math.min(1, r[AT.roadSpeedMPerS] / DRIVEN_AT);
+  const still = air.steps[0] * (STANDING_SHARE + (1 - STANDING_SHARE) * driven);
+  const blown = step > 0 ? air.steps[step] : still;
+  const flow = density * Math.max(0.5 * still, (airShare * blown) / choke);
   const capacity = flow * AIR_CP;
   const conductance = fins * air.conductance * powerNineSixteenths(flow / air.atFlow);
   const reached = 1 - exp(-conductance / capacity);

@@ -5,7 +5,7 @@ import type { Coil } from './coilAir';
 import type { VehicleData } from './vehicles';
 
 /** The front coil's case stands on the firewall with the engine's heat behind it, W/K [guess]. */
-const CASE_W_PER_K = 4;
+const CASE_W_PER_K = 5;
 
 export function coilsOf(
   vehicle: VehicleData,
