@@ -71,15 +71,53 @@ const expansionValve = z.strictObject({
 
 const metering = z.union([orificeTube, expansionValve]);
 
+/**
+ * How a compressor of variable displacement finds its stroke: its own valve holds the suction at a set point (a clutch
+ * turns it), or the car holds the coil at one (it always turns with the engine, and idles at no stroke).
+ */
+const displacementControl = z.discriminatedUnion('holds', [
+  z.strictObject({
+    holds: z.literal('suction'),
+    setPoint: quantity('absolutePressure'),
+    /** Off the set point by this, the stroke runs from least to full within the lag. */
+    band: quantity('pressureDifference'),
+    least: share,
+    lag: quantity('time'),
+  }),
+  z.strictObject({
+    holds: z.literal('coil'),
+    setPoint: quantity('temperature'),
+    band: quantity('temperatureDifference'),
+    least: share,
+    lag: quantity('time'),
+  }),
+]);
+
+/** An electric motor: turns whether or not the engine does, as fast as the coil needs, and starts softly. */
+const electricDrive = z.strictObject({
+  supply: z.enum(['high-voltage', 'low-voltage']),
+  setPoint: quantity('temperature'),
+  band: quantity('temperatureDifference'),
+  lag: quantity('time'),
+  least: quantity('rotation'),
+  most: quantity('rotation'),
+  /** From standing to its most. */
+  softStart: quantity('time'),
+});
+
 const compressor = z.strictObject({
+  kind: z.enum(['fixed', 'variable', 'electric']).default('fixed'),
   displacement: quantity('volume'),
   clearance: share,
   volumetricEfficiency: share,
   isentropicEfficiency: share,
   /** Through shut reeds at 1 MPa across. */
   reedLeak: quantity('massFlow'),
-  pulleyRatio: z.number().positive(),
+  /** Its turns for one of the engine's; none on an electric one. */
+  pulleyRatio: z.number().positive().optional(),
   oil: quantity('mass'),
+  displacementControl: displacementControl.optional(),
+  drive: electricDrive.optional(),
 });
 
 const fan = z.strictObject({
@@ -190,7 +228,16 @@ export const vehicleSchema = z.strictObject({
   highSide: side,
   lowSide: side,
   metering,
-  compressor,
+  compressor: compressor.superRefine((data, context) => {
+    const wrong = (key: string, message: string): void =>
+      context.addIssue({ code: 'custom', path: [key], message });
+    if ((data.kind === 'electric') !== (data.drive !== undefined))
+      wrong('drive', 'goes with an electric compressor, and only with one');
+    if ((data.kind === 'variable') !== (data.displacementControl !== undefined))
+      wrong('displacementControl', 'goes with a variable compressor, and only with one');
+    if ((data.kind === 'electric') === (data.pulleyRatio !== undefined))
+      wrong('pulleyRatio', 'goes with a compressor on the belt, and only with one');
+  }),
   condenserAir,
   evaporatorAir,
   rear: rear.optional(),

@@ -1,6 +1,8 @@
 /** Every fault there is, in a fixed order. A new one is a file and a line here. */
 import type { VehicleData } from '../loop/car/vehicles';
 import { clutchNotEngaging } from './clutchNotEngaging';
+import { clutchSlipping } from './clutchSlipping';
+import { clutchStuckOn } from './clutchStuckOn';
 import { condenserAirBlocked } from './condenserAirBlocked';
 import { condenserFanDead } from './condenserFanDead';
 import type { Fault } from './fault';
@@ -9,6 +11,7 @@ import { leakCondenser } from './leakCondenser';
 import { leakCore } from './leakCore';
 import { leakEvaporator } from './leakEvaporator';
 import { leakHose } from './leakHose';
+import { leakingReed } from './leakingReed';
 import { leakJoint } from './leakJoint';
 import { leakSeal } from './leakSeal';
 import { lowCharge } from './lowCharge';
@@ -30,7 +33,10 @@ export const faults: readonly Fault[] = [
   condenserAirBlocked,
   restrictedMetering,
   weakCompressor,
+  leakingReed,
   clutchNotEngaging,
+  clutchSlipping,
+  clutchStuckOn,
 ];
 
 const byId = new Map(faults.map((fault) => [fault.id, fault]));

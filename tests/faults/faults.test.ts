@@ -122,20 +122,6 @@ describe('holes', () => {
   });
 });
 
-describe('a slipping clutch', () => {
-  it('turns the compressor at the share of its speed that the severity leaves', () => {
-    for (const severity of [0, 0.25, 0.5, 0.75, 1]) {
-      const car = carOf('sedan');
-      car.set({ engineRevPerS: 25, airConditioningOn: true, blowerStep: 4 });
-      settleFaults(car, [{ id: 'clutch-not-engaging', severity }]);
-      for (let i = 0; i < 150; i++) car.step(0.02);
-      const full = 25 * car.vehicle.compressor.pulleyRatio;
-      expect(car.number('compressorRevPerS') / full).toBeCloseTo(1 - severity, 6);
-      expect(car.number('clutchIn')).toBe(severity < 1 ? 1 : 0);
-    }
-  });
-});
-
 describe('a leak', () => {
   /** kg gone in a minute at rest. */
   function lost(site: string, severity: number): number {

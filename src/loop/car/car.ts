@@ -52,6 +52,8 @@ export interface Car {
   setWeather(ambientK: number, relativeHumidity: number, ambientPressurePa?: number): void;
   /** What faults make of one of the numbers they may edit (`EDITS`). */
   edit(name: EditName, value: number): void;
+  /** A part of the bay changed for new: its damage is gone. Parts without damage of their own do not mind. */
+  renew(part: string): void;
   /** Any number of the car's that is not in its vessels. */
   number(name: CarNumber): number;
   /** Vessel and cell behind a service port. Throws `RangeError` on an unknown id. */

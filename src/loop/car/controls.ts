@@ -5,9 +5,12 @@
 import type { Network } from '../network';
 import type { CarLoop, CarPart } from './assembleLoop';
 import { AT } from './carNumbers';
-import { stepClutch } from './clutch';
+import { coldestFinK } from './coldestFinK';
+import { stepCompressorDrive } from './compressorDrive';
+import { coolingAsked } from './coolingAsked';
 import { stepFans } from './fans';
 import { latch } from './latch';
+import { stepThermal } from './thermalProtection';
 import type { VehicleData } from './vehicles';
 
 /** A diaphragm switch follows the pressure with this lag, s. */
@@ -35,11 +38,10 @@ export function stepControls(
     switches.low.closes + shift,
   );
   r[AT.highSwitch] = latch(r[AT.highSwitch], -highGauge, -switches.high.opens, -switches.high.closes);
-  const body = network.wallTemperatureK(loop.low, network.cellCount(loop.low) - 1);
-  r[AT.thermalSwitch] = latch(r[AT.thermalSwitch], -body, -switches.thermal.opens, -switches.thermal.closes);
+  stepThermal(network, switches.thermal, loop, dtS);
   stepFin(network, switches.fin, coil, dtS);
-  stepClutch(network, vehicle, loop, dtS);
-  stepFans(r, vehicle.condenserAir.fans, highGauge, dtS);
+  stepCompressorDrive(network, vehicle, loop, coil, dtS);
+  stepFans(r, vehicle.condenserAir.fans, coolingAsked(r, vehicle), highGauge, dtS);
 }
 
 function stepFin(network: Network, fin: VehicleData['switches']['fin'], coil: CarPart, dtS: number): void {
@@ -48,12 +50,7 @@ function stepFin(network: Network, fin: VehicleData['switches']['fin'], coil: Ca
     r[AT.finSwitch] = 1;
     return;
   }
-  let coldest = 1e9;
-  for (let i = 0; i < coil.cells; i++) {
-    const wall = network.wallTemperatureK(coil.vessel, coil.firstCell + i);
-    if (wall < coldest) coldest = wall;
-  }
-  r[AT.feltFinK] += ((coldest - r[AT.feltFinK]) * dtS) / (fin.lag + dtS);
+  r[AT.feltFinK] += ((coldestFinK(network, coil) - r[AT.feltFinK]) * dtS) / (fin.lag + dtS);
   const shift = r[AT.finSwitchShiftK];
   r[AT.finSwitch] = latch(r[AT.finSwitch], r[AT.feltFinK], fin.opens + shift, fin.closes + shift);
 }

@@ -9,6 +9,7 @@ import type { Car, CarSettings, CarStart } from './car';
 import { AT, EDIT_NAMES, EDITS, FRONT_COIL, REAR_COIL } from './carNumbers';
 import { stepCoilAir } from './coilAir';
 import { coilsOf } from './coils';
+import { renewCompressor, stepWear } from './compressorWear';
 import { stepCondenserAir } from './condenserAir';
 import { stepControls } from './controls';
 import { stepEngineBay } from './engineBay';
@@ -48,9 +49,12 @@ export function createCar(vehicle: VehicleData, start: CarStart): Car {
     edit(name, value) {
       r[AT[name]] = value;
       editMeters(network, vehicle, loop);
-      network.setOpening(loop.compressor, r[AT.pumpingHealth]);
     },
     number: (name) => r[AT[name]],
+    renew(part) {
+      if (part === 'compressor') renewCompressor(r);
+      if (part === 'compressor' || part === 'clutch') r[AT.clutchFaceK] = r[AT.bayK];
+    },
     port(id) {
       const found = loop.ports.find((port) => port.id === id);
       if (!found)
@@ -60,6 +64,7 @@ export function createCar(vehicle: VehicleData, start: CarStart): Car {
     portIds: loop.ports.map(({ id }) => id),
     step(dtS) {
       stepControls(network, vehicle, loop, front.part, dtS);
+      stepWear(network, vehicle, loop, dtS);
       if (r[AT.airWait] <= 0) {
         r[AT.airWait] = AIR_EVERY;
         stepCondenserAir(network, vehicle.condenserAir, condenser);
@@ -123,7 +128,9 @@ function settle(network: Network, loop: CarLoop, vehicle: VehicleData, start: Ca
   }
   r[AT.ventK] = r[AT.rearVentK] = r[AT.cabinK];
   r[AT.condenserInletK] = r[AT.condenserOutletK] = ambient;
-  r[AT.feltFinK] = r[AT.cabinK];
+  r[AT.feltFinK] = r[AT.controlCoilK] = r[AT.cabinK];
+  r[AT.clutchFaceK] = r[AT.feltThermalK] = r[AT.bayK];
+  r[AT.strokeShare] = 1;
   const felt = vehicle.switches.low.at === 'high' ? loop.high : loop.low;
   r[AT.feltLowPa] = network.pressurePa(felt) - r[AT.ambientPressurePa];
   r[AT.lowSwitch] = r[AT.feltLowPa] > vehicle.switches.low.closes ? 1 : 0;

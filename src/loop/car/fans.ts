@@ -15,10 +15,11 @@ const LATE_BAND_PA = 3e5;
 export function stepFans(
   r: Float64Array,
   fans: VehicleData['condenserAir']['fans'],
+  coolingIsAsked: boolean,
   highGauge: number,
   dtS: number,
 ): void {
-  const asked = r[AT.airConditioningOn] > 0.5 && r[AT.engineRevPerS] > 0 && r[AT.blowerStep] > 0.5 ? 1 : 0;
+  const asked = coolingIsAsked ? 1 : 0;
   for (let i = 0; i < fans.length; i++) {
     const { runs, on, off } = fans[i];
     const wanted = AT.fanWanted0 + i;

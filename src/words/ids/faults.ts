@@ -13,7 +13,10 @@ export interface FaultsWords {
   'faults.condenser-air-blocked.title': never;
   'faults.restricted-orifice.title': never;
   'faults.weak-compressor.title': never;
+  'faults.leaking-reed.title': never;
   'faults.clutch-not-engaging.title': never;
+  'faults.clutch-slipping.title': never;
+  'faults.clutch-stuck-on.title': never;
   'faults.quantity.chargeShare': never;
   'faults.quantity.holeDiameter': never;
   'faults.quantity.seepRate': never;
@@ -21,5 +24,8 @@ export interface FaultsWords {
   'faults.quantity.airFlowShare': never;
   'faults.quantity.openAreaShare': never;
   'faults.quantity.pumpingShare': never;
-  'faults.quantity.clutchSpeedShare': never;
+  'faults.quantity.reedLeakFlow': never;
+  'faults.quantity.clutchVoltageShare': never;
+  'faults.quantity.clutchTorqueShare': never;
+  'faults.quantity.clutchDragShare': never;
 }

@@ -91,7 +91,10 @@ export interface NameWords {
   'name.cause.condenser-air-blocked': never;
   'name.cause.restricted-orifice': never;
   'name.cause.weak-compressor': never;
+  'name.cause.leaking-reed': never;
   'name.cause.clutch-not-engaging': never;
+  'name.cause.clutch-slipping': never;
+  'name.cause.clutch-stuck-on': never;
   'name.item.goggles': never;
   'name.item.gloves': never;
   'name.item.hand': never;
