@@ -65,6 +65,8 @@ const expansionValve = z.strictObject({
   bulbLag: quantity('time'),
   maximumOperating: quantity('absolutePressure'),
   bulb: id,
+  /** A bulb clamped on the suction line, or an element inside the valve's block that the suction gas flows through. */
+  sensing: z.enum(['bulb', 'block']).default('bulb'),
   /** Sealed in the bulb, whatever is in the loop. */
   bulbFluid: refrigerant,
 });

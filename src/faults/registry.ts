@@ -1,10 +1,13 @@
 /** Every fault there is, in a fixed order. A new one is a file and a line here. */
 import type { VehicleData } from '../loop/car/vehicles';
+import { bulbChargeLost } from './bulbChargeLost';
+import { bulbLoose } from './bulbLoose';
 import { clutchNotEngaging } from './clutchNotEngaging';
 import { clutchSlipping } from './clutchSlipping';
 import { clutchStuckOn } from './clutchStuckOn';
 import { condenserAirBlocked } from './condenserAirBlocked';
 import { condenserFanDead } from './condenserFanDead';
+import { drierRestricted } from './drierRestricted';
 import type { Fault } from './fault';
 import { leak } from './leak';
 import { leakCondenser } from './leakCondenser';
@@ -14,9 +17,14 @@ import { leakHose } from './leakHose';
 import { leakingReed } from './leakingReed';
 import { leakJoint } from './leakJoint';
 import { leakSeal } from './leakSeal';
+import { liquidLineRestricted } from './liquidLineRestricted';
 import { lowCharge } from './lowCharge';
+import { missingOrifice } from './missingOrifice';
 import { overcharge } from './overcharge';
+import { oversizedOrifice } from './oversizedOrifice';
 import { restrictedMetering } from './restrictedMetering';
+import { txvStuckClosed } from './txvStuckClosed';
+import { txvStuckOpen } from './txvStuckOpen';
 import { weakCompressor } from './weakCompressor';
 
 export const faults: readonly Fault[] = [
@@ -32,6 +40,14 @@ export const faults: readonly Fault[] = [
   condenserFanDead,
   condenserAirBlocked,
   restrictedMetering,
+  oversizedOrifice,
+  missingOrifice,
+  txvStuckOpen,
+  txvStuckClosed,
+  bulbChargeLost,
+  bulbLoose,
+  liquidLineRestricted,
+  drierRestricted,
   weakCompressor,
   leakingReed,
   clutchNotEngaging,
