@@ -1,9 +1,9 @@
 /** Shape of a table of signs by fault: see src/plant/signs/signTable.ts for what it means. */
 import { z } from 'zod';
-import { SIGN_CHANNELS } from '../../src/plant/signs/signTable';
+import { PRINTED_SIGNS, SIGN_CHANNELS } from './signWords.ts';
 
 const channel = z.enum(SIGN_CHANNELS);
-const printed = z.enum(['up', 'same', 'down', 'unsteady', 'up-or-same', 'down-or-same', 'down-or-unsteady']);
+const printed = z.enum(PRINTED_SIGNS);
 const severity = z.number().min(0).max(1);
 const byMetering = <Value extends z.ZodType>(value: Value) =>
   z.strictObject({

@@ -8,12 +8,14 @@ import { type ActiveFault, purely } from '../faults/fault';
 import type { Car } from '../loop/car/car';
 import { readCar } from '../loop/car/carReadings';
 import { createCar } from '../loop/car/createCar';
-import { vehicleOf } from '../loop/car/vehicles';
+import { type VehicleData, vehicleOf } from '../loop/car/vehicles';
 import type { RefrigerantId } from '../refrigerant/refrigerant';
 import { STEP_S } from './stepTime';
 
 export interface LoopRun {
   readonly vehicle: string;
+  /** A car of its own instead of the shipped one of that name. */
+  readonly vehicleData?: VehicleData;
   readonly refrigerant: RefrigerantId;
   readonly ambientK: number;
   readonly relativeHumidity: number;
@@ -91,7 +93,7 @@ export function runLoop(run: LoopRun, eachSecond?: EachSecond): LoopResult {
 }
 
 function startCar(run: LoopRun): Car {
-  const vehicle = vehicleOf(run.vehicle);
+  const vehicle = run.vehicleData ?? vehicleOf(run.vehicle);
   const sound = purely(run.refrigerant, run.chargeShare * vehicle.label.charge);
   const filling = fillingWith(run.faults, vehicle, sound);
   const car = createCar(vehicle, {

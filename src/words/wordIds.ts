@@ -16,6 +16,7 @@ import type { NameWords } from './ids/name';
 import type { PanelsWords } from './ids/panels';
 import type { PropertiesWords } from './ids/properties';
 import type { RefusalWords } from './ids/refusal';
+import type { ReportWords } from './ids/report';
 import type { RulesWords } from './ids/rules';
 import type { SessionWords } from './ids/session';
 import type { ShelfWords } from './ids/shelf';
@@ -45,6 +46,7 @@ export interface WordParameters
     PanelsWords,
     PropertiesWords,
     RefusalWords,
+    ReportWords,
     RulesWords,
     SessionWords,
     ShelfWords,

@@ -1,4 +1,5 @@
 /** Runs the rows of a table of signs on one car: every severity and weather of a row, each against the same car sound. */
+import { SIGN_CHANNELS } from '../../../shared/schema/signWords';
 import { faultIds, faultOf } from '../../faults/registry';
 import { vehicleOf } from '../../loop/car/vehicles';
 import { type LoopResult, type LoopRun, runLoop } from '../runLoop';
@@ -10,7 +11,6 @@ import {
   COUNTED_AT,
   type Found,
   type Printed,
-  SIGN_CHANNELS,
   type SignChannel,
   type SignRow,
   turnedRound,

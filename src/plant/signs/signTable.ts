@@ -5,31 +5,11 @@
  * sound in the same weather. `up-or-same` and its like allow two answers where texts do. What nobody may be scored on
  * (sources or cars differ) is not in `signs`; a row says it in `unscored`.
  */
+import type { PRINTED_SIGNS, SIGN_CHANNELS } from '../../../shared/schema/signWords';
 
-export const SIGN_CHANNELS = [
-  'low',
-  'high',
-  'vent',
-  'superheat',
-  'subcooling',
-  'cycling',
-  'discharge',
-  'lineStep',
-  'airflow',
-  'static',
-] as const;
 export type SignChannel = (typeof SIGN_CHANNELS)[number];
-
-/** Against the same car sound. `unsteady`: the low side swings where the sound one stands. */
+export type Printed = (typeof PRINTED_SIGNS)[number];
 export type Found = 'up' | 'same' | 'down' | 'unsteady';
-export type Printed =
-  | 'up'
-  | 'same'
-  | 'down'
-  | 'unsteady'
-  | 'up-or-same'
-  | 'down-or-same'
-  | 'down-or-unsteady';
 
 export type SignsByChannel = Readonly<Partial<Record<SignChannel, Printed>>>;
 export type MeteringKind = 'orifice-tube' | 'expansion-valve';

@@ -12,6 +12,14 @@ export interface FaultsWords {
   'faults.condenser-fan-dead.title': never;
   'faults.condenser-air-blocked.title': never;
   'faults.restricted-orifice.title': never;
+  'faults.oversized-orifice.title': never;
+  'faults.missing-orifice.title': never;
+  'faults.txv-stuck-open.title': never;
+  'faults.txv-stuck-closed.title': never;
+  'faults.bulb-charge-lost.title': never;
+  'faults.bulb-loose.title': never;
+  'faults.liquid-line-restricted.title': never;
+  'faults.drier-restricted.title': never;
   'faults.weak-compressor.title': never;
   'faults.leaking-reed.title': never;
   'faults.clutch-not-engaging.title': never;
@@ -23,6 +31,12 @@ export interface FaultsWords {
   'faults.quantity.fanFlowShare': never;
   'faults.quantity.airFlowShare': never;
   'faults.quantity.openAreaShare': never;
+  'faults.quantity.areaOverOwn': never;
+  'faults.quantity.leastLift': never;
+  'faults.quantity.mostLift': never;
+  'faults.quantity.bulbPressureShare': never;
+  'faults.quantity.bulbLooseShare': never;
+  'faults.quantity.lineShare': never;
   'faults.quantity.pumpingShare': never;
   'faults.quantity.reedLeakFlow': never;
   'faults.quantity.clutchVoltageShare': never;
