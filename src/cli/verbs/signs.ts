@@ -1,5 +1,6 @@
 /** `signs`: runs a table of signs by fault on every car and says which the model shows, which it bends, which do not apply. */
 import { signTableSchema } from '../../../shared/schema/signTable';
+import { faultIds } from '../../faults/registry';
 import { vehicleIds } from '../../loop/car/vehicles';
 import { judgeRow, type RowJudged, type SignJudged } from '../../plant/signs/judgeSigns';
 import type { SignRow } from '../../plant/signs/signTable';
@@ -28,22 +29,13 @@ export default defineVerb({
       io.note(word('signs.running', { vehicle }));
       return summed(
         vehicle,
-        rows.map((row) => judged(file, vehicle, row)),
+        rows.map((row) => judgeRow(vehicle, row)),
       );
     });
     io.json({ table: file, vehicles });
     return vehicles.some(({ bent }) => bent.length > 0) ? 1 : 0;
   },
 });
-
-function judged(file: string, vehicle: string, row: SignRow): RowJudged {
-  try {
-    return judgeRow(vehicle, row);
-  } catch (error) {
-    if (!(error instanceof RangeError)) throw error;
-    throw new UsageError(word('signs.badTable', { file, reason: error.message }));
-  }
-}
 
 function summed(vehicle: string, rows: readonly RowJudged[]) {
   const signs = rows.flatMap((row) => row.signs);
@@ -89,7 +81,13 @@ function read(file: string, text: string): readonly SignRow[] {
     throw new UsageError(word('signs.badTable', { file, reason: (error as Error).message }));
   }
   const result = signTableSchema.safeParse(data);
-  if (result.success) return result.data.rows as readonly SignRow[];
-  const { path, message } = result.error.issues[0];
-  throw new UsageError(word('signs.badTable', { file, reason: `${path.join('.')}: ${message}` }));
+  if (!result.success) {
+    const { path, message } = result.error.issues[0];
+    throw new UsageError(word('signs.badTable', { file, reason: `${path.join('.')}: ${message}` }));
+  }
+  const rows = result.data.rows as readonly SignRow[];
+  const unknown = rows.find(({ fault }) => !faultIds.includes(fault));
+  if (unknown === undefined) return rows;
+  const { row, fault } = unknown;
+  throw new UsageError(word('signs.unknownFault', { file, row, fault, known: faultIds.join(', ') }));
 }

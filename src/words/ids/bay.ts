@@ -35,6 +35,7 @@ export interface BayWords {
   'bay.line.facts': 'diameter' | 'from' | 'length' | 'name' | 'to';
   'bay.line.unnamed': 'diameter' | 'place';
   'bay.loopPart': 'place';
+  'bay.joint': 'place';
   'bay.depth.rear': never;
   'bay.depth.middle': never;
   'bay.depth.front': never;

@@ -9,6 +9,7 @@ export interface CommandWords {
   'command.door': 'to';
   'command.engine': 'rpm';
   'command.ac': 'to';
+  'command.hood': 'to';
   'command.blower': 'speed';
   'command.windows': 'to';
   'command.air': 'to';
@@ -29,6 +30,20 @@ export interface CommandWords {
   'command.shake': 'can';
   'command.place': 'at' | 'can';
   'command.purge': 'hose' | 'to';
+  'command.attach': 'device' | 'onto';
+  'command.detach': 'device';
+  'command.run': 'device' | 'to';
+  'command.tank-valve': 'tank' | 'turn';
+  'command.stand-tank': 'tank' | 'way';
+  'command.regulator': 'kPa';
+  'command.inject-oil': 'mL';
+  'command.identify': 'port';
+  'command.sniff': 'at' | 'from' | 'gapMm' | 'paceMmPerS';
+  'command.soap': 'at';
+  'command.lamp': 'at';
+  'command.inject-dye': 'mL';
+  'command.open-loop': 'part';
+  'command.close-loop': 'part';
   'command.decide': 'answer';
   'command.diagnose': 'cause' | 'sure';
   'command.replace': 'part';

@@ -42,6 +42,7 @@ export interface PanelsWords {
   'panels.can.hand': never;
   'panels.can.scale': never;
   'panels.can.mat': never;
+  'panels.can.bath': never;
   'panels.can.onto': never;
   'panels.can.untap': never;
   'panels.can.charging': never;

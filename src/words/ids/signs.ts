@@ -7,4 +7,5 @@ export interface SignsWords {
   'signs.unknownVehicle': 'id' | 'known';
   'signs.unknownRow': 'known' | 'row';
   'signs.badTable': 'file' | 'reason';
+  'signs.unknownFault': 'fault' | 'file' | 'known' | 'row';
 }
