@@ -1,12 +1,19 @@
 /** Every fault there is, in a fixed order. A new one is a file and a line here. */
 import type { VehicleData } from '../loop/car/vehicles';
+import { blowerDead } from './blowerDead';
 import { bulbChargeLost } from './bulbChargeLost';
 import { bulbLoose } from './bulbLoose';
+import { cabinFilterBlocked } from './cabinFilterBlocked';
 import { clutchNotEngaging } from './clutchNotEngaging';
 import { clutchSlipping } from './clutchSlipping';
 import { clutchStuckOn } from './clutchStuckOn';
+import { coilAirLow } from './coilAirLow';
+import { coilIced } from './coilIced';
 import { condenserAirBlocked } from './condenserAirBlocked';
 import { condenserFanDead } from './condenserFanDead';
+import { condenserFanLate } from './condenserFanLate';
+import { condenserFanSlow } from './condenserFanSlow';
+import { doorLeakingHeat } from './doorLeakingHeat';
 import { drierRestricted } from './drierRestricted';
 import type { Fault } from './fault';
 import { leak } from './leak';
@@ -19,6 +26,7 @@ import { leakJoint } from './leakJoint';
 import { leakSeal } from './leakSeal';
 import { liquidLineRestricted } from './liquidLineRestricted';
 import { lowCharge } from './lowCharge';
+import { lowSwitchWrong } from './lowSwitchWrong';
 import { missingOrifice } from './missingOrifice';
 import { overcharge } from './overcharge';
 import { oversizedOrifice } from './oversizedOrifice';
@@ -38,7 +46,15 @@ export const faults: readonly Fault[] = [
   leakCondenser,
   leakEvaporator,
   condenserFanDead,
+  condenserFanSlow,
+  condenserFanLate,
   condenserAirBlocked,
+  coilAirLow,
+  cabinFilterBlocked,
+  blowerDead,
+  coilIced,
+  doorLeakingHeat,
+  lowSwitchWrong,
   restrictedMetering,
   oversizedOrifice,
   missingOrifice,

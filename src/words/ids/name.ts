@@ -116,6 +116,14 @@ export interface NameWords {
   'name.cause.leak': never;
   'name.cause.condenser-fan-dead': never;
   'name.cause.condenser-air-blocked': never;
+  'name.cause.condenser-fan-slow': never;
+  'name.cause.condenser-fan-late': never;
+  'name.cause.low-switch-wrong': never;
+  'name.cause.coil-air-low': never;
+  'name.cause.cabin-filter-blocked': never;
+  'name.cause.blower-dead': never;
+  'name.cause.coil-iced': never;
+  'name.cause.door-leaking-heat': never;
   'name.cause.restricted-orifice': never;
   'name.cause.weak-compressor': never;
   'name.cause.leaking-reed': never;

@@ -116,7 +116,7 @@ describe('the step', () => {
       const afterAMinute = (stepS: number): readonly [ventK: number, cabinK: number] => {
         const made = startedHot(car);
         for (let i = 0; i < Math.round(60 / stepS); i++) made.step(stepS);
-        return [made.number('coilOutletK'), made.number('cabinK')];
+        return [made.number('ventK'), made.number('cabinK')];
       };
       const [vent, cabin] = afterAMinute(0.005);
       for (const stepS of [0.02, 0.05]) {
