@@ -45,6 +45,8 @@ const component = z.strictObject({
   outletHeight: share.optional(),
   outletBlend: share.optional(),
   liquidBleed: share.optional(),
+  /** Water that the desiccant in it can hold. */
+  desiccant: quantity('mass').optional(),
   /** Liquid stands here when the car has stood: first in pots marked `reservoir`, never where marked `dry`. */
   atRest: z.enum(['reservoir', 'wet', 'dry']).default('wet'),
 });

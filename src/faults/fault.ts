@@ -28,7 +28,8 @@ export interface Filling {
   readonly waterKg: number;
   /** Over the oil that belongs in it; negative where some is missing. */
   readonly extraOilKg: number;
-  readonly foreign?: { readonly fluid: ForeignId; readonly kg: number };
+  /** By its share of the charge. */
+  readonly foreign?: { readonly fluid: ForeignId; readonly share: number };
 }
 
 /** Nothing but this much of one refrigerant. */

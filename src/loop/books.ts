@@ -1,10 +1,11 @@
 /**
  * The books: what was brought in equals what is held plus what went to the room, for every species and for energy.
  * Energy stored is H - pV of every cell, walls, and what oil holds; the work of a vessel's stretching wall is stored too.
- * Air, water and oil carry no energy here. An error is measured by what went through the books; in a car where next to
+ * Air, water, oil and sealant carry no energy here (what water takes to boil is heat), and a foreign fluid that of the loop's own. An error is measured by what went through the books; in a car where next to
  * nothing moved, by what would warm it a kelvin.
  */
 import { REFERENCE_PRESSURE_PA } from './march';
+import { FOREIGN } from './moveSpecies';
 import type { NetworkBooks } from './network';
 import type { NetworkCore } from './networkCore';
 import { TOTAL } from './networkNumbers';
@@ -24,14 +25,15 @@ export function storedIn(core: NetworkCore, vessel: number): number {
   return sum - volumeOf(plan, vessel) * (p + 0.5 * plan.elasticity[vessel] * away * away);
 }
 
-/** kg of a species in a vessel; refrigerant includes what its oil holds. */
+/** kg of a species in a vessel; refrigerant includes what its oil holds, and not the foreign fluid in its cells. */
 export function massIn(core: NetworkCore, vessel: number, species: number): number {
   const { numbers: n, plan } = core;
   if (species > 0) return n.extra[species - 1][vessel];
   const first = plan.firstCell[vessel];
   let sum = n.dissolved[vessel];
   for (let c = first; c < first + plan.cellCount[vessel]; c++) sum += n.mass[c];
-  return sum;
+  const own = sum - n.extra[FOREIGN - 1][vessel];
+  return own > 0 ? own : 0;
 }
 
 const CP_J_PER_KG_K = 1000;
@@ -79,7 +81,14 @@ export function readBooks(core: NetworkCore): NetworkBooks {
 const shareOf = (error: number, measure: number): number => (measure > 0 ? Math.abs(error) / measure : 0);
 
 function bySpecies(of: (index: number) => number): Record<Species, number> {
-  const out: Record<Species, number> = { refrigerant: 0, air: 0, foreign: 0, water: 0, oil: 0 };
+  const out: Record<Species, number> = {
+    refrigerant: 0,
+    air: 0,
+    foreign: 0,
+    water: 0,
+    oil: 0,
+    sealant: 0,
+  };
   SPECIES.forEach((name, i) => {
     out[name] = of(i);
   });

@@ -1,4 +1,5 @@
-/** Brings air, foreign gas, water or oil into a vessel from outside, as a hand does; negative takes it away. */
+/** Brings air, water, oil or sealant into a vessel from outside, as a hand does; negative takes it away. */
+import { OIL, WATER } from './moveSpecies';
 import type { NetworkCore } from './networkCore';
 import { TOTAL } from './networkNumbers';
 import { SPECIES, type Species } from './networkTypes';
@@ -7,7 +8,7 @@ import { SPECIES, type Species } from './networkTypes';
 export function bringIn(
   core: NetworkCore,
   vessel: number,
-  species: Exclude<Species, 'refrigerant'>,
+  species: Exclude<Species, 'refrigerant' | 'foreign'>,
   kg: number,
 ): number {
   const { numbers } = core;
@@ -17,5 +18,11 @@ export function bringIn(
   held[vessel] += came;
   numbers.totals[TOTAL.broughtInKg + s] += came;
   numbers.totals[TOTAL.crossedKg + s] += Math.abs(came);
+  if (s === WATER) {
+    const { steam, adsorbed } = numbers;
+    adsorbed[vessel] = Math.min(adsorbed[vessel], held[vessel]);
+    steam[vessel] = Math.min(steam[vessel], held[vessel] - adsorbed[vessel]);
+  }
+  if (s === OIL) numbers.sump[vessel] = Math.min(numbers.sump[vessel], held[vessel]);
   return came;
 }

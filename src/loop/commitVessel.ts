@@ -1,10 +1,8 @@
-/** Takes over what the march found: cells, then walls (implicit in their surroundings), then the air's pressure. */
+/** Takes over what the march found: cells, then walls (implicit in their surroundings), then everything else it holds. */
 import type { NetworkCore } from './networkCore';
 import { TOTAL } from './networkNumbers';
-import { AIR_GAS_CONSTANT } from './portDraw';
+import { takeSpecies } from './takeSpecies';
 
-/** Least share of a vessel that counts as room for air: it would dissolve rather than be crushed. */
-const LEAST_GAS_SHARE = 0.02;
 const SLOPE_EVERY = 16;
 
 export function commitVessel(core: NetworkCore, vessel: number, p: number, dtS: number): void {
@@ -23,10 +21,7 @@ export function commitVessel(core: NetworkCore, vessel: number, p: number, dtS: 
   }
   takeStates(core, vessel);
   warmWalls(core, vessel, dtS);
-  // links together take no more than there is (`airLeftKg`); the floor is for rounding, and the air's books show it
-  n.extra[0][vessel] = Math.max(0, n.extra[0][vessel] + core.airSource[vessel]);
-  core.airSource[vessel] = 0;
-  readAir(core, vessel);
+  takeSpecies(core, vessel);
 }
 
 /** Temperature, its slope and specific volume of every cell, from mass, enthalpy and the vessel's pressure. */
@@ -107,27 +102,4 @@ function warmWalls(core: NetworkCore, vessel: number, dtS: number): void {
   n.totals[TOTAL.heatInJ] += gained;
   n.totals[TOTAL.rejectedJ] += rejected;
   n.totals[TOTAL.turnedJ] += turned;
-}
-
-/** p_air = m R / (sum of vapour volume over temperature): one partial pressure in all of the vessel's vapour. */
-export function readAir(core: NetworkCore, vessel: number): void {
-  const { numbers: n, plan } = core;
-  const iso = plan.isobars[vessel];
-  const hl = iso.liquidEnthalpyJPerKg;
-  const hv = iso.vapourEnthalpyJPerKg;
-  const vl = iso.liquidVolumeM3PerKg;
-  const first = plan.firstCell[vessel];
-  const end = first + plan.cellCount[vessel];
-  let room = 0;
-  for (let c = first; c < end; c++) {
-    const h = n.enthalpy[c];
-    const volume = plan.cellVolume[c];
-    let gas = volume;
-    if (h <= hl) gas = 0;
-    else if (h < hv) gas = volume - (n.mass[c] * vl * (hv - h)) / (hv - hl);
-    const least = LEAST_GAS_SHARE * volume;
-    room += (gas > least ? gas : least) / n.temperature[c];
-  }
-  n.airStiffness[vessel] = AIR_GAS_CONSTANT / room;
-  n.airPressure[vessel] = n.extra[0][vessel] * n.airStiffness[vessel];
 }

@@ -6,6 +6,7 @@ import { massIn, readBooks, storedIn } from './books';
 import { bringIn } from './bringIn';
 import { isDriven, ownerOf } from './drivenLinks';
 import { fillVessel } from './fillVessel';
+import { FOREIGN_IDS } from './foreign';
 import { fitMeter, METER } from './meterNumbers';
 import type { Network } from './network';
 import { bulbFilledWith, createCore, type NetworkCore, totalPressurePa } from './networkCore';
@@ -14,6 +15,7 @@ import { cellOfPort, enterVessel, findRoomFor, leaveVessel, refreshSlots } from 
 import { type LinkSpec, type NetworkStructure, type PortHeight, SPECIES } from './networkTypes';
 import { createDraw, drawAt } from './portDraw';
 import { stepNetwork } from './stepNetwork';
+import { waterMgPerKg } from './waterInRefrigerant';
 
 const SEA_LEVEL_PA = 101325;
 const ROOM_K = 298.15;
@@ -117,6 +119,8 @@ function settingsOf(
   core: NetworkCore,
 ): Part<
   | 'setRoom'
+  | 'setForeign'
+  | 'renewDesiccant'
   | 'setOpening'
   | 'setMeter'
   | 'setSpeed'
@@ -131,9 +135,20 @@ function settingsOf(
 > {
   const { plan, numbers } = core;
   return {
-    setRoom(pressurePa, temperatureK) {
+    setRoom(pressurePa, temperatureK, humidityRatio = 0) {
+      numbers.totals[TOTAL.roomHumidityRatio] = humidityRatio;
       numbers.totals[TOTAL.roomPressurePa] = pressurePa;
       numbers.totals[TOTAL.roomTemperatureK] = temperatureK;
+    },
+    setForeign(fluid) {
+      numbers.totals[TOTAL.foreignFluid] = 1 + FOREIGN_IDS.indexOf(fluid);
+    },
+    renewDesiccant(vessel, capacityKg, heldKg) {
+      const gone = numbers.adsorbed[vessel];
+      numbers.adsorbed[vessel] = 0;
+      bringIn(core, vessel, 'water', -gone);
+      numbers.desiccant[vessel] = capacityKg;
+      numbers.adsorbed[vessel] = bringIn(core, vessel, 'water', Math.min(capacityKg, heldKg));
     },
     setOpening(link, opening) {
       numbers.opening[link] = opening;
@@ -193,6 +208,13 @@ function readingsOf(
     pressurePa: (vessel) => totalPressurePa(core, vessel),
     refrigerantPressurePa: (vessel) => numbers.pressure[vessel],
     massKg: (vessel, species) => massIn(core, vessel, SPECIES.indexOf(species)),
+    contentKg: (vessel) =>
+      SPECIES.reduce((sum, species, s) => (species === 'air' ? sum : sum + massIn(core, vessel, s)), 0),
+    foreign: () => FOREIGN_IDS[numbers.totals[TOTAL.foreignFluid] - 1] ?? null,
+    sumpOilKg: (vessel) => numbers.sump[vessel],
+    waterMgPerKg: (vessel) => waterMgPerKg(core, vessel),
+    adsorbedKg: (vessel) => numbers.adsorbed[vessel],
+    desiccantKg: (vessel) => numbers.desiccant[vessel],
     cellMassKg: (vessel, cell) => numbers.mass[at(vessel, cell)],
     temperatureK: (vessel, cell) => numbers.temperature[at(vessel, cell)],
     enthalpyJPerKg: (vessel, cell) => numbers.enthalpy[at(vessel, cell)],

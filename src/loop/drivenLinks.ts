@@ -10,7 +10,7 @@ import { boreFlow } from './boreFlow';
 import { type DriveScratch, type NetworkCore, totalPressurePa } from './networkCore';
 import { TOTAL } from './networkNumbers';
 import type { Bore, LinkSpec } from './networkTypes';
-import { AIR_GAS_CONSTANT, drawAt, type PortDraw } from './portDraw';
+import { AIR_GAS_CONSTANT, airGasOf, drawAt, type PortDraw } from './portDraw';
 import { saturationPressureAt } from './saturationAt';
 import { valveFlow } from './valveFlow';
 
@@ -107,11 +107,12 @@ function startFlow(
   } else {
     drawAt(numbers, plan, vessel, cell, forward ? links.fromHeight[l] : links.toHeight[l], draw);
     drive.most[l] = (vessel === drive.owner[l] ? MOST_OF_OWN : MOST_TAKEN) * draw.availableKg;
-    drive.mostAir[l] = MOST_AIR * numbers.extra[0][vessel];
+    drive.mostAir[l] = MOST_AIR * (numbers.extra[0][vessel] + numbers.steam[vessel]);
   }
   if (spec.kind === 'regulator') draw.densityKgPerM3 *= pFrom / totalPressurePa(core, vessel);
   drive.enthalpy[l] = draw.enthalpyJPerKg;
   drive.airShare[l] = draw.airShare;
+  drive.airGas[l] = vessel === 0 ? 1 : airGasOf(numbers, vessel);
   drive.liquidShare[l] = draw.liquidShare;
   const up = forward ? pFrom : pTo;
   const down = forward ? pTo : pFrom;
@@ -141,12 +142,13 @@ function throughBore(
   return (flowKgPerS * most) / (flowKgPerS + most);
 }
 
-/** Saturation pressure at the temperature of a cell's liquid, Pa. */
+/** Saturation pressure at the temperature of a cell's liquid, Pa, with what a foreign fluid adds to it. */
 export function saturationOf(core: NetworkCore, vessel: number, cell: number): number {
   const { numbers, plan, probe } = core;
   const p = numbers.pressure[vessel];
-  if (numbers.enthalpy[cell] >= plan.isobars[vessel].liquidEnthalpyJPerKg) return p;
-  return saturationPressureAt(probe, p, numbers.temperature[cell], core.mostPressurePa);
+  const factor = 1 + numbers.foreignFactor[vessel];
+  if (numbers.enthalpy[cell] >= plan.isobars[vessel].liquidEnthalpyJPerKg) return p * factor;
+  return saturationPressureAt(probe, p, numbers.temperature[cell], core.mostPressurePa) * factor;
 }
 
 /** Pa that one kg of link `l`'s flow adds to (or takes from) a vessel at its far end; 0 for the room. */
@@ -158,7 +160,8 @@ function stiffness(core: NetworkCore, vessel: number, cell: number, l: number, n
   if (plan.cellCount[vessel] === 1) {
     // chord to the near pressure: sees a can fill up, or a full hose begin to flash, within the step
     const p = numbers.pressure[vessel];
-    const target = Math.min(Math.max(nearPa - numbers.airPressure[vessel], 20), core.mostPressurePa);
+    const own = (nearPa - numbers.airPressure[vessel]) / (1 + numbers.foreignFactor[vessel]);
+    const target = Math.min(Math.max(own, 20), core.mostPressurePa);
     if (Math.abs(target - p) > 1) {
       probe.setPressurePa(target);
       const level = plan.cellVolume[cell] / probe.volumeM3PerKg(numbers.enthalpy[cell]);
@@ -166,7 +169,8 @@ function stiffness(core: NetworkCore, vessel: number, cell: number, l: number, n
       if (chord < give) give = chord;
     }
   }
-  return (1 - air) / Math.max(give, 1e-16) + air * numbers.airStiffness[vessel];
+  const refrigerant = ((1 - air) * (1 + numbers.foreignFactor[vessel])) / Math.max(give, 1e-16);
+  return refrigerant + air * drive.airGas[l] * numbers.airStiffness[vessel];
 }
 
 function latchRelief(

@@ -3,14 +3,17 @@
  * Liquid goes where it would stand: see `CellSpec.atRest`.
  */
 
-import { storedIn } from './books';
-import { readAir, readCells } from './commitVessel';
+import { massIn, storedIn } from './books';
+import { readCells } from './commitVessel';
+import { FOREIGN, OIL, SEALANT, WATER } from './moveSpecies';
 import { LEAST_PRESSURE_PA, type NetworkCore } from './networkCore';
 import { TOTAL } from './networkNumbers';
 import { volumeOf } from './networkPlan';
-import type { Contents } from './networkTypes';
+import { type Contents, SPECIES } from './networkTypes';
 import { settledShare } from './oilSump';
 import { saturationPressureAt } from './saturationAt';
+import { freeWaterKg, settledSteamKg } from './stepWater';
+import { readGas } from './takeSpecies';
 
 const MOST_POT_LEVEL = 0.9;
 
@@ -22,13 +25,12 @@ export function fillVessel(core: NetworkCore, vessel: number, contents: Contents
   const iso = plan.isobars[vessel];
   const t = contents.temperatureK;
   const psat = saturationPressureAt(core.probe, 5e5, t, mostPressurePa);
-  n.extra[0][vessel] = contents.airKg ?? 0;
-  n.extra[1][vessel] = contents.foreignKg ?? 0;
-  n.extra[2][vessel] = contents.waterKg ?? 0;
-  n.extra[3][vessel] = contents.oilKg ?? 0;
-  const p = restPressure(core, vessel, contents, psat);
+  putIn(core, vessel, contents);
+  const kgInAll = contents.refrigerantKg + (contents.foreignKg ?? 0);
+  const oil = plan.sumpOil[vessel] > 0 ? (contents.oilKg ?? 0) : 0;
+  const p = restPressure(core, vessel, kgInAll, oil, t, psat);
   iso.setPressurePa(p);
-  const held = (contents.oilKg ?? 0) * settledShare(p, psat);
+  const held = oil * settledShare(p, psat);
   n.dissolved[vessel] = held;
   n.dissolvedHeat[vessel] = held * iso.vapourEnthalpyJPerKg;
   for (let c = first; c < end; c++) {
@@ -41,44 +43,64 @@ export function fillVessel(core: NetworkCore, vessel: number, contents: Contents
   n.pressureRate[vessel] = 0;
   n.tilt[vessel] = 0;
   n.shaking[vessel] = 0;
-  spread(core, vessel, Math.max(1e-12, contents.refrigerantKg - held), p, psat, t);
+  spread(core, vessel, Math.max(1e-12, kgInAll - held), p, psat, t);
   let kg = 0;
   for (let c = first; c < end; c++) kg += n.mass[c];
   n.compliance[vessel] = (0.3 * kg) / p + 1e-13;
   readCells(core, vessel);
-  readAir(core, vessel);
-  bringIn(core, vessel, contents);
+  readGas(core, vessel);
+  n.steam[vessel] = Math.min(freeWaterKg(core, vessel), settledSteamKg(core, vessel));
+  if (n.steam[vessel] > 0) readGas(core, vessel);
+  bringIn(core, vessel);
 }
 
-function bringIn(core: NetworkCore, vessel: number, contents: Contents): void {
+/** What has stood there long: a desiccant has taken up what water it can. */
+function putIn(core: NetworkCore, vessel: number, contents: Contents): void {
   const { numbers: n, plan } = core;
-  let kg = n.dissolved[vessel];
-  const first = plan.firstCell[vessel];
-  for (let c = first; c < first + plan.cellCount[vessel]; c++) kg += n.mass[c];
-  const brought = [kg, contents.airKg, contents.foreignKg, contents.waterKg, contents.oilKg];
-  brought.forEach((species, s) => {
-    n.totals[TOTAL.broughtInKg + s] += species ?? 0;
-    n.totals[TOTAL.crossedKg + s] += species ?? 0;
+  const { waterKg = 0, oilKg = 0 } = contents;
+  n.extra[0][vessel] = contents.airKg ?? 0;
+  n.extra[FOREIGN - 1][vessel] = contents.foreignKg ?? 0;
+  n.extra[WATER - 1][vessel] = waterKg;
+  n.extra[OIL - 1][vessel] = oilKg;
+  n.extra[SEALANT - 1][vessel] = contents.sealantKg ?? 0;
+  const cells = plan.vesselSpecs[vessel]?.cells ?? [];
+  n.desiccant[vessel] = cells.reduce((sum, cell) => sum + (cell.desiccantKg ?? 0), 0);
+  n.adsorbed[vessel] = Math.min(waterKg, n.desiccant[vessel]);
+  n.steam[vessel] = 0;
+  n.sump[vessel] = plan.sumpOil[vessel] > 0 ? Math.min(oilKg, contents.sumpKg ?? oilKg) : 0;
+}
+
+function bringIn(core: NetworkCore, vessel: number): void {
+  const { numbers: n } = core;
+  SPECIES.forEach((_, s) => {
+    const kg = massIn(core, vessel, s);
+    n.totals[TOTAL.broughtInKg + s] += kg;
+    n.totals[TOTAL.crossedKg + s] += kg;
   });
   n.totals[TOTAL.broughtInJ] += storedIn(core, vessel);
 }
 
 /** Saturation pressure if liquid is left over, else that of the vapour alone; oil holds its share either way. */
-function restPressure(core: NetworkCore, vessel: number, contents: Contents, psat: number): number {
+function restPressure(
+  core: NetworkCore,
+  vessel: number,
+  kgInAll: number,
+  oil: number,
+  temperatureK: number,
+  psat: number,
+): number {
   const { plan, probe } = core;
   const volume = volumeOf(plan, vessel);
-  const oil = contents.oilKg ?? 0;
   probe.setPressurePa(psat);
-  if (contents.refrigerantKg - oil * settledShare(psat, psat) >= volume / probe.vapourVolumeM3PerKg)
-    return psat;
+  if (kgInAll - oil * settledShare(psat, psat) >= volume / probe.vapourVolumeM3PerKg) return psat;
   let low = LEAST_PRESSURE_PA;
   let high = psat;
   for (let i = 0; i < 60; i++) {
     const p = 0.5 * (low + high);
     probe.setPressurePa(p);
-    const h = probe.enthalpyFromTemperatureJPerKg(contents.temperatureK);
+    const h = probe.enthalpyFromTemperatureJPerKg(temperatureK);
     const kg = volume / probe.volumeM3PerKg(h) + oil * settledShare(p, psat);
-    if (kg > contents.refrigerantKg) high = p;
+    if (kg > kgInAll) high = p;
     else low = p;
   }
   return 0.5 * (low + high);

@@ -4,6 +4,7 @@
  *
  * All numbers stand in one Float64Array: a snapshot is a copy of it and of the structure, which is small.
  */
+import type { ForeignId } from './foreign';
 import type { MeterName } from './meterNumbers';
 import type {
   Contents,
@@ -53,8 +54,8 @@ export interface Network {
   addVessel(spec: VesselSpec, contents: Contents): VesselIndex;
   /** Removes it with its links; what it held leaves the books as taken away (not vented). */
   removeVessel(vessel: VesselIndex): void;
-  /** Air, foreign gas, water or oil from outside (negative: taken away); kg that came. Carries no energy. */
-  bringIn(vessel: VesselIndex, species: Exclude<Species, 'refrigerant'>, kg: number): number;
+  /** Air, water, oil or sealant from outside (negative: taken away); kg that came. Carries no energy. */
+  bringIn(vessel: VesselIndex, species: Exclude<Species, 'refrigerant' | 'foreign'>, kg: number): number;
   addLink(spec: LinkSpec): LinkIndex;
   removeLink(link: LinkIndex): void;
   /** -1 when there is none. */
@@ -63,7 +64,12 @@ export interface Network {
   cellNamed(vessel: VesselIndex, id: string): number;
 
   // Settings, all in `state`.
-  setRoom(pressurePa: number, temperatureK: number): void;
+  /** `humidityRatio`: kg of water in a kg of the room's dry air; none if it is left out. */
+  setRoom(pressurePa: number, temperatureK: number, humidityRatio?: number): void;
+  /** The one fluid that `foreign` means, in every vessel. */
+  setForeign(fluid: ForeignId): void;
+  /** A desiccant renewed: what it can hold, and what it holds already; the water in the old one leaves the books with it. */
+  renewDesiccant(vessel: VesselIndex, capacityKg: number, heldKg: number): void;
   /** 0 shut .. 1 open. */
   setOpening(link: LinkIndex, opening: number): void;
   /** Metering devices only: what stands before the device and what is left of it. */
@@ -98,6 +104,17 @@ export interface Network {
   pressurePa(vessel: VesselIndex): number;
   refrigerantPressurePa(vessel: VesselIndex): number;
   massKg(vessel: VesselIndex, species: Species): number;
+  /** Everything in it but air: what a scale feels over the empty vessel. */
+  contentKg(vessel: VesselIndex): number;
+  /** null where no foreign fluid has been named. */
+  foreign(): ForeignId | null;
+  /** Of the oil, what is in the compressor at the end of the vessel. */
+  sumpOilKg(vessel: VesselIndex): number;
+  /** mg of water that goes with a kg of its refrigerant, dissolved or free; what a desiccant holds is not in it. */
+  waterMgPerKg(vessel: VesselIndex): number;
+  /** Water that its desiccant holds, and could hold, kg. */
+  adsorbedKg(vessel: VesselIndex): number;
+  desiccantKg(vessel: VesselIndex): number;
   cellMassKg(vessel: VesselIndex, cell: number): number;
   temperatureK(vessel: VesselIndex, cell: number): number;
   enthalpyJPerKg(vessel: VesselIndex, cell: number): number;

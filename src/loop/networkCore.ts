@@ -2,8 +2,9 @@
 import type { Isobar, Refrigerant } from '../refrigerant/refrigerant';
 import type { MarchScratch } from './march';
 import { createInlet, createUpstream, type MeteringInlet, type UpstreamOfLine } from './meteringInlet';
-import { CAPACITY, createNumbers, type NetworkNumbers } from './networkNumbers';
+import { CAPACITY, createNumbers, type NetworkNumbers, TOTAL } from './networkNumbers';
 import { createPlan, type NetworkPlan } from './networkPlan';
+import { SPECIES } from './networkTypes';
 import { type CompressorPoint, createCompressorPoint } from './pistonCompressor';
 import { createDraw, type PortDraw } from './portDraw';
 
@@ -21,6 +22,8 @@ export interface DriveScratch {
   /** Of what flows: J/kg of refrigerant, kg of air and of liquid per kg; most kg of refrigerant and of air in this step. */
   readonly enthalpy: Float64Array;
   readonly airShare: Float64Array;
+  /** Gas constant of that air (water vapour included) over that of dry air. */
+  readonly airGas: Float64Array;
   readonly liquidShare: Float64Array;
   readonly most: Float64Array;
   readonly mostAir: Float64Array;
@@ -43,8 +46,10 @@ export interface NetworkCore {
   readonly plan: NetworkPlan;
   readonly scratch: MarchScratch;
   readonly drive: DriveScratch;
-  /** Air brought to each vessel in this step, kg. */
+  /** Brought to each vessel in this step, kg: air, water vapour; and species by number (foreign, all water, oil, sealant). */
   readonly airSource: Float64Array;
+  readonly steamSource: Float64Array;
+  readonly speciesSource: readonly Float64Array[];
   /** What links with a fixed flow bring to a one-cell vessel, kg and J, by vessel. */
   readonly fixedMass: Float64Array;
   readonly fixedHeat: Float64Array;
@@ -101,6 +106,7 @@ export function createCore(refrigerant: Refrigerant): NetworkCore {
       sign: perLink(),
       enthalpy: perLink(),
       airShare: perLink(),
+      airGas: perLink(),
       liquidShare: perLink(),
       most: perLink(),
       mostAir: perLink(),
@@ -109,6 +115,8 @@ export function createCore(refrigerant: Refrigerant): NetworkCore {
       owner: new Int32Array(links),
     },
     airSource: new Float64Array(vessels),
+    steamSource: new Float64Array(vessels),
+    speciesSource: SPECIES.map(() => new Float64Array(vessels)),
     fixedMass: new Float64Array(vessels),
     fixedHeat: new Float64Array(vessels),
     bodyHeat: perCell(),
@@ -142,5 +150,6 @@ export function bulbFilledWith(fluid: Refrigerant): BulbFluid {
 /** Total pressure of a vessel at the end of the last step, Pa. */
 export function totalPressurePa(core: NetworkCore, vessel: number): number {
   const { numbers } = core;
-  return vessel === 0 ? numbers.totals[1] : numbers.pressure[vessel] + numbers.airPressure[vessel];
+  if (vessel === 0) return numbers.totals[TOTAL.roomPressurePa];
+  return numbers.pressure[vessel] * (1 + numbers.foreignFactor[vessel]) + numbers.airPressure[vessel];
 }

@@ -24,20 +24,24 @@ export const TOTAL = {
   /** Largest relative volume error left by the pressure solver, and steps in which it gave up. */
   worstResidual: 8,
   unsolvedSteps: 9,
-  /** First of five: kg brought in, by species. */
+  /** First of six: kg brought in, by species. */
   broughtInKg: 10,
-  /** First of five: kg that went to the room, by species. */
-  ventedKg: 15,
-  /** First of five: kg brought in, taken away, or that went to or came from the room, without sign. */
-  crossedKg: 20,
+  /** First of six: kg that went to the room, by species. */
+  ventedKg: 16,
+  /** First of six: kg brought in, taken away, or that went to or came from the room, without sign. */
+  crossedKg: 22,
   /** Heat through walls, heat given, work and enthalpy vented, without sign, J: what the energy error is measured by. */
-  turnedJ: 25,
-  count: 26,
+  turnedJ: 28,
+  /** kg of water in a kg of the room's dry air. */
+  roomHumidityRatio: 29,
+  /** Which foreign fluid there is, counted from 1 in `FOREIGN_IDS`; 0 none. */
+  foreignFluid: 30,
+  count: 31,
 } as const;
 
 export interface NetworkNumbers {
   readonly state: Float64Array;
-  /** Partial pressure of the refrigerant and of the air, Pa. */
+  /** Partial pressure of the refrigerant, and of air and water vapour together, Pa. */
   readonly pressure: Float64Array;
   readonly airPressure: Float64Array;
   /** Rate of change in the last step, Pa/s: where the next search starts. */
@@ -46,8 +50,19 @@ export interface NetworkNumbers {
   readonly compliance: Float64Array;
   /** Pa that one kg of air adds. */
   readonly airStiffness: Float64Array;
-  /** Species 1..4 by vessel: `extra[species - 1][vessel]`. */
+  /** Species 1..5 by vessel: `extra[species - 1][vessel]`. Foreign refrigerant counts in the cells' mass too. */
   readonly extra: readonly Float64Array[];
+  /** By vessel, kg, as of the last step: refrigerant and foreign together, and what of it is liquid. */
+  readonly held: Float64Array;
+  readonly liquid: Float64Array;
+  /** What a foreign fluid adds to the refrigerant's pressure, as a share of it. */
+  readonly foreignFactor: Float64Array;
+  /** Of a vessel's water, kg: as vapour, and in its desiccant; and what that can hold. */
+  readonly steam: Float64Array;
+  readonly adsorbed: Float64Array;
+  readonly desiccant: Float64Array;
+  /** Of a vessel's oil, kg: in the compressor at its end. */
+  readonly sump: Float64Array;
   /** Refrigerant dissolved in the vessel's oil, kg, and its enthalpy, J. */
   readonly dissolved: Float64Array;
   readonly dissolvedHeat: Float64Array;
@@ -86,7 +101,7 @@ export interface NetworkNumbers {
 export function createNumbers(): NetworkNumbers {
   const { vessels, cells, links } = CAPACITY;
   const length =
-    13 * vessels + 10 * cells + (8 + LINK_MEMORY + METER_NUMBERS) * links + TOTAL.count + RESERVE;
+    21 * vessels + 10 * cells + (8 + LINK_MEMORY + METER_NUMBERS) * links + TOTAL.count + RESERVE;
   const state = new Float64Array(length);
   let used = 0;
   const take = (count: number): Float64Array => {
@@ -100,7 +115,14 @@ export function createNumbers(): NetworkNumbers {
     pressureRate: take(vessels),
     compliance: take(vessels),
     airStiffness: take(vessels),
-    extra: [take(vessels), take(vessels), take(vessels), take(vessels)],
+    extra: [take(vessels), take(vessels), take(vessels), take(vessels), take(vessels)],
+    held: take(vessels),
+    liquid: take(vessels),
+    foreignFactor: take(vessels),
+    steam: take(vessels),
+    adsorbed: take(vessels),
+    desiccant: take(vessels),
+    sump: take(vessels),
     dissolved: take(vessels),
     dissolvedHeat: take(vessels),
     tilt: take(vessels),

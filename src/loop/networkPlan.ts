@@ -18,6 +18,11 @@ export interface NetworkPlan {
   readonly firstCell: Int32Array;
   readonly cellCount: Int32Array;
   readonly elasticity: Float64Array;
+  /** Oil that belongs in the compressor at its end (0: no compressor), and on its walls; kg. */
+  readonly sumpOil: Float64Array;
+  readonly filmOil: Float64Array;
+  /** Cell in which free water collects. */
+  readonly waterCell: Int32Array;
   /** Slot of the next cell, -1 at the end of the tree. */
   readonly next: Int32Array;
   readonly isPot: Uint8Array;
@@ -47,6 +52,9 @@ export function createPlan(refrigerant: Refrigerant): NetworkPlan {
     firstCell: new Int32Array(vessels),
     cellCount: new Int32Array(vessels),
     elasticity: new Float64Array(vessels),
+    sumpOil: new Float64Array(vessels),
+    filmOil: new Float64Array(vessels),
+    waterCell: new Int32Array(vessels),
     next: new Int32Array(cells).fill(-1),
     isPot: new Uint8Array(cells),
     cellVolume: row(),
@@ -85,6 +93,9 @@ export function enterVessel(plan: NetworkPlan, slot: number, firstCell: number, 
   plan.firstCell[slot] = firstCell;
   plan.cellCount[slot] = spec.cells.length;
   plan.elasticity[slot] = spec.elasticityPerPa ?? 0;
+  plan.sumpOil[slot] = spec.sumpOilKg ?? 0;
+  plan.filmOil[slot] = spec.filmOilKg ?? 0;
+  plan.waterCell[slot] = firstCell + waterCellOf(spec);
   spec.cells.forEach((cell, i) => {
     enterCell(plan, firstCell + i, cell);
     plan.next[firstCell + i] = i === spec.cells.length - 1 ? -1 : firstCell + nextOf(spec, i);
@@ -118,6 +129,14 @@ export function cellOfPort(plan: NetworkPlan, port: Port): number {
     throw new RangeError(`no cell ${port.cell} in vessel ${port.vessel}`);
   }
   return plan.firstCell[port.vessel] + port.cell;
+}
+
+/** Water lies in a reservoir if there is one, else where it comes in. */
+function waterCellOf({ cells }: VesselSpec): number {
+  return Math.max(
+    0,
+    cells.findIndex(({ atRest }) => atRest === 'reservoir'),
+  );
 }
 
 function enterCell(plan: NetworkPlan, c: number, cell: CellSpec): void {

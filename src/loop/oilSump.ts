@@ -1,5 +1,5 @@
 /**
- * Oil in the last cell of a vessel holds refrigerant: towards 0.22 p / psat(T) kg per kg of oil, with a time constant of
+ * Oil of a vessel that ends in a compressor holds refrigerant (all of it as if in there): towards 0.22 p / psat(T) kg per kg of oil, with a time constant of
  * 120 s stirred and 480 s standing [guess]. What it holds is part of the charge. Slow to leave: the tail of an evacuation.
  */
 import { TRACE_KG_PER_M3 } from './march';

@@ -13,6 +13,8 @@ const PORT_BLEND = 0.06;
 /** Share of liquid, by mass, in what leaves a well shaken, half full pot through an opening in its vapour. */
 const SHAKEN_CARRY_OVER = 0.75;
 export const AIR_GAS_CONSTANT = 287.05;
+/** Gas constant of water vapour over that of air. */
+export const STEAM_TO_AIR = 1.6078;
 
 /** Reused; filled by `drawAt`. */
 export interface PortDraw {
@@ -20,7 +22,7 @@ export interface PortDraw {
   enthalpyJPerKg: number;
   /** Of the whole flow, kg/m3, air included. */
   densityKgPerM3: number;
-  /** kg of liquid and of air in a kg of flow. */
+  /** kg of liquid and of air (water vapour included) in a kg of flow. */
   liquidShare: number;
   airShare: number;
   /** kg of the scarcer phase that is there to be taken, per share of it in the flow. */
@@ -60,8 +62,7 @@ export function drawAt(
   const h = n.enthalpy[c];
   const hl = iso.liquidEnthalpyJPerKg;
   const hv = iso.vapourEnthalpyJPerKg;
-  const airDensity =
-    n.airPressure[vessel] > 0 ? n.airPressure[vessel] / (AIR_GAS_CONSTANT * n.temperature[c]) : 0;
+  const airDensity = airDensityAt(n, vessel, n.temperature[c]);
   const spare = n.mass[c] - TRACE_KG_PER_M3 * plan.cellVolume[c];
   const mass = spare > 0 ? spare : 0;
   if (h <= hl || h >= hv) {
@@ -91,6 +92,23 @@ export function drawAt(
   const fromLiquid = y < 1 ? (mass * (1 - x)) / (1 - y) : mass;
   out.availableKg = fromVapour < fromLiquid ? fromVapour : fromLiquid;
   out.vapourVolumeShare = gasVolume / volume;
+}
+
+/** kg/m3 of air and water vapour in a vessel's gas. */
+export function airDensityAt(n: NetworkNumbers, vessel: number, temperatureK: number): number {
+  const p = n.airPressure[vessel];
+  if (p <= 0) return 0;
+  const steam = n.steam[vessel];
+  const asAir = p / (AIR_GAS_CONSTANT * temperatureK);
+  return steam > 0 ? asAir / airGasOf(n, vessel) : asAir;
+}
+
+/** Gas constant of a vessel's air and water vapour together, over that of dry air. */
+export function airGasOf(n: NetworkNumbers, vessel: number): number {
+  const steam = n.steam[vessel];
+  if (steam <= 0) return 1;
+  const air = n.extra[0][vessel];
+  return (air + STEAM_TO_AIR * steam) / (air + steam);
 }
 
 function vapourShare(

@@ -4,7 +4,8 @@
  * Conductance blends liquid, boiling and vapour figures by quality and follows the flow (single phase ~ m^0.8, after
  * Dittus & Boelter; two-phase ~ m^0.4), with floors for still fluid; exponents are 13/16 and 3/8, which square roots give.
  * Slip is Zivi's (rho_l / rho_v)^(1/3) (exponent 21/64) when refrigerant flows; as it stands still it goes over to the
- * cell's own figure. Air blankets the wall: 1 / (1 + 7 y_air) [guess].
+ * cell's own figure. Air blankets the wall: 1 / (1 + 7 y_air) [guess],
+ * and oil over what belongs on it: 1 / (1 + 0.35 over) [guess].
  */
 import type { NetworkCore } from './networkCore';
 
@@ -20,6 +21,7 @@ const WET_IN = 0.02;
 /** Flow under which the phases part. */
 const PARTING_KG_PER_S = 0.007;
 const AIR_BLANKET = 7;
+const OIL_FILM = 0.35;
 const SHAKEN_WETTING = 2;
 
 export function prepareCells(core: NetworkCore, vessel: number, dtS: number): void {
@@ -31,7 +33,8 @@ export function prepareCells(core: NetworkCore, vessel: number, dtS: number): vo
   const zivi = nearCubeRoot(iso.vapourVolumeM3PerKg / iso.liquidVolumeM3PerKg);
   const airShare =
     n.airPressure[vessel] > 0 ? n.airPressure[vessel] / (n.airPressure[vessel] + n.pressure[vessel]) : 0;
-  const wetting = (dtS * (1 + SHAKEN_WETTING * n.shaking[vessel])) / (1 + AIR_BLANKET * airShare);
+  const wetting =
+    (dtS * (1 + SHAKEN_WETTING * n.shaking[vessel])) / ((1 + AIR_BLANKET * airShare) * oilFilm(core, vessel));
   const first = plan.firstCell[vessel];
   const end = first + plan.cellCount[vessel];
   for (let c = first; c < end; c++) {
@@ -69,6 +72,14 @@ export function prepareCells(core: NetworkCore, vessel: number, dtS: number): vo
       scratch.wallGain[c] = alone + wet * (two - alone);
     } else scratch.wallGain[c] = two;
   }
+}
+
+/** 1 with as much oil on the walls as belongs there, more with more. */
+function oilFilm({ numbers: n, plan }: NetworkCore, vessel: number): number {
+  const belongs = plan.filmOil[vessel];
+  if (belongs <= 0) return 1;
+  const over = (n.extra[3][vessel] - n.sump[vessel]) / belongs - 1;
+  return over > 0 ? 1 + OIL_FILM * over : 1;
 }
 
 /** r^(13/16) from r^(1/4), with its floor. */

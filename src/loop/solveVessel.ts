@@ -7,6 +7,7 @@ import { MOST_OF_OWN, settleMoved } from './drivenLinks';
 import { march, TRACE_KG_PER_M3 } from './march';
 import { LEAST_PRESSURE_PA, type NetworkCore } from './networkCore';
 import { TOTAL } from './networkNumbers';
+import { STEAM_TO_AIR } from './portDraw';
 
 const MOST_ROUNDS = 50;
 /** What may be left over: a share of the vessel's mass, or what moves the pressure by this many Pa if that is less. */
@@ -98,15 +99,19 @@ function followLinks(core: NetworkCore, vessel: number, p: number, dtS: number):
 function totalAt(core: NetworkCore, vessel: number, p: number, dtS: number): number {
   const { drive, numbers } = core;
   const a = numbers.airStiffness[vessel];
-  let air = numbers.extra[0][vessel] + core.airSource[vessel];
+  const own = p * (1 + numbers.foreignFactor[vessel]);
+  let air =
+    numbers.extra[0][vessel] +
+    core.airSource[vessel] +
+    STEAM_TO_AIR * (numbers.steam[vessel] + core.steamSource[vessel]);
   let pull = 0;
   for (const l of core.owned[vessel]) {
     if (drive.moved[l] === 0) continue;
-    const g = drive.airShare[l] * drive.gain[l] * dtS;
-    air += g * (drive.farPa[l] - p);
+    const g = drive.airShare[l] * drive.airGas[l] * drive.gain[l] * dtS;
+    air += g * (drive.farPa[l] - own);
     pull += g;
   }
-  return p + Math.max(0, (a * air) / (1 + a * pull));
+  return own + Math.max(0, (a * air) / (1 + a * pull));
 }
 
 /** Settles what moves at total pressure `total`, together at most what the cell has and gets, and brings it to the cell. */

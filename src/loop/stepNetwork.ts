@@ -3,17 +3,19 @@
  * metering devices move what they move; then, from the smallest vessel to the largest, find each pressure and take over.
  */
 import { airLeftKg, bookEnd } from './bookFlow';
+import { carry } from './carry';
 import { commitVessel } from './commitVessel';
 import { stepCompressor } from './compressorLinks';
 import { isDriven, prepareDriven, settleMoved } from './drivenLinks';
 import { stepExpansionValve, stepOrificeTube } from './meteringLinks';
-import type { NetworkCore } from './networkCore';
+import { type NetworkCore, totalPressurePa } from './networkCore';
 import { TOTAL } from './networkNumbers';
 import { stepOil } from './oilSump';
 import { prepareCells } from './prepareCells';
 import { solveVessel } from './solveVessel';
+import { stepWater } from './stepWater';
 
-/** Oil takes minutes, so it is looked at every so many steps. */
+/** Oil takes minutes and water seconds, so they are looked at every so many steps. */
 const OIL_EVERY = 8;
 
 export function stepNetwork(core: NetworkCore, dtS: number): void {
@@ -22,7 +24,10 @@ export function stepNetwork(core: NetworkCore, dtS: number): void {
   for (const v of plan.vesselSlots) prepareCells(core, v, dtS);
   for (const l of plan.linkSlots) startLink(core, l, dtS);
   if (numbers.totals[TOTAL.step] % OIL_EVERY === 0) {
-    for (const v of plan.vesselSlots) if (numbers.extra[3][v] > 0) stepOil(core, v, OIL_EVERY * dtS);
+    for (const v of plan.vesselSlots) {
+      if (plan.sumpOil[v] > 0 && numbers.extra[3][v] > 0) stepOil(core, v, OIL_EVERY * dtS);
+      if (numbers.extra[2][v] > 0) stepWater(core, v, OIL_EVERY * dtS);
+    }
   }
   for (const v of plan.solveOrder) {
     prepareOwned(core, v, dtS);
@@ -55,11 +60,13 @@ function prepareOwned(core: NetworkCore, vessel: number, dtS: number): void {
     core.fixedHeat[vessel] = scratch.sourceHeat[c];
     return;
   }
-  const total = numbers.pressure[vessel] + numbers.airPressure[vessel];
+  const total = totalPressurePa(core, vessel);
   for (const l of owned) {
     if (drive.sign[l] === 0) continue;
     const air = drive.airShare[l];
-    const stiff = (1 - air) / numbers.compliance[vessel] + air * numbers.airStiffness[vessel];
+    const stiff =
+      ((1 - air) * (1 + numbers.foreignFactor[vessel])) / numbers.compliance[vessel] +
+      air * drive.airGas[l] * numbers.airStiffness[vessel];
     const gain = drive.gain[l] / (1 + drive.gain[l] * dtS * stiff);
     settleMoved(drive, l, gain * dtS * (drive.farPa[l] - total));
     const fromIsOwner = core.links.fromVessel[l] === vessel;
@@ -83,8 +90,11 @@ function bookOwned(core: NetworkCore, vessel: number, dtS: number): void {
     const cell = ownerIsFrom ? links.toCell[l] : links.fromCell[l];
     bookEnd(core, far, cell, -refrigerant, -refrigerant * drive.enthalpy[l], -air);
     core.airSource[vessel] += air;
+    const liquid = Math.abs(refrigerant + air) * drive.liquidShare[l];
+    if (refrigerant > 0 || air > 0) carry(core, l, far, vessel, refrigerant, liquid, air);
+    else if (refrigerant < 0 || air < 0) carry(core, l, vessel, far, -refrigerant, liquid, -air);
     const along = ownerIsFrom ? -refrigerant : refrigerant;
     numbers.linkFlow[l] = along / dtS;
-    numbers.linkLiquid[l] = (Math.abs(refrigerant + air) * drive.liquidShare[l]) / dtS;
+    numbers.linkLiquid[l] = liquid / dtS;
   }
 }

@@ -23,13 +23,9 @@ export function waterSolubilityMgPerKg(fluid: RefrigerantId, temperatureK: numbe
 
 /** mg of water that goes with a kg of the refrigerant of `vessel`, dissolved or free; what a drier holds is not in it. */
 export function waterMgPerKg(core: NetworkCore, vessel: number): number {
-  const { numbers: n, plan } = core;
-  const water = n.extra[2][vessel];
-  if (water <= 0) return 0;
-  const first = plan.firstCell[vessel];
-  let kg = 0;
-  for (let c = first; c < first + plan.cellCount[vessel]; c++) kg += n.mass[c];
-  return (MG_PER_KG * water) / kg;
+  const { numbers: n } = core;
+  const water = n.extra[2][vessel] - n.adsorbed[vessel];
+  return water > 0 ? (MG_PER_KG * water) / n.held[vessel] : 0;
 }
 
 /** kg of water that falls out of each kg of the refrigerant of `vessel` when it is brought to `temperatureK`. */

@@ -2,6 +2,7 @@
 import type { Network } from '../network';
 import {
   type CellSpec,
+  type Contents,
   type LinkIndex,
   type Port,
   ROOM,
@@ -38,13 +39,13 @@ export interface CarLoop {
   readonly ports: readonly CarPort[];
 }
 
+/** Oil on the walls of a side with which they carry heat as they should, over all that belongs in the loop [guess]. */
+const HIGH_FILM = 0.12;
+const LOW_FILM = 0.9;
+
 export interface LoopContents {
-  readonly temperatureK: number;
-  /** Refrigerant, what the oil holds included; and air, shared by volume. */
-  readonly highKg: number;
-  readonly lowKg: number;
-  readonly airHighKg: number;
-  readonly airLowKg: number;
+  readonly high: Contents;
+  readonly low: Contents;
 }
 
 export function sideSpec(side: Side): VesselSpec {
@@ -52,19 +53,16 @@ export function sideSpec(side: Side): VesselSpec {
 }
 
 export function assembleLoop(network: Network, vehicle: VehicleData, contents: LoopContents): CarLoop {
-  const { temperatureK, highKg, lowKg, airHighKg, airLowKg } = contents;
-  const high = network.addVessel(sideSpec(vehicle.highSide), {
-    temperatureK,
-    refrigerantKg: highKg,
-    airKg: airHighKg,
-  });
+  const { oil } = vehicle.compressor;
+  const high = network.addVessel(
+    { ...sideSpec(vehicle.highSide), filmOilKg: HIGH_FILM * oil },
+    contents.high,
+  );
   const lowSide = lowSideOf(vehicle);
-  const low = network.addVessel(sideSpec(lowSide), {
-    temperatureK,
-    refrigerantKg: lowKg,
-    airKg: airLowKg,
-    oilKg: vehicle.compressor.oil,
-  });
+  const low = network.addVessel(
+    { ...sideSpec(lowSide), sumpOilKg: oil, filmOilKg: LOW_FILM * oil },
+    contents.low,
+  );
   const parts = [...partsOf(vehicle.highSide.parts, high), ...partsOf(lowSide.parts, low)];
   const highEnd: Port = { vessel: high, cell: network.cellCount(high) - 1, height: 'bulk' };
   const lowEnd: Port = {
@@ -191,5 +189,6 @@ function cellsOf(component: BranchPart): CellSpec[] {
     ...(component.outletHeight === undefined ? {} : { outletHeight: component.outletHeight }),
     ...(component.outletBlend === undefined ? {} : { outletBlend: component.outletBlend }),
     ...(component.liquidBleed === undefined ? {} : { liquidBleed: component.liquidBleed }),
+    ...(component.desiccant === undefined ? {} : { desiccantKg: component.desiccant / n }),
   }));
 }

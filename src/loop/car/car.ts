@@ -16,8 +16,8 @@ export interface CarStart {
   /** In the whole loop, what the oil holds included. */
   readonly chargeKg: number;
   readonly airKg?: number;
-  /** A second refrigerant mixed in, water, and what is over (or, negative, short of) the oil that belongs in it. */
-  readonly foreign?: { readonly fluid: ForeignId; readonly kg: number };
+  /** A second refrigerant, by its share of the charge; water; and what is over (negative: short of) the oil that belongs in it. */
+  readonly foreign?: { readonly fluid: ForeignId; readonly share: number };
   readonly waterKg?: number;
   readonly extraOilKg?: number;
   readonly ambientK: number;

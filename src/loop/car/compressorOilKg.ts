@@ -3,5 +3,5 @@ import type { Network } from '../network';
 import type { CarLoop } from './assembleLoop';
 
 export function compressorOilKg(network: Network, loop: CarLoop): number {
-  return network.massKg(loop.low, 'oil');
+  return network.sumpOilKg(loop.low);
 }

@@ -30,6 +30,7 @@ export function createCar(vehicle: VehicleData, start: CarStart): Car {
   const network = createNetwork(refrigerant(start.refrigerant));
   const atmosphere = start.ambientPressurePa ?? SEA_LEVEL_PA;
   network.setRoom(atmosphere, start.ambientK);
+  if (start.foreign) network.setForeign(start.foreign.fluid);
   const loop = assembleLoop(network, vehicle, restSplit(vehicle, start));
   const r = network.reserve;
   for (const name of EDIT_NAMES) r[AT[name]] = EDITS[name].sound;
@@ -94,7 +95,7 @@ function setWeather(network: Network, ambientK: number, relativeHumidity: number
   r[AT.ambientK] = ambientK;
   r[AT.ambientHumidityRatio] = humidityRatio(ambientK, relativeHumidity, pressurePa);
   r[AT.ambientPressurePa] = pressurePa;
-  network.setRoom(pressurePa, ambientK);
+  network.setRoom(pressurePa, ambientK, r[AT.ambientHumidityRatio]);
 }
 
 function applySettings(r: Float64Array, settings: Partial<CarSettings>): void {

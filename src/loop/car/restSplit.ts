@@ -7,6 +7,7 @@ import type { Isobar } from '../../refrigerant/refrigerant';
 import { settledShare } from '../oilSump';
 import type { LoopContents } from './assembleLoop';
 import type { CarStart } from './car';
+import { fillSides, OIL_ON_HIGH, oilInLoopKg } from './fillSides';
 import { lowSideOf, type Side } from './lowSide';
 import type { VehicleData } from './vehicles';
 
@@ -14,42 +15,40 @@ const MOST_LIQUID_SHARE = 0.92;
 
 export function restSplit(vehicle: VehicleData, start: CarStart): LoopContents {
   const iso = refrigerant(start.refrigerant).isobar('continue');
-  const t = start.ambientK;
-  const psat = refrigerant(start.refrigerant).saturationPressurePa(t);
-  const high = volume(vehicle.highSide);
-  const low = volume(lowSideOf(vehicle));
+  const psat = refrigerant(start.refrigerant).saturationPressurePa(start.ambientK);
+  const sides = { high: vehicle.highSide, low: lowSideOf(vehicle) };
+  const high = volume(sides.high);
+  const low = volume(sides.low);
   const total = high + low;
   iso.setPressurePa(psat);
   const vl = iso.liquidVolumeM3PerKg;
   const vv = iso.vapourVolumeM3PerKg;
-  const oil = vehicle.compressor.oil;
-  const free = start.chargeKg - oil * settledShare(psat, psat);
-  const air = start.airKg ?? 0;
-  if (free * vv <= total) return dry(start, iso, psat, high, low, oil, air);
-  const liquid = (free - total / vv) / (1 / vl - 1 / vv);
+  const oilKg = oilInLoopKg(vehicle.compressor.oil, start);
+  const holding = (1 - OIL_ON_HIGH) * oilKg;
+  const free = start.chargeKg - holding * settledShare(psat, psat);
+  const liquid = Math.max(0, (free - total / vv) / (1 / vl - 1 / vv));
   const highLiquid = Math.min(liquid * restingShare(vehicle), MOST_LIQUID_SHARE * high);
   const lowLiquid = Math.min(liquid - highLiquid, low);
-  const highKg = highLiquid / vl + (high - highLiquid) / vv;
+  const highKg =
+    free * vv <= total
+      ? high * dryDensity(start, iso, psat, total, holding)
+      : highLiquid / vl + (high - highLiquid) / vv;
   const gas = total - liquid;
-  return {
-    temperatureK: t,
-    highKg,
-    lowKg: start.chargeKg - highKg,
-    airHighKg: (air * (high - highLiquid)) / gas,
-    airLowKg: (air * (low - lowLiquid)) / gas,
-  };
+  return fillSides(
+    start,
+    oilKg,
+    { kg: highKg, volumeShare: high / total, gasShare: (high - highLiquid) / gas },
+    {
+      kg: Math.max(1e-12, start.chargeKg - highKg),
+      volumeShare: low / total,
+      gasShare: (low - lowLiquid) / gas,
+    },
+    sides,
+  );
 }
 
-/** No liquid anywhere: one pressure of superheated vapour, with what the oil holds at it. */
-function dry(
-  start: CarStart,
-  iso: Isobar,
-  psat: number,
-  high: number,
-  low: number,
-  oil: number,
-  air: number,
-): LoopContents {
+/** kg/m3 with no liquid anywhere: one pressure of superheated vapour, with what the oil holds at it. */
+function dryDensity(start: CarStart, iso: Isobar, psat: number, volumeM3: number, oilKg: number): number {
   let from = 5;
   let to = psat;
   let density = 0;
@@ -57,18 +56,10 @@ function dry(
     const p = 0.5 * (from + to);
     iso.setPressurePa(p);
     density = 1 / iso.volumeM3PerKg(iso.enthalpyFromTemperatureJPerKg(start.ambientK));
-    if ((high + low) * density + oil * settledShare(p, psat) > start.chargeKg) to = p;
+    if (volumeM3 * density + oilKg * settledShare(p, psat) > start.chargeKg) to = p;
     else from = p;
   }
-  const highKg = high * density;
-  const share = high / (high + low);
-  return {
-    temperatureK: start.ambientK,
-    highKg,
-    lowKg: Math.max(1e-12, start.chargeKg - highKg),
-    airHighKg: air * share,
-    airLowKg: air * (1 - share),
-  };
+  return density;
 }
 
 /** A receiver behind the condenser fills first; an accumulator takes little more than its share. [guess] */

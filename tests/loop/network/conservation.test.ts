@@ -82,7 +82,7 @@ describe('the books', () => {
     run(network, 60);
     const { energyErrorRelative, massErrors } = network.books();
     expect(energyErrorRelative).toBeLessThan(1e-10);
-    expect(massErrors).toEqual({ refrigerant: 0, air: 0, foreign: 0, water: 0, oil: 0 });
+    expect(massErrors).toEqual({ refrigerant: 0, air: 0, foreign: 0, water: 0, oil: 0, sealant: 0 });
   });
 
   it('have no mass unaccounted for when a hose and a can have come and gone', () => {
