@@ -16,7 +16,7 @@ export const clutchSlipping: Fault = {
   clearedBy: ['compressor', 'clutch'],
   excludes: ['clutch-stuck-on'],
   signs: {
-    severity: 0.9,
+    severity: 0.8,
     'orifice-tube': { low: 'up', high: 'down', vent: 'up', cycling: 'either', subcooling: 'either' },
     'expansion-valve': { low: 'up', high: 'down', vent: 'up', cycling: 'either', subcooling: 'either' },
   },

@@ -1,6 +1,6 @@
 /**
  * The compressor as a link. Its body is the wall of the cell it draws from: friction and the gas's heat go there.
- * Standing still, only its reeds leak back.
+ * Standing still, its reeds leak back a little, and give way forwards where the low side is over the high one.
  */
 import { airLeftKg, bookLink } from './bookFlow';
 import { type NetworkCore, totalPressurePa } from './networkCore';
@@ -14,8 +14,15 @@ const MOST_TAKEN = 0.65;
 const MOST_LEAKED = 0.1;
 /** Friction, as a share of the work on the gas, that warms the body. */
 const FRICTION_SHARE = 0.1;
-/** The discharge gas is never given out hotter than this, K; what is over goes into the body. */
+/**
+ * The discharge gas is never given out hotter than this, nor nearer than this to the end of its equation of state, K: the
+ * hotter the gas, the more of its heat the head takes, which is what is over here.
+ */
 const MOST_DISCHARGE_K = 440;
+const SHORT_OF_RANGE_K = 5;
+/** Shut reeds give way forwards from this difference on, Pa, and pass so much, kg/s per Pa [guess]. */
+const REED_GIVES_PA = 15_000;
+const REED_PASSES_KG_PER_S_PA = 2e-8;
 
 /** Books flow and work of a step; `numbers.linkWork` holds shaft power, W, memory the liquid taken in since the start. */
 export function stepCompressor(core: NetworkCore, l: number, spec: CompressorLink, dtS: number): void {
@@ -34,7 +41,8 @@ export function stepCompressor(core: NetworkCore, l: number, spec: CompressorLin
   at.airShare = draw.airShare;
   at.suctionDensityKgPerM3 = gasDensity(core, from, cell);
   at.bodyTemperatureK = numbers.wall[cell];
-  compress(spec, numbers.opening[l], at, plan.isobars[from], plan.isobars[to], MOST_DISCHARGE_K);
+  const most = Math.min(MOST_DISCHARGE_K, core.refrigerant.range.maxTemperatureK - SHORT_OF_RANGE_K);
+  compress(spec, numbers.opening[l], at, plan.isobars[from], plan.isobars[to], most);
   const given = at.flowKgPerS * (1 - at.airShare);
   const refrigerant = Math.min(given, (MOST_TAKEN * draw.availableKg) / dtS);
   const air = Math.min(at.flowKgPerS * at.airShare, (MOST_TAKEN * airLeftKg(core, from)) / dtS);
@@ -43,7 +51,9 @@ export function stepCompressor(core: NetworkCore, l: number, spec: CompressorLin
   numbers.linkFlow[l] = refrigerant;
   numbers.linkLiquid[l] = at.liquidKgPerS * scale;
   numbers.memory[3 * l] += numbers.linkLiquid[l] * dtS;
-  leakBack(core, l, spec, at.dischargePa - at.suctionPa, dtS);
+  const differencePa = at.dischargePa - at.suctionPa;
+  if (differencePa > 0) leakBack(core, l, spec, differencePa, dtS);
+  else if (differencePa < -REED_GIVES_PA) passForward(core, l, -differencePa - REED_GIVES_PA, dtS);
 }
 
 /** kg/m3 of the vapour (with its air) over a cell's liquid. */
@@ -85,7 +95,6 @@ function leakBack(
   differencePa: number,
   dtS: number,
 ): void {
-  if (differencePa <= 0) return;
   const { numbers, links, plan, draw } = core;
   const to = links.toVessel[l];
   drawAt(numbers, plan, to, links.toCell[l], links.toHeight[l], draw);
@@ -93,4 +102,15 @@ function leakBack(
   const refrigerant = Math.min(m * (1 - draw.airShare), MOST_LEAKED * draw.availableKg);
   const air = Math.min(m * draw.airShare, MOST_LEAKED * airLeftKg(core, to));
   bookLink(core, l, -refrigerant, draw.enthalpyJPerKg, -air);
+}
+
+/** A low side that has warmed pushes gas through the reeds of a compressor, standing or not. */
+function passForward(core: NetworkCore, l: number, differencePa: number, dtS: number): void {
+  const { numbers, links, plan, draw } = core;
+  const from = links.fromVessel[l];
+  drawAt(numbers, plan, from, links.fromCell[l], links.fromHeight[l], draw);
+  const m = REED_PASSES_KG_PER_S_PA * differencePa * dtS;
+  const refrigerant = Math.min(m * (1 - draw.airShare), MOST_LEAKED * draw.availableKg);
+  const air = Math.min(m * draw.airShare, MOST_LEAKED * airLeftKg(core, from));
+  bookLink(core, l, refrigerant, draw.enthalpyJPerKg, air);
 }

@@ -1,7 +1,7 @@
 /**
  * The clutch: in where cooling is asked for and every switch allows it. It passes torque up to what its faces can:
  *
- *   capacity = 25 N m (share sound) fade(T_face),   I 2 pi dN/dt = capacity (1 + 0.1 slip) - load,   slip = 1 - N / N_pulley
+ *   capacity = 25 N m (share sound) fade(T_face),   I 2 pi dN/dt = capacity (1 - 0.15 slip) - load,   slip = 1 - N / N_pulley
  *
  * Under its capacity the hub comes up to the pulley's speed within a tenth of a second. Over it the hub falls behind: the
  * pressures follow its speed and the load follows them, so it hunts round the speed at which the load is what it can
@@ -20,14 +20,15 @@ import type { VehicleData } from './vehicles';
 const CLUTCH_LAG_S = 0.1;
 const CAPACITY_NM = 25;
 const INERTIA_KG_M2 = 0.006;
-const MORE_WHEN_SLIPPING = 0.1;
+/** Dry faces grip less the faster they slide. */
+const LESS_WHEN_SLIPPING = 0.15;
 /** Least share of the voltage that pulls the plate in, and that holds it there; common practice, no source. */
 const PULLS_IN_AT = 0.6;
 const HOLDS_AT = 0.3;
 const SLIPS_FROM = 0.01;
 const BODY_SHARE = 0.3;
 const FACE_JPERK = 1500;
-const FACE_WPERK = 12;
+const FACE_WPERK = 4;
 const FADES_FROM_K = 520;
 const FADED_AT_K = 650;
 const FADED_SHARE = 0.15;
@@ -53,7 +54,7 @@ function turn(network: Network, vehicle: VehicleData, loop: CarLoop, capacityNm:
   if (target > 0) {
     loadNm = compressorTorqueNm(network, vehicle, loop);
     const slip = Math.max(0, 1 - was / pulley);
-    const rise = ((capacityNm * (1 + MORE_WHEN_SLIPPING * slip) - loadNm) * dtS) / (TWO_PI * INERTIA_KG_M2);
+    const rise = ((capacityNm * (1 - LESS_WHEN_SLIPPING * slip) - loadNm) * dtS) / (TWO_PI * INERTIA_KG_M2);
     speed = Math.min(speed, was + rise);
   }
   speed = speed < 0.01 ? 0 : speed;
