@@ -5,6 +5,7 @@
 import type { Layout } from '../layout/layout';
 import { hoseName, portWords } from '../panels/portWords';
 import type { Mode, SessionView } from '../session/corePort';
+import { jointName } from '../twin/jointName';
 import { neutralName } from '../twin/placeNames';
 import { isWordId, say, word } from '../words/words';
 
@@ -15,6 +16,8 @@ const GROUPS = [
   'name.zone',
   'name.side',
   'name.channel',
+  'name.device',
+  'name.way',
   'name.answer',
   'name.cause',
   'name.sure',
@@ -31,7 +34,7 @@ export function nameOf(id: string): string {
   for (const wordId of [`faults.${id}.title`, `rules.${id.replace(/^rule\./, '')}.title`]) {
     if (isWordId(wordId)) return say({ id: wordId });
   }
-  return id;
+  return jointName(id) ?? id;
 }
 
 /**

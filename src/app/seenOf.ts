@@ -18,6 +18,11 @@ const SETS: readonly IdSet[] = [
   'sheet',
   'cause',
   'replaceable',
+  'device',
+  'device-place',
+  'tank',
+  'leak-place',
+  'loop-place',
 ];
 
 export function choicesOf(core: SessionCore): Choices {

@@ -45,7 +45,7 @@ export function leakPlaces(car: Car): readonly LeakPlace[] {
 }
 
 function place(id: string, kind: LeakPlace['kind'], port: Port, at: PointMm | null): LeakPlace {
-  return { id, kind, port, at, isHidden: id === 'evaporator' };
+  return { id, kind, port, at, isHidden: id.endsWith('evaporator') };
 }
 
 function jointAt(car: Car, line: Line, end: 'from' | 'to'): LeakPlace {

@@ -1,19 +1,26 @@
 /** The parts of a plant, joined: car and its ports, hoses and cans as vessels, panel, desk, faults. */
 import type { FittingId } from '../equipment/fittings';
 import { type HoseId, hoseSpecs } from '../equipment/hoses';
+import type { ToolId } from '../equipment/tools';
 import { purely } from '../faults/fault';
+import { type LeakPlace, leakPlaces } from '../faults/leakPlaces';
 import type { Layout, Port as LayoutPort } from '../layout/layout';
 import { layoutOf } from '../layout/layouts';
 import type { Car } from '../loop/car/car';
 import { createCar } from '../loop/car/createCar';
 import { vehicleOf } from '../loop/car/vehicles';
+import type { ForeignId } from '../loop/foreign';
 import { addCan, addHose } from './benchVessels';
 import type { PlantOptions } from './buildPlant';
 import { type Desk, emptyCan, emptyHose } from './desk';
 import { type FaultBook, openFaultBook } from './faultBook';
 import { makePanel, type Panel } from './panel';
 import type { RigCan, RigHose, RigPort } from './rig';
+import { freshSearch } from './searchDesk';
+import { freshService } from './serviceDesk';
 import { TALLY_COUNT } from './tally';
+import { addTools, type ToolVessels } from './toolVessels';
+import { openVentBook, type VentBook } from './venting';
 
 /** What a vacuum pump leaves in a loop: traces, at about 500 micron (67 Pa). */
 const EVACUATED_KG = 1.5e-5;
@@ -25,9 +32,15 @@ export interface PlantParts {
   readonly ports: ReadonlyMap<string, RigPort>;
   readonly hoses: ReadonlyMap<HoseId, RigHose>;
   readonly cans: ReadonlyMap<string, RigCan>;
+  readonly toolVessels: ToolVessels;
+  /** What is mixed with the loop's own refrigerant, if anything. */
+  readonly foreign: ForeignId | null;
   readonly panel: Panel;
   readonly faults: FaultBook;
   readonly tally: Float64Array;
+  /** Where the loop can leak, be searched and be undone. */
+  readonly places: readonly LeakPlace[];
+  readonly vents: VentBook;
   readonly desk: Desk;
 }
 
@@ -52,6 +65,9 @@ export function assemblePlant(options: PlantOptions): PlantParts {
   const cans = new Map<string, RigCan>();
   for (const spec of options.bench.cans)
     cans.set(spec.id, { spec, vessel: addCan(car.network, spec, weather) });
+  const tools = options.bench.tools ?? [];
+  const tally = new Float64Array(TALLY_COUNT);
+  const foreign = evacuated ? null : (filling.foreign?.fluid ?? null);
   return {
     options,
     car,
@@ -59,10 +75,14 @@ export function assemblePlant(options: PlantOptions): PlantParts {
     ports: new Map(layout.ports.map((port) => [port.id, rigPort(port, car)])),
     hoses,
     cans,
+    toolVessels: addTools(car.network, tools, weather),
+    foreign,
     panel: makePanel(options.seed),
     faults,
-    tally: new Float64Array(TALLY_COUNT),
-    desk: freshDesk(layout, [...hoses.keys()], [...cans.keys()]),
+    tally,
+    places: leakPlaces(car),
+    vents: openVentBook({ car, tally, foreign, options }),
+    desk: freshDesk(layout, [...hoses.keys()], [...cans.keys()], tools),
   };
 }
 
@@ -80,7 +100,12 @@ function rigPort(port: LayoutPort, car: Car): RigPort {
   return { id: port.id, fitting, at, side: at.vessel === car.loop.low ? 'low' : 'high' };
 }
 
-function freshDesk(layout: Layout, hoses: readonly HoseId[], cans: readonly string[]): Desk {
+function freshDesk(
+  layout: Layout,
+  hoses: readonly HoseId[],
+  cans: readonly string[],
+  tools: readonly ToolId[],
+): Desk {
   return {
     worn: { goggles: false, gloves: false },
     doorOpen: false,
@@ -100,5 +125,7 @@ function freshDesk(layout: Layout, hoses: readonly HoseId[], cans: readonly stri
     sheetsRead: [],
     replaced: [],
     canOpenTo: [],
+    service: freshService(tools),
+    search: freshSearch(),
   };
 }

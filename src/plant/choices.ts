@@ -1,9 +1,11 @@
 /** What an argument may name in this car, on this bench. */
 import type { PlantParts } from './assemblePlant';
+import { CASE_OPENINGS } from './caseOpenings';
 import type { IdSet } from './commandSpecs';
 import { linePlaces } from './linePlaces';
 import { sheetsOf } from './makeRig';
-import { CHANNELS } from './panel';
+import { CHANNEL_TOOLS, CHANNELS } from './panel';
+import { replaceable } from './replaceable';
 
 const AIR_PLACES = ['centre-vent', 'coil-outlet', 'condenser-inlet', 'outside'] as const;
 
@@ -35,11 +37,23 @@ export function choicesOf(parts: PlantParts, set: IdSet): readonly string[] {
     case 'cause':
       return faults.causes;
     case 'replaceable':
-      return faults.replaceable;
+      return replaceable(parts);
+    case 'leak-place':
+      return [...parts.places.map(({ id }) => id), ...Object.keys(CASE_OPENINGS)];
+    case 'loop-place':
+      return parts.places.map(({ id }) => id);
+    case 'device':
+      return Object.keys(parts.desk.service.devices);
+    case 'device-place':
+      return [...hoses.keys()];
+    case 'tank':
+      return parts.toolVessels.chargingTank < 0 ? [] : ['charging-tank'];
   }
 }
 
-function hasChannel({ hoses, cans }: PlantParts, channel: string): boolean {
+function hasChannel({ hoses, cans, options }: PlantParts, channel: string): boolean {
+  const tool = CHANNEL_TOOLS[channel];
+  if (tool) return options.bench.tools?.includes(tool) === true;
   if (channel === 'charging-gauge') return hoses.has('charging');
   if (channel === 'low-gauge' || channel === 'high-gauge') return hoses.has('gauge-low');
   return channel !== 'scale' || cans.size > 0;

@@ -18,7 +18,12 @@ export type IdSet =
   | 'channel'
   | 'sheet'
   | 'cause'
-  | 'replaceable';
+  | 'replaceable'
+  | 'device'
+  | 'device-place'
+  | 'tank'
+  | 'leak-place'
+  | 'loop-place';
 
 export type ArgSpec =
   | { readonly kind: 'choice'; readonly of: readonly string[] }
@@ -34,7 +39,17 @@ export type ArgSpec =
 
 export interface CommandSpec {
   /** Which job region the command belongs to: groups lists in the twin and in `list commands`. */
-  readonly group: 'gear' | 'look' | 'car' | 'connect' | 'measure' | 'charge' | 'card' | 'session';
+  readonly group:
+    | 'gear'
+    | 'look'
+    | 'car'
+    | 'connect'
+    | 'measure'
+    | 'charge'
+    | 'service'
+    | 'search'
+    | 'card'
+    | 'session';
   /** Arguments in the order a person types them. */
   readonly args: Readonly<Record<string, ArgSpec>>;
 }
@@ -58,6 +73,7 @@ export const commandSpecs = {
   door: { group: 'car', args: { to: openShut } },
   engine: { group: 'car', args: { rpm: { kind: 'whole', unit: 'rpm', min: 0, max: 3000, step: 50 } } },
   ac: { group: 'car', args: { to: onOff } },
+  hood: { group: 'car', args: { to: openShut } },
   blower: { group: 'car', args: { speed: { kind: 'whole', unit: 'step', min: 0, max: 4, step: 1 } } },
   windows: { group: 'car', args: { to: openShut } },
   air: { group: 'car', args: { to: { kind: 'choice', of: ['fresh', 'recirculated'] } } },
@@ -94,9 +110,48 @@ export const commandSpecs = {
   shake: { group: 'charge', args: { can: { kind: 'id', of: 'can' } } },
   place: {
     group: 'charge',
-    args: { can: { kind: 'id', of: 'can' }, at: { kind: 'choice', of: ['hand', 'scale', 'mat'] } },
+    args: { can: { kind: 'id', of: 'can' }, at: { kind: 'choice', of: ['hand', 'scale', 'mat', 'bath'] } },
   },
   purge: { group: 'charge', args: { hose: { kind: 'id', of: 'hose' }, to: openShut } },
+
+  attach: {
+    group: 'service',
+    args: { device: { kind: 'id', of: 'device' }, onto: { kind: 'id', of: 'device-place' } },
+  },
+  detach: { group: 'service', args: { device: { kind: 'id', of: 'device' } } },
+  run: { group: 'service', args: { device: { kind: 'id', of: 'device' }, to: onOff } },
+  'tank-valve': { group: 'service', args: { tank: { kind: 'id', of: 'tank' }, turn: sixteenths } },
+  'stand-tank': {
+    group: 'service',
+    args: { tank: { kind: 'id', of: 'tank' }, way: { kind: 'choice', of: ['upright', 'inverted'] } },
+  },
+  regulator: {
+    group: 'service',
+    args: { kPa: { kind: 'whole', unit: 'kPa', min: 0, max: 1600, step: 50 } },
+  },
+  'inject-oil': {
+    group: 'service',
+    args: { mL: { kind: 'whole', unit: 'mL', min: 5, max: 120, step: 5 } },
+  },
+  identify: { group: 'service', args: { port: { kind: 'id', of: 'port' } } },
+
+  sniff: {
+    group: 'search',
+    args: {
+      at: { kind: 'id', of: 'leak-place' },
+      from: { kind: 'choice', of: ['below', 'above'] },
+      paceMmPerS: { kind: 'whole', unit: 'mm/s', min: 5, max: 150, step: 5 },
+      gapMm: { kind: 'whole', unit: 'mm', min: 1, max: 30, step: 1 },
+    },
+  },
+  soap: { group: 'search', args: { at: { kind: 'id', of: 'leak-place' } } },
+  lamp: { group: 'search', args: { at: { kind: 'id', of: 'leak-place' } } },
+  'inject-dye': {
+    group: 'search',
+    args: { mL: { kind: 'whole', unit: 'mL', min: 5, max: 30, step: 5 } },
+  },
+  'open-loop': { group: 'search', args: { part: { kind: 'id', of: 'loop-place' } } },
+  'close-loop': { group: 'search', args: { part: { kind: 'id', of: 'loop-place' } } },
 
   decide: {
     group: 'card',

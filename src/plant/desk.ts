@@ -4,8 +4,10 @@
  */
 import type { HoseId } from '../equipment/hoses';
 import type { GaugeId } from '../equipment/instruments';
+import type { SearchDesk } from './searchDesk';
+import type { ServiceDesk } from './serviceDesk';
 
-export type Place = 'hand' | 'scale' | 'mat';
+export type Place = 'hand' | 'scale' | 'mat' | 'bath';
 
 export interface HoseOnDesk {
   port: string | null;
@@ -51,6 +53,8 @@ export interface Desk {
   replaced: string[];
   /** Sides a path from an open can leads to. */
   canOpenTo: ('low' | 'high')[];
+  service: ServiceDesk;
+  search: SearchDesk;
 }
 
 export function emptyHose(): HoseOnDesk {

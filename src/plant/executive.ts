@@ -8,8 +8,12 @@ import { booksOf } from './booksOf';
 import { choicesOf } from './choices';
 import { type Command, commandSpecs, type IdSet, type Outcome, type PlantEvent } from './commandSpecs';
 import { handlers } from './handlers';
+import { heedCaps } from './heedCaps';
+import { heedTools } from './heedTools';
+import { shutHood } from './hood';
 import { heedHoses } from './hoseDanger';
 import { keepTally, startTally } from './keepTally';
+import { keepSearch } from './leakSearch';
 import { makeRig } from './makeRig';
 import { followAll } from './panel';
 import { readTruth } from './panelTruth';
@@ -22,6 +26,8 @@ import { findFault } from './validate';
 
 const QUIET: readonly PlantEvent[] = Object.freeze([]);
 const SECONDS_PER_MINUTE = 60;
+/** Groups of commands after which a path may lead somewhere else. */
+const LEADS: ReadonlySet<string> = new Set(['charge', 'connect', 'service']);
 
 export function makeExecutive(parts: PlantParts): Plant {
   const { car, desk, panel, tally, faults } = parts;
@@ -44,6 +50,7 @@ export function makeExecutive(parts: PlantParts): Plant {
       recirculated: desk.recirculated,
     });
     faults.settle(car, tally[TALLY.step]);
+    heedCaps(parts);
   }
 
   function showInstruments(): void {
@@ -52,27 +59,29 @@ export function makeExecutive(parts: PlantParts): Plant {
 
   function advance(): readonly PlantEvent[] {
     steadyHands(parts);
-    faults.settle(car, tally[TALLY.step]);
+    if (faults.settle(car, tally[TALLY.step])) heedCaps(parts);
     car.step(STEP_S);
     tally[TALLY.step] += 1;
     happened.length = 0;
     keepTally(parts, happened);
     heedHoses(rig, parts, happened);
+    heedTools(rig, parts, happened);
+    keepSearch(parts, happened);
     showInstruments();
     return happened.length > 0 ? happened.slice() : QUIET;
   }
 
   function apply(command: Command): Outcome {
-    const fault = findFault(command, choices);
+    const fault = findFault(command, choices) ?? shutHood(desk, command);
     if (fault) return fault;
     const handler = handlers[command.do];
     if (!handler) return { ok: true, events: QUIET };
     const outcome = handler(rig, command);
     if (!outcome.ok) return outcome;
     setCar();
-    const reached =
-      commandSpecs[command.do].group === 'charge' || commandSpecs[command.do].group === 'connect';
-    return reached ? { ok: true, events: [...outcome.events, ...sidesReached(rig)] } : outcome;
+    return LEADS.has(commandSpecs[command.do].group)
+      ? { ok: true, events: [...outcome.events, ...sidesReached(rig)] }
+      : outcome;
   }
 
   return {

@@ -19,8 +19,8 @@ export interface FaultBook {
   /** Parts and lines of this car that can be changed for new. */
   readonly replaceable: readonly string[];
   filling(sound: Filling): Filling;
-  /** Brings the car to what the faults that have begun and are not mended leave of it. */
-  settle(car: Car, step: number): void;
+  /** Brings the car to what the faults that have begun and are not mended leave of it; whether there was anything to do. */
+  settle(car: Car, step: number): boolean;
   repair(part: string): void;
   /** Which of the hidden faults are mended, by their place in the list, for snapshots. */
   mended(): readonly number[];
@@ -45,7 +45,7 @@ export function openFaultBook(
     replaceable: [...parts],
     filling: (sound) => fillingWith(hidden, vehicle, sound),
     settle(car, step) {
-      if (step < lookAt) return;
+      if (step < lookAt) return false;
       lookAt = Math.min(
         ...hidden.map(({ onsetStep }) => (onsetStep > step ? onsetStep : Number.POSITIVE_INFINITY)),
       );
@@ -53,10 +53,11 @@ export function openFaultBook(
         car,
         hidden.filter(({ onsetStep }, index) => onsetStep <= step && !mended.has(index)),
       );
+      return true;
     },
     repair(part) {
       hidden.forEach((fault, index) => {
-        if (mends(part, fault)) mended.add(index);
+        if (mends(layout, part, fault)) mended.add(index);
       });
       lookAt = 0;
     },
@@ -70,9 +71,20 @@ export function openFaultBook(
 }
 
 /** A leak is mended where it is; any other fault by any of the parts that carry it. */
-function mends(part: string, { id, site }: ActiveFault): boolean {
+function mends(layout: Layout, part: string, { id, site }: ActiveFault): boolean {
   const { clearedBy, usualSite } = faultOf(id);
-  return clearedBy.includes(part) && (usualSite === undefined || part === (site ?? usualSite));
+  return usualSite === undefined ? clearedBy.includes(part) : comesWith(layout, part, site ?? usualSite);
+}
+
+/** Whether a new `part` renews `place`: itself, the seals of its own joints, the core of a port that stands on it. */
+function comesWith({ lines, ports }: Layout, part: string, place: string): boolean {
+  if (part === place) return true;
+  const port = ports.find(({ id }) => id === place);
+  if (port) return ('line' in port.on ? port.on.line : port.on.part) === part;
+  return lines.some(
+    ({ id, from, to }) =>
+      (place === `${id}-${from}` || place === `${id}-${to}`) && (part === id || place === `${id}-${part}`),
+  );
 }
 
 function refuse(vehicle: VehicleData, hidden: readonly HiddenFault[]): void {

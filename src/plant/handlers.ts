@@ -6,8 +6,12 @@ import { card } from './commands/card';
 import { charge } from './commands/charge';
 import { connect } from './commands/connect';
 import { gear } from './commands/gear';
+import { identify } from './commands/identify';
 import { look } from './commands/look';
 import { measure } from './commands/measure';
+import { openLoop } from './commands/openLoop';
+import { search } from './commands/search';
+import { service } from './commands/service';
 import type { Rig } from './rig';
 
 type Handler = (rig: Rig, command: Command) => Outcome;
@@ -19,5 +23,9 @@ export const handlers: Readonly<Partial<Record<CommandId, Handler>>> = {
   ...connect,
   ...measure,
   ...charge,
+  ...service,
+  ...identify,
+  ...search,
+  ...openLoop,
   ...card,
 };

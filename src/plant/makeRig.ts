@@ -1,8 +1,10 @@
 /** The face of a plant that command handlers see. */
 import type { PlantParts } from './assemblePlant';
+import { glowAt } from './leakSearch';
 import { CHANNELS, type Channel, shownOn } from './panel';
+import { replaceable } from './replaceable';
 import type { Rig } from './rig';
-import { TALLY } from './tally';
+import { SEARCH, TALLY } from './tally';
 
 const TRIM_OF: Readonly<Partial<Record<Channel, 'charging' | 'low' | 'high'>>> = {
   'charging-gauge': 'charging',
@@ -11,7 +13,7 @@ const TRIM_OF: Readonly<Partial<Record<Channel, 'charging' | 'low' | 'high'>>> =
 };
 
 export function makeRig(parts: PlantParts): Rig {
-  const { car, layout, desk, ports, hoses, cans, faults, options, tally, panel } = parts;
+  const { car, layout, desk, ports, hoses, cans, faults, options, tally, panel, toolVessels } = parts;
   return {
     network: car.network,
     layout,
@@ -19,9 +21,12 @@ export function makeRig(parts: PlantParts): Rig {
     ports,
     hoses,
     cans,
+    tools: options.bench.tools ?? [],
+    toolVessels,
     sheets: sheetsOf(parts),
     causes: faults.causes,
-    replaceable: faults.replaceable,
+    places: new Map(parts.places.map((place) => [place.id, place])),
+    replaceable: replaceable(parts),
     ambientK: options.weather.temperatureK,
     airPressurePa: options.weather.pressurePa,
     step: () => tally[TALLY.step],
@@ -31,6 +36,11 @@ export function makeRig(parts: PlantParts): Rig {
       return shownOn(panel, index, trim ? desk.trims[trim] : 0);
     },
     repair: (part) => faults.repair(part),
+    injectDye(kg, vessel) {
+      car.network.bringIn(vessel, 'oil', kg);
+      tally[SEARCH.dyeKg] += kg;
+    },
+    glowAt: (place) => glowAt(parts, place),
     unsettle(channel) {
       panel.lagged[CHANNELS.indexOf(channel as Channel)] = Number.NaN;
     },

@@ -5,11 +5,14 @@
 import type { CanSpec } from '../equipment/cans';
 import type { FittingId } from '../equipment/fittings';
 import type { HoseId, HoseSpec } from '../equipment/hoses';
+import type { ToolId } from '../equipment/tools';
+import type { LeakPlace } from '../faults/leakPlaces';
 import type { Layout } from '../layout/layout';
 import type { Network } from '../loop/network';
 import type { Port, VesselIndex } from '../loop/networkTypes';
 import type { Outcome, PlantEvent } from './commandSpecs';
 import type { Desk } from './desk';
+import type { ToolVessels } from './toolVessels';
 
 export interface RigPort {
   readonly id: string;
@@ -35,10 +38,15 @@ export interface Rig {
   readonly ports: ReadonlyMap<string, RigPort>;
   readonly hoses: ReadonlyMap<HoseId, RigHose>;
   readonly cans: ReadonlyMap<string, RigCan>;
+  /** What else lies on the bench, and the vessels of it. */
+  readonly tools: readonly ToolId[];
+  readonly toolVessels: ToolVessels;
   /** Sheets that lie in the car or on the bench. */
   readonly sheets: readonly string[];
   /** Causes that can be named: the faults that apply to this car, and `nothing-wrong`. */
   readonly causes: readonly string[];
+  /** Places of the loop by id: where it can leak, be searched and be undone. */
+  readonly places: ReadonlyMap<string, LeakPlace>;
   /** Parts that can be changed for new. */
   readonly replaceable: readonly string[];
   readonly ambientK: number;
@@ -48,6 +56,10 @@ export interface Rig {
   reading(channel: string): number;
   /** Takes the faults away that a new `part` clears. */
   repair(part: string): void;
+  /** Dye with its oil into a vessel of the loop. */
+  injectDye(kg: number, vessel: VesselIndex): void;
+  /** What glows under the lamp at a place, 0 nothing .. 8. */
+  glowAt(place: string): number;
   /** What lies on an instrument has changed: it shows nothing until time has passed. */
   unsettle(channel: string): void;
 }

@@ -14,6 +14,28 @@ export const TALLY = {
   clutchRing: 8,
 } as const;
 export const CLUTCH_RING = 32;
-export const TALLY_COUNT = TALLY.clutchRing + CLUTCH_RING + 1;
 /** Where the next engagement goes. */
 export const CLUTCH_RING_AT = TALLY.clutchRing + CLUTCH_RING;
+
+/** How refrigerant got to the air; in the tally a sum for each, kg. */
+export const VENT_CAUSES = ['leak', 'opened', 'purge', 'spray', 'relief', 'sample', 'pump', 'other'] as const;
+export type VentCause = (typeof VENT_CAUSES)[number];
+const VENTED_AT = CLUTCH_RING_AT + 1;
+export const ventedAt = (cause: VentCause): number => VENTED_AT + VENT_CAUSES.indexOf(cause);
+
+/** What a search for leaks goes by. */
+const SEARCH_AT = VENTED_AT + VENT_CAUSES.length;
+export const SEARCH = {
+  /** All that has gone to the room, refrigerant, kg: to see what came since. */
+  ventedKg: SEARCH_AT,
+  /** Refrigerant in the air round the car, and in the evaporator's case, kg. */
+  inAirKg: SEARCH_AT + 1,
+  inCaseKg: SEARCH_AT + 2,
+  /** Dye in the loop, kg, and the share of it that has gone round with the oil. */
+  dyeKg: SEARCH_AT + 3,
+  dyeRound: SEARCH_AT + 4,
+  /** First of the places: dye that has come out at each, kg. */
+  dyeOut: SEARCH_AT + 5,
+} as const;
+export const MOST_PLACES = 64;
+export const TALLY_COUNT = SEARCH.dyeOut + MOST_PLACES;

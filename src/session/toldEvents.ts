@@ -11,10 +11,17 @@ import type { Mode } from './corePort';
 const SHOWN: ReadonlySet<string> = new Set([
   ...['noted', 'gauge-zeroed'],
   ...['engine-started', 'engine-speed', 'blower-set', 'can-opened', 'can-tilted', 'can-inverted', 'labelled'],
+  ...['detector-ticked', 'bubbles-seen', 'glow-seen', 'dye-injected', 'oil-in-part'],
+  ...['tank-opened', 'regulator-set', 'oil-injected'],
 ]);
 const NEVER_SHOWN: ReadonlySet<string> = new Set(['judged']);
 /** Their subject is what an assessed trainee has to find out. */
-const SUBJECT_HIDDEN: ReadonlySet<string> = new Set(['can-open-to']);
+const SUBJECT_HIDDEN: ReadonlySet<string> = new Set([
+  'can-open-to',
+  'tank-open-to',
+  'oil-injected',
+  'tank-contaminated',
+]);
 
 export function toldEvent<Told extends PlantEvent>(event: Told, mode: Mode): Told {
   const assessed = mode === 'assessed';

@@ -24,7 +24,7 @@ export function sayHappening({ id, subject }: Happening): string | null {
     : say({ id: word });
 }
 
-const TELLS_SUBJECT = new Set(['worn', 'removed']);
+const TELLS_SUBJECT = new Set(['worn', 'removed', 'device-started', 'device-stopped', 'opened-to-air']);
 
 export function sayCardLine(
   { word, params, value, unit }: CardLine,

@@ -1,14 +1,15 @@
 /**
- * What a person in the bay perceives now, as lines of words: gear, car, ports, hoses, cans, instruments, what is frosted
+ * What a person in the bay perceives now, as lines of words: gear, car, ports, hoses, cans, service tools, instruments, what is frosted
  * or wet. From readings, cues and controls only; the truth behind them has no way in.
  */
 import type { SessionCore, SessionView } from '../session/corePort';
 import { type WriteQuantity, writeMetric } from '../session/writeQuantity';
 import { type Message, type WordId, word } from '../words/words';
 import { nameOf } from './nameOf';
+import { searchLines } from './searchLines';
 import { type Senses, sensesOf } from './senses';
 
-export type Group = 'gear' | 'car' | 'ports' | 'hoses' | 'cans' | 'instruments' | 'surfaces';
+export type Group = 'gear' | 'car' | 'ports' | 'hoses' | 'cans' | 'devices' | 'instruments' | 'surfaces';
 
 export interface Perceived {
   readonly group: Group;
@@ -31,6 +32,8 @@ export function perceive(core: SessionCore, write: WriteQuantity = writeMetric):
   ports(sayIn('ports'), view);
   hoses(sayIn('hoses'), view, senses);
   cans(sayIn('cans'), view, senses);
+  devices(sayIn('devices'), view, senses, write);
+  for (const message of searchLines(senses)) lines.push({ group: 'car', message });
   instruments(sayIn('instruments'), senses, write);
   surfaces(sayIn('surfaces'), senses);
   return lines;
@@ -92,6 +95,29 @@ function cans(say: Say, view: SessionView, senses: Senses): void {
   }
 }
 
+function devices(say: Say, view: SessionView, senses: Senses, write: WriteQuantity): void {
+  for (const { id, onto } of view.devices) {
+    const device = nameOf(id);
+    if (onto === null) say('twin.device.loose', { device });
+    else if (senses.isOn(`device.${id}.running`)) say('twin.device.runs', { device, hose: onto });
+    else say('twin.device.on', { device, hose: onto });
+  }
+  const valve = senses.value('chargingTank.valveSixteenths');
+  if (!Number.isNaN(valve)) {
+    const way = senses.isOn('chargingTank.inverted') ? 'tankInverted' : 'tankUpright';
+    say(`twin.device.${way}`, { valve: String(valve) });
+  }
+  const setPa = senses.value('regulator.gaugePressurePa');
+  if (!Number.isNaN(setPa))
+    say('twin.device.regulator', { pressure: write({ source: 'regulator', value: setPa, unit: 'Pa' }) });
+  const fill = senses.value('recoveryTank.fillRatio');
+  if (!Number.isNaN(fill)) say('twin.device.fill', { eighths: String(8 * fill) });
+  const leftM3 = senses.value('oilInjector.leftM3');
+  if (!Number.isNaN(leftM3))
+    say('twin.device.oil', { volume: write({ source: 'oilInjector', value: leftM3, unit: 'm3' }) });
+  if (senses.isOn('identifier.sampling')) say('twin.device.sampling');
+}
+
 const INSTRUMENTS = [
   ['charging-gauge', 'chargingGauge.gaugePressurePa', 'Pa'],
   ['low-gauge', 'lowGauge.gaugePressurePa', 'Pa'],
@@ -99,6 +125,15 @@ const INSTRUMENTS = [
   ['air', 'airThermometer.temperatureK', 'K'],
   ['line', 'lineThermometer.temperatureK', 'K'],
   ['scale', 'scale.massKg', 'kg'],
+  ['micron-gauge', 'micronGauge.absolutePressurePa', 'Pa'],
+  ['recovery-scale', 'recoveryScale.massKg', 'kg'],
+  ['charging-scale', 'chargingScale.massKg', 'kg'],
+  ['drained-oil', 'drainedOil.volumeM3', 'm3'],
+  ['gas-r134a', 'identifier.r134aShare', '1'],
+  ['gas-r12', 'identifier.r12Share', '1'],
+  ['gas-r1234yf', 'identifier.r1234yfShare', '1'],
+  ['gas-hydrocarbon', 'identifier.hydrocarbonShare', '1'],
+  ['gas-air', 'identifier.airShare', '1'],
 ] as const;
 
 function instruments(say: Say, senses: Senses, write: WriteQuantity): void {

@@ -5,7 +5,7 @@
 import type { Layout, PointMm, Port } from '../layout/layout';
 import { stopsOf } from '../layout/order';
 import { placeOf } from '../layout/place';
-import { lineOf, partOf } from '../layout/trace';
+import { lineOf, loopLines, partOf } from '../layout/trace';
 import { word } from '../words/words';
 
 /** Parts whose name would say which kind of loop this is: what an assessed trainee has to see for themselves. */
@@ -31,8 +31,20 @@ export const lineByPlace = (layout: Layout, id: string, at: PointMm): string =>
     place: placeWords(layout, at),
   });
 
-/** The neutral name of a line or telltale part of the layout; null for everything that may be named. */
+/** Where a joint (`LINE-PART`) lies: the end of its line there; null for any other id. */
+function jointPoint(layout: Layout, id: string): PointMm | null {
+  for (const line of loopLines(layout)) {
+    const at = [line.from, line.to].findIndex((end) => `${line.id}-${end}` === id);
+    const [x, y] = line.way[at === 0 ? 0 : line.way.length - 1];
+    if (at >= 0) return [x, y];
+  }
+  return null;
+}
+
+/** The neutral name of a joint, line or telltale part of the layout; null for everything that may be named. */
 export function neutralName(layout: Layout, id: string): string | null {
+  const joint = jointPoint(layout, id);
+  if (joint) return word('bay.joint', { place: placeWords(layout, joint) });
   const stop = stopsOf(layout).find((one) => one.id === id);
   if (stop?.kind === 'line') return lineByPlace(layout, id, stop.at);
   return stop?.kind === 'part' && isTelltale(layout, id) ? partByPlace(layout, stop.at) : null;

@@ -68,10 +68,15 @@ describe('a hidden fault', () => {
     const gone = plant.books().ventedKg;
     expect(gone).toBeGreaterThan(1e-4);
     plant.apply({ do: 'engine', rpm: 0 });
-    expect(plant.apply({ do: 'replace', part: 'condenser' }).ok).toBe(true);
+    expect(plant.apply({ do: 'replace', part: 'suction' })).toMatchObject({ reason: 'refusal.loopShut' });
+    const change = (part: string): void => {
+      for (const action of ['open-loop', 'replace', 'close-loop'] as const)
+        expect(plant.apply({ do: action, part }).ok).toBe(true);
+    };
+    change('condenser');
     run(plant, 10);
     expect(plant.books().ventedKg).toBeGreaterThan(gone);
-    plant.apply({ do: 'replace', part: 'suction' });
+    change('suction');
     const mended = plant.books().ventedKg;
     run(plant, 10);
     expect(plant.books().ventedKg).toBe(mended);

@@ -27,6 +27,13 @@ export const car = {
     return done({ id: on ? 'ac-on' : 'ac-off' });
   },
 
+  hood(rig: Rig, command: Command) {
+    const open = command.to === 'open';
+    if (rig.desk.search.hoodOpen === open) return refuse('already');
+    rig.desk.search.hoodOpen = open;
+    return done({ id: open ? 'hood-opened' : 'hood-shut' });
+  },
+
   blower(rig: Rig, command: Command) {
     const speed = Number(command.speed);
     if (rig.desk.blower === speed) return refuse('already');

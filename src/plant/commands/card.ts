@@ -1,5 +1,7 @@
 /** What is decided, named, mended and written: the job card's lines are evidence, and a new part clears its fault. */
-import type { Command } from '../commandSpecs';
+import type { LeakPlace } from '../../faults/leakPlaces';
+import type { Command, PlantEvent } from '../commandSpecs';
+import { oilInPart } from '../oilInPart';
 import { done, type Rig, refuse } from '../rig';
 
 export const card = {
@@ -14,12 +16,24 @@ export const card = {
   replace(rig: Rig, command: Command) {
     const part = String(command.part);
     if (rig.desk.engineRpm > 0) return refuse('engineRuns');
+    const place = rig.places.get(part);
+    if (place && !rig.desk.search.opened.includes(part)) return refuse('loopShut');
     rig.desk.replaced.push(part);
     rig.repair(part);
-    return done({ id: 'replaced', subject: part });
+    const oilKg = place ? takeOil(rig, place) : 0;
+    const events: PlantEvent[] = [{ id: 'replaced', subject: part }];
+    if (oilKg > 0) events.push({ id: 'oil-in-part', subject: part, quantity: oilKg, unit: 'kg' });
+    return done(...events);
   },
 
   'write-label'(_rig: Rig, command: Command) {
     return done({ id: 'labelled', quantity: Number(command.grams) / 1000, unit: 'kg' });
   },
 };
+
+/** The old part takes its oil along; kg. */
+function takeOil({ network, ports }: Rig, { id, kind, port: { vessel } }: LeakPlace): number {
+  const sides = new Set([...ports.values()].map(({ at }) => at.vessel));
+  const oilKg = [...sides].reduce((sum, side) => sum + network.massKg(side, 'oil'), 0);
+  return -network.bringIn(vessel, 'oil', -oilInPart(id, kind) * oilKg);
+}

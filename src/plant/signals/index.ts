@@ -4,9 +4,18 @@ import type { Rig } from '../rig';
 import { controlSignals } from './controls';
 import { cueSignals } from './cues';
 import { readingSignals } from './readings';
+import { searchSignals } from './search';
 import type { Signal } from './signal';
+import { toolSignals } from './tools';
 import { truthSignals } from './truth';
 
 export function makeSignals(parts: PlantParts, rig: Rig): readonly Signal[] {
-  return [...readingSignals(rig), ...cueSignals(parts), ...controlSignals(parts), ...truthSignals(parts)];
+  return [
+    ...readingSignals(rig),
+    ...cueSignals(parts),
+    ...controlSignals(parts),
+    ...toolSignals(parts),
+    ...searchSignals(parts),
+    ...truthSignals(parts),
+  ];
 }

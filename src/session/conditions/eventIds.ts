@@ -18,6 +18,13 @@ export const eventIds: readonly string[] = [
   ...['gauge-zeroed', 'probe-placed', 'noted'],
   ...['can-tapped', 'can-untapped', 'can-untapped-open', 'can-opened', 'can-shut', 'can-open-to'],
   ...['can-inverted', 'can-tilted', 'can-shaken', 'can-placed'],
+  ...['device-attached', 'device-detached', 'device-started', 'device-stopped'],
+  ...['recovery-ended', 'tank-filled', 'tank-contaminated', 'refrigerant-pumped-out', 'opened-to-air'],
+  ...['tank-opened', 'tank-shut', 'tank-inverted', 'tank-righted', 'tank-open-to'],
+  ...['regulator-set', 'oil-injected', 'sample-started', 'sample-identified', 'sample-failed'],
+  ...['hood-opened', 'hood-shut', 'sniff-begun', 'sniffed', 'detector-ticked'],
+  ...['soap-put-on', 'soaped', 'bubbles-seen', 'lamp-shone', 'glow-seen', 'dye-injected'],
+  ...['loop-opened', 'opened-under-pressure', 'loop-closed', 'oil-in-part'],
   ...['decided', 'diagnosed', 'replaced', 'labelled'],
   ...[
     'hose-in-zone',

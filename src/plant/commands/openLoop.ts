@@ -1,0 +1,44 @@
+/**
+ * Undoing the loop at a place to change what is there, and doing it up again. What is left in it leaves through the joint;
+ * air and its moisture come in while it stands open.
+ */
+import { OPEN_JOINT_CDA_M2 } from '../../equipment/openJoint';
+import type { LeakPlace } from '../../faults/leakPlaces';
+import { ROOM } from '../../loop/networkTypes';
+import type { Command, PlantEvent } from '../commandSpecs';
+import { dropLink, joinVessels } from '../links';
+import { done, type Rig, refuse } from '../rig';
+
+/** Over this a joint is said to be under pressure. */
+const PRESSURE_PA = 20_000;
+
+export const openLoop = {
+  'open-loop'(rig: Rig, command: Command) {
+    const place = rig.places.get(String(command.part)) as LeakPlace;
+    const { opened } = rig.desk.search;
+    if (opened.includes(place.id)) return refuse('already');
+    if (rig.desk.engineRpm > 0) return refuse('engineRuns');
+    if (isTaken(rig, place)) return refuse('couplerInTheWay');
+    const overPa = rig.network.pressurePa(place.port.vessel) - rig.airPressurePa;
+    opened.push(place.id);
+    const room = { vessel: ROOM, cell: 0, height: 'bulk' } as const;
+    joinVessels(rig.network, `open:${place.id}`, place.port, room, OPEN_JOINT_CDA_M2);
+    const events: PlantEvent[] = [{ id: 'loop-opened', subject: place.id }];
+    if (overPa > PRESSURE_PA)
+      events.push({ id: 'opened-under-pressure', subject: place.id, quantity: overPa, unit: 'Pa' });
+    return done(...events);
+  },
+
+  'close-loop'(rig: Rig, command: Command) {
+    const id = String(command.part);
+    const { opened } = rig.desk.search;
+    if (!opened.includes(id)) return refuse('already');
+    opened.splice(opened.indexOf(id), 1);
+    dropLink(rig.network, `open:${id}`);
+    return done({ id: 'loop-closed', subject: id });
+  },
+};
+
+function isTaken({ desk }: Rig, { id, kind }: LeakPlace): boolean {
+  return kind === 'port' && Object.values(desk.hoses).some(({ port }) => port === id);
+}

@@ -1,0 +1,112 @@
+/** Undoing the loop: what leaves is booked by its cause, air and water come in, a part takes its oil along. */
+import { describe, expect, it } from 'vitest';
+import { assemblePlant } from '../../src/plant/assemblePlant';
+import { buildPlant, type PlantOptions } from '../../src/plant/buildPlant';
+import type { Command, PlantEvent } from '../../src/plant/commandSpecs';
+import { makeExecutive } from '../../src/plant/executive';
+import type { Plant } from '../../src/plant/plantPort';
+
+const HATCHBACK: PlantOptions = {
+  vehicleId: 'hatchback',
+  refrigerant: 'R-134a',
+  chargeKg: 0.48,
+  start: 'equalised',
+  weather: { temperatureK: 298.15, relativeHumidity: 0.6, pressurePa: 101_325 },
+  faults: [],
+  bench: { hoses: ['charging'], cans: [] },
+  seed: 2,
+};
+
+function run(plant: Plant, seconds: number): void {
+  for (let i = 0; i < seconds * 50; i++) plant.advance();
+}
+
+function give(plant: Plant, ...commands: Command[]): PlantEvent[] {
+  return commands.flatMap((command) => {
+    const outcome = plant.apply(command);
+    if (!outcome.ok) throw new Error(`${command.do}: ${outcome.reason}`);
+    return outcome.events;
+  });
+}
+
+const value = (plant: Plant, id: string): number => plant.value(plant.signalIndex(id));
+
+describe('a full loop undone', () => {
+  it('blows out its charge, which is booked to the joint, with its warming', () => {
+    const plant = buildPlant(HATCHBACK);
+    const events = give(plant, { do: 'open-loop', part: 'drier' });
+    expect(events.map(({ id }) => id)).toEqual(['loop-opened', 'opened-under-pressure']);
+    run(plant, 120);
+    const opened = value(plant, 'vented.openedKg');
+    expect(opened).toBeGreaterThan(0.3);
+    expect(opened).toBeCloseTo(plant.books().ventedKg, 9);
+    // GWP of R-134a, 1,430: IPCC, fourth assessment report
+    expect(value(plant, 'vented.co2Kg')).toBeCloseTo(1430 * plant.books().ventedKg, 6);
+    expect(plant.books().massErrorRelative).toBeLessThan(1e-12);
+    expect(plant.books().energyErrorRelative).toBeLessThan(1e-10);
+  });
+});
+
+describe('an empty loop undone', () => {
+  const EMPTY: PlantOptions = { ...HATCHBACK, chargeKg: 0, start: 'evacuated' };
+  const evacuated = (): Plant => buildPlant(EMPTY);
+
+  it('fills with air at once, and with water by the hour', () => {
+    const parts = assemblePlant(EMPTY);
+    const plant = makeExecutive(parts);
+    give(plant, { do: 'open-loop', part: 'drier' });
+    run(plant, 30);
+    expect(value(plant, 'highSide.pressurePa')).toBeGreaterThan(95_000);
+    const { network, loop } = parts.car;
+    const water = (): number => network.massKg(loop.high, 'water') + network.massKg(loop.low, 'water');
+    const soon = water();
+    run(plant, 180);
+    // 60 % damp at 25 °C is 0.014 kg of water in a cubic metre
+    expect((water() - soon) / 180).toBeGreaterThan(1e-8);
+    expect(plant.books().massErrorRelative).toBeLessThan(1e-12);
+    give(plant, { do: 'close-loop', part: 'drier' });
+  });
+
+  it('is undone before a part of it is changed, with the engine off, and the part takes its oil along', () => {
+    const plant = evacuated();
+    expect(plant.apply({ do: 'replace', part: 'drier' })).toMatchObject({ reason: 'refusal.loopShut' });
+    give(plant, { do: 'engine', rpm: 900 });
+    expect(plant.apply({ do: 'open-loop', part: 'drier' })).toMatchObject({ reason: 'refusal.engineRuns' });
+    give(plant, { do: 'engine', rpm: 0 }, { do: 'open-loop', part: 'compressor' });
+    const oil = give(plant, { do: 'replace', part: 'compressor' }).find(({ id }) => id === 'oil-in-part');
+    expect(oil?.quantity).toBeGreaterThan(0.02);
+    expect(oil?.quantity).toBeLessThan(0.06);
+    expect(plant.apply({ do: 'replace', part: 'fan' }).ok).toBe(true);
+  });
+
+  it('comes back from a snapshot with its joints undone', () => {
+    const plant = evacuated();
+    give(plant, { do: 'open-loop', part: 'drier' });
+    run(plant, 5);
+    const kept = plant.snapshot();
+    run(plant, 30);
+    const hash = plant.stateHash();
+    plant.restore(kept);
+    run(plant, 30);
+    expect(plant.stateHash()).toBe(hash);
+  });
+});
+
+describe('what got to the air', () => {
+  it('is told by its cause: a hose let go sprays, an end cracked purges', () => {
+    const plant = buildPlant(HATCHBACK);
+    const port = 'port-b';
+    give(plant, { do: 'cap', port, to: 'off' }, { do: 'couple', hose: 'charging', port, route: '' });
+    give(plant, { do: 'coupler', hose: 'charging', to: 'open' });
+    run(plant, 5);
+    give(plant, { do: 'purge', hose: 'charging', to: 'open' });
+    run(plant, 3);
+    give(plant, { do: 'purge', hose: 'charging', to: 'shut' }, { do: 'uncouple', hose: 'charging' });
+    run(plant, 5);
+    const [purged, sprayed] = [value(plant, 'vented.purgeKg'), value(plant, 'vented.sprayKg')];
+    expect(purged).toBeGreaterThan(1e-4);
+    expect(sprayed).toBeGreaterThan(1e-5);
+    expect(purged + sprayed).toBeCloseTo(plant.books().ventedKg, 12);
+    expect(value(plant, 'vented.otherKg')).toBeCloseTo(0, 12);
+  });
+});
