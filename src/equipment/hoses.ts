@@ -3,6 +3,7 @@
  * hose of the gauge set, a place for a can's tap at the other. Bore 4.8 mm; lengths as usual in service (SAE J2196
  * hoses are 0.9 to 1.8 m). The charging hose has the low-side coupler only, which is what keeps it off the high side.
  */
+import type { Bore } from '../loop/networkTypes';
 import type { FittingId } from './fittings';
 import type { GaugeId } from './instruments';
 
@@ -31,6 +32,9 @@ export const hoseSpecs: Readonly<Record<HoseId, HoseSpec>> = {
 export function hoseVolumeM3(spec: HoseSpec): number {
   return QUARTER_PI * BORE_M * BORE_M * spec.lengthM;
 }
+
+/** The hose's own length, which slows gas under vacuum. */
+export const boreOf = ({ lengthM }: HoseSpec): Bore => ({ diameterM: BORE_M, lengthM });
 
 /** Depressed port core behind a coupler, flow area times discharge coefficient. Common practice, no source. */
 export const CORE_CDA_M2 = 2.2e-6;

@@ -26,7 +26,7 @@ export const shareSpec = (id: string): InstrumentSpec => ({
   id,
   minimum: 0,
   maximum: 1,
-  resolution: 0.001,
+  resolution: 0.005,
   lagS: 0,
-  offsetSpread: 0.002,
+  offsetSpread: 0.001,
 });

@@ -34,6 +34,6 @@ export const RECOVERY_TANK = {
   stillWPerK: 4,
   fannedWPerK: 60,
   mostLiquidShare: 0.8,
-  /** Share by mass of air or of a foreign gas from which the tank counts as contaminated [guess]. */
-  contaminatedShare: 0.005,
+  /** Shares by mass from which the tank counts as contaminated [guess]: 0.1 % of air is 15 to 25 kPa over the line. */
+  contaminatedShare: { air: 0.001, foreign: 0.005 },
 } as const;

@@ -96,6 +96,7 @@ export function CanRows(props: { readonly session: SessionModel; readonly canId:
               { value: 'hand' as const, label: word('panels.can.hand') },
               { value: 'scale' as const, label: word('panels.can.scale') },
               { value: 'mat' as const, label: word('panels.can.mat') },
+              { value: 'bath' as const, label: word('panels.can.bath') },
             ]}
             value={one().place}
             onChoose={(at) => props.session.send({ do: 'place', can: props.canId, at })}

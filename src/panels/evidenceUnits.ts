@@ -13,7 +13,7 @@ const DIFFERENCE = /superheat|subcooling/i;
 export function writerOf(units: DisplayUnits): WriteQuantity {
   return (quantity) => {
     const { source, value, unit } = quantity;
-    if (unit === 'Pa')
+    if (unit === 'Pa' && !/absolutePressure/.test(source))
       return inWords(writePressure(value, units.pressure, /high/i.test(source) ? 'high' : 'low'));
     if (unit === 'kg') return inWords(writeMass(value, units.mass));
     if (unit === 'K' && !DIFFERENCE.test(source))

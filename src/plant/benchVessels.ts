@@ -13,7 +13,7 @@ export interface DayAir {
 }
 
 /** Specific gas constant of air, J/(kg K): 8.314 J/(mol K) over 0.028966 kg/mol. */
-const AIR_J_PER_KG_K = 287.05;
+export const AIR_J_PER_KG_K = 287.05;
 /** Rubber hose: wall and what it takes from the air round it, per metre. Estimates, no source. */
 const HOSE_WALL_J_PER_K_M = 120;
 const HOSE_OUTSIDE_W_PER_K_M = 0.8;

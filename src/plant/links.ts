@@ -1,6 +1,6 @@
 /** Joining and parting two places of the network with a valve that a person works. */
 import type { Network } from '../loop/network';
-import { type Port, ROOM, type VesselIndex } from '../loop/networkTypes';
+import { type Bore, type Port, ROOM, type VesselIndex } from '../loop/networkTypes';
 
 /** Joins two ports with a valve of this area, or sets the valve that is there to `opening` (0..1). */
 export function joinVessels(
@@ -10,10 +10,11 @@ export function joinVessels(
   to: Port,
   areaM2: number,
   opening = 1,
+  bore?: Bore,
 ): void {
   const there = network.linkNamed(id);
   if (there >= 0) network.setOpening(there, opening);
-  else network.addLink({ kind: 'valve', id, from, to, areaM2, opening });
+  else network.addLink({ kind: 'valve', id, from, to, areaM2, opening, ...(bore ? { bore } : {}) });
 }
 
 /** Opens a vessel's first cell to the air. */

@@ -2,12 +2,39 @@
  * The instruments with what they show: one lagged value each, in one small array. Truth comes in as numbers the executive
  * has read from the network; NaN means nothing is there to feel.
  */
+
+import { shareSpec } from '../equipment/identifier';
 import { follow, type Instrument, type InstrumentSpec, makeInstrument, shown } from '../equipment/instrument';
-import { airThermometerSpec, gaugeSpecs, lineThermometerSpec, scaleSpec } from '../equipment/instruments';
+import {
+  airThermometerSpec,
+  gaugeSpecs,
+  lineThermometerSpec,
+  micronGaugeSpec,
+  oilBottleSpec,
+  scaleSpec,
+  tankScaleSpec,
+} from '../equipment/instruments';
+import type { ToolId } from '../equipment/tools';
 import { STEP_S } from './stepTime';
 
 /** Order of the instruments in the array of lagged values. */
-export const CHANNELS = ['charging-gauge', 'low-gauge', 'high-gauge', 'air', 'line', 'scale'] as const;
+export const CHANNELS = [
+  'charging-gauge',
+  'low-gauge',
+  'high-gauge',
+  'air',
+  'line',
+  'scale',
+  'micron-gauge',
+  'recovery-scale',
+  'charging-scale',
+  'drained-oil',
+  'gas-r134a',
+  'gas-r12',
+  'gas-r1234yf',
+  'gas-hydrocarbon',
+  'gas-air',
+] as const;
 export type Channel = (typeof CHANNELS)[number];
 
 const SPECS: Readonly<Record<Channel, InstrumentSpec>> = {
@@ -17,6 +44,28 @@ const SPECS: Readonly<Record<Channel, InstrumentSpec>> = {
   air: airThermometerSpec,
   line: lineThermometerSpec,
   scale: scaleSpec,
+  'micron-gauge': micronGaugeSpec,
+  'recovery-scale': tankScaleSpec('recovery-scale'),
+  'charging-scale': tankScaleSpec('charging-scale'),
+  'drained-oil': oilBottleSpec,
+  'gas-r134a': shareSpec('gas-r134a'),
+  'gas-r12': shareSpec('gas-r12'),
+  'gas-r1234yf': shareSpec('gas-r1234yf'),
+  'gas-hydrocarbon': shareSpec('gas-hydrocarbon'),
+  'gas-air': shareSpec('gas-air'),
+};
+
+/** Which tool on the bench a channel belongs to. */
+export const CHANNEL_TOOLS: Readonly<Record<string, ToolId>> = {
+  'micron-gauge': 'micron-gauge',
+  'recovery-scale': 'recovery-machine',
+  'charging-scale': 'charging-tank',
+  'drained-oil': 'recovery-machine',
+  'gas-r134a': 'identifier',
+  'gas-r12': 'identifier',
+  'gas-r1234yf': 'identifier',
+  'gas-hydrocarbon': 'identifier',
+  'gas-air': 'identifier',
 };
 
 export interface Panel {

@@ -1,7 +1,12 @@
 /** What each instrument has to feel, in the order of `CHANNELS` (panel.ts); NaN where it touches nothing. */
 
+import { CHARGING_TANK } from '../equipment/chargingTank';
 import type { HoseId } from '../equipment/hoses';
+import { NAMED_GASES } from '../equipment/identifier';
 import { CLAMP_AIR_SHARE } from '../equipment/instruments';
+import { OIL_INJECTOR } from '../equipment/oilInjector';
+import { RECOVERY_TANK } from '../equipment/recoveryMachine';
+import { SPECIES, type VesselIndex } from '../loop/networkTypes';
 import type { PlantParts } from './assemblePlant';
 import { placeNamed } from './linePlaces';
 
@@ -14,7 +19,32 @@ export function readTruth(parts: PlantParts): Float64Array {
   truth[3] = airTemperatureK(parts);
   truth[4] = lineTemperatureK(parts);
   truth[5] = onScaleKg(parts);
+  readTools(parts, truth);
   return truth;
+}
+
+const FIRST_GAS = 10;
+
+function readTools(parts: PlantParts, truth: Float64Array): void {
+  const { car, hoses, desk, toolVessels } = parts;
+  const { devices, sample } = desk.service;
+  const onto = devices['micron-gauge']?.onto;
+  const hose = onto ? hoses.get(onto) : undefined;
+  truth[6] = hose ? car.network.pressurePa(hose.vessel) : Number.NaN;
+  const { recoveryTank, chargingTank, separator } = toolVessels;
+  truth[7] = tankKg(parts, recoveryTank, RECOVERY_TANK.tareKg);
+  truth[8] = tankKg(parts, chargingTank, CHARGING_TANK.tareKg);
+  truth[9] = separator < 0 ? Number.NaN : car.network.massKg(separator, 'oil') / OIL_INJECTOR.oilKgPerM3;
+  for (let i = 0; i < NAMED_GASES.length; i++)
+    truth[FIRST_GAS + i] = sample.shares === null ? Number.NaN : sample.shares[NAMED_GASES[i]];
+}
+
+/** Tank with all that is in it. */
+function tankKg({ car }: PlantParts, vessel: VesselIndex, tareKg: number): number {
+  if (vessel < 0) return Number.NaN;
+  let kg = tareKg;
+  for (const species of SPECIES) kg += car.network.massKg(vessel, species);
+  return kg;
 }
 
 function gaugePressurePa({ car, hoses, options }: PlantParts, id: HoseId): number {

@@ -76,6 +76,8 @@ export interface SessionView {
   readonly ports: readonly PortView[];
   readonly hoses: readonly HoseView[];
   readonly cans: readonly CanView[];
+  /** Service tools that go on a hose. */
+  readonly devices: readonly DeviceView[];
   readonly sheetsRead: readonly string[];
   /** Latest first; for the status line and for `sit`. */
   readonly happened: readonly Happening[];
@@ -118,7 +120,12 @@ export interface CanView {
   readonly onto: string | null;
   readonly valveSixteenths: number;
   readonly tiltDeg: number;
-  readonly place: 'hand' | 'scale' | 'mat';
+  readonly place: 'hand' | 'scale' | 'mat' | 'bath';
+}
+
+export interface DeviceView {
+  readonly id: string;
+  readonly onto: string | null;
 }
 
 export interface Happening extends PlantEvent {

@@ -15,7 +15,8 @@ export interface JobBook {
   hosePorts: Record<string, string>;
   routes: Record<string, string[]>;
   canInlets: Record<string, string>;
-  canPlaces: Record<string, 'hand' | 'scale' | 'mat'>;
+  canPlaces: Record<string, 'hand' | 'scale' | 'mat' | 'bath'>;
+  devicePlaces: Record<string, string>;
   probes: { air: string | null; line: string | null };
   decisions: string[];
   causes: string[];
@@ -43,6 +44,7 @@ export function emptyBook(): JobBook {
     routes: {},
     canInlets: {},
     canPlaces: {},
+    devicePlaces: {},
     probes: { air: null, line: null },
     decisions: [],
     causes: [],
@@ -116,7 +118,13 @@ const bookkeepers: { readonly [Id in Command['do']]?: Bookkeeper } = {
     delete book.canInlets[text('can')];
   },
   place: (book, _, text) => {
-    book.canPlaces[text('can')] = text('at') as 'hand' | 'scale' | 'mat';
+    book.canPlaces[text('can')] = text('at') as 'hand' | 'scale' | 'mat' | 'bath';
+  },
+  attach: (book, _, text) => {
+    book.devicePlaces[text('device')] = text('onto');
+  },
+  detach: (book, _, text) => {
+    delete book.devicePlaces[text('device')];
   },
   'probe-air': (book, _, text) => {
     book.probes.air = text('at');

@@ -17,6 +17,7 @@ export function sessionView(job: SessionJob, run: SessionRun, mode: Mode): Sessi
     ports: idsOf(run, 'cap', 'on').map((id) => portView(run, id)),
     hoses: idsOf(run, 'hose', 'coupled').map((id) => hoseView(run, id)),
     cans: idsOf(run, 'can', 'valveSixteenths').map((id) => canView(run, id)),
+    devices: idsOf(run, 'device', 'attached').map((id) => ({ id, onto: run.book.devicePlaces[id] ?? null })),
     sheetsRead: [...book.sheetsRead],
     happened: book.happened.map((one) => toldEvent(one, mode)),
     stopped: book.stopped,

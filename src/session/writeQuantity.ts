@@ -8,8 +8,13 @@ export type WriteQuantity = (quantity: {
   readonly unit: string;
 }) => string;
 
-/** kPa (gauge where the name says so), °C, K, g, rpm, kW. */
+/** kPa (gauge where the name says so), micron for a vacuum gauge, °C, K, g, mL, %, rpm, kW. */
 export const writeMetric: WriteQuantity = ({ source, value, unit }) => {
+  if (unit === 'Pa abs' || (unit === 'Pa' && /absolutePressure/.test(source)))
+    return formatQuantity(value, 'micron', 1);
+  if (unit === 'share' || (unit === '1' && /Share$/.test(source)))
+    return formatQuantity(value, 'percent', 0.1);
+  if (unit === 'm3') return formatQuantity(value, 'mL', 1);
   if (unit === 'Pa') return formatQuantity(value, 'kPa', 1);
   if (unit === 'kg') return formatQuantity(value, 'g', 1);
   if (unit === 'K') return formatQuantity(value, /superheat|subcooling/i.test(source) ? 'K' : 'degC', 0.1);

@@ -31,6 +31,7 @@ export const DISPLAY_UNITS = {
   g: { factor: KG_PER_GRAM, symbol: 'g' },
   kg: { factor: 1, symbol: 'kg' },
   oz: { factor: KG_PER_OUNCE, symbol: 'oz' },
+  mL: { factor: 1e-6, symbol: 'mL' },
   rpm: { factor: 1 / 60, symbol: 'rpm' },
   percent: { factor: 0.01, symbol: '%' },
   s: { factor: 1, symbol: 's' },

@@ -1,6 +1,8 @@
 /** The small can: screwed on, valve, tilt, shaking, and where it stands. Its inside is a vessel of the network. */
 import {
+  BATH_TEMPERATURE_K,
   CAN_AIR_UA_W_PER_K,
+  CAN_BATH_UA_W_PER_K,
   CAN_HAND_UA_W_PER_K,
   CAN_VALVE_CDA_M2,
   HAND_TEMPERATURE_K,
@@ -9,6 +11,7 @@ import {
 import type { HoseId } from '../../equipment/hoses';
 import type { Command, PlantEvent } from '../commandSpecs';
 import type { CanOnDesk, Place } from '../desk';
+import { inletTaken } from '../inlets';
 import { dropLink, joinVessels } from '../links';
 import { done, type Rig, type RigCan, refuse } from '../rig';
 import { STEP_S } from '../stepTime';
@@ -18,9 +21,9 @@ export const charge = {
     const { can, state } = find(rig, command);
     const onto = String(command.onto) as HoseId;
     if (state.onto) return refuse('canTapped');
-    if (Object.values(rig.desk.cans).some((other) => other.onto === onto)) return refuse('tapTaken');
     const hose = rig.hoses.get(onto);
     if (!hose?.spec.takesCan) return refuse('noTap');
+    if (inletTaken(rig, onto)) return refuse('tapTaken');
     state.onto = onto;
     joinCan(rig, can, state);
     return done({ id: 'can-tapped', subject: can.spec.id });
@@ -81,15 +84,18 @@ export const charge = {
     if (at === 'scale' && state.tiltDeg > 0 && state.tiltDeg < 180) return refuse('leansOnScale');
     if (at === 'scale' || state.place === 'scale') rig.unsettle('scale');
     state.place = at;
-    const inHand = at === 'hand';
-    const [surroundK, conductance] = inHand
-      ? [HAND_TEMPERATURE_K, CAN_HAND_UA_W_PER_K]
-      : [rig.ambientK, CAN_AIR_UA_W_PER_K];
+    const [surroundK, conductance] = aroundCan(rig, at);
     rig.network.setSurroundings(can.vessel, 0, surroundK, conductance);
-    if (!inHand) rig.network.setShaking(can.vessel, 0);
+    if (at !== 'hand') rig.network.setShaking(can.vessel, 0);
     return done({ id: 'can-placed', subject: can.spec.id });
   },
 };
+
+/** Temperature round a can and conductance to it. */
+function aroundCan({ ambientK }: Rig, at: Place): readonly [number, number] {
+  if (at === 'hand') return [HAND_TEMPERATURE_K, CAN_HAND_UA_W_PER_K];
+  return at === 'bath' ? [BATH_TEMPERATURE_K, CAN_BATH_UA_W_PER_K] : [ambientK, CAN_AIR_UA_W_PER_K];
+}
 
 function joinCan(rig: Rig, can: RigCan, state: CanOnDesk): void {
   const id = `can:${can.spec.id}`;

@@ -4,6 +4,7 @@
  */
 import { fit } from '../../equipment/fittings';
 import {
+  boreOf,
   CORE_CDA_M2,
   type HoseId,
   MANIFOLD_CDA_M2,
@@ -97,7 +98,7 @@ export const connect = {
       { vessel: hose.vessel, ...bulk },
       { vessel: utility.vessel, ...bulk },
     ];
-    joinVessels(rig.network, id, from, to, MANIFOLD_CDA_M2, turn / 16);
+    joinVessels(rig.network, id, from, to, MANIFOLD_CDA_M2, turn / 16, boreOf(hose.spec));
     if (turn === 0) dropLink(rig.network, id);
     return done({ id: turn > 0 ? 'manifold-opened' : 'manifold-shut', subject: side });
   },

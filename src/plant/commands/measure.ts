@@ -12,7 +12,20 @@ const HOSE_OF: Readonly<Record<GaugeId, 'charging' | 'gauge-low' | 'gauge-high'>
 /** A gauge further than this from zero is not at rest: zeroing it would hide a pressure. */
 const ZERO_REACH_PA = 60_000;
 
-const UNIT_OF: Readonly<Record<string, string>> = { air: 'K', line: 'K', scale: 'kg' };
+const UNIT_OF: Readonly<Record<string, string>> = {
+  air: 'K',
+  line: 'K',
+  scale: 'kg',
+  'micron-gauge': 'Pa abs',
+  'recovery-scale': 'kg',
+  'charging-scale': 'kg',
+  'drained-oil': 'm3',
+  'gas-r134a': 'share',
+  'gas-r12': 'share',
+  'gas-r1234yf': 'share',
+  'gas-hydrocarbon': 'share',
+  'gas-air': 'share',
+};
 
 export const measure = {
   zero(rig: Rig, command: Command) {

@@ -9,6 +9,7 @@ import type { QuantityKind } from '../../units/unitTable';
 const BARE = new Set(['1', 'rpm', '1/min']);
 const KINDS: Readonly<Record<string, QuantityKind>> = {
   kg: 'mass',
+  m3: 'volume',
   s: 'time',
   W: 'power',
   'kg/s': 'massFlow',

@@ -6,6 +6,7 @@
  */
 import type { PlanLine, RepeatedLines, SingleLine } from '../../../shared/schema/plan';
 import { WAITS, type Wait } from '../../../shared/schema/waits';
+import { DEVICE_IDS } from '../../equipment/tools';
 import type { ArgSpec, Command, CommandId } from '../../plant/commandSpecs';
 import { parseQuantity } from '../../units/quantity';
 import { STEPS_PER_SECOND } from '../clock';
@@ -45,9 +46,12 @@ export function readPlanLine(line: SingleLine): PlanReading {
 /** The same for one line of text; waits may be any whole number of steps here. */
 export function readWords(text: string): PlanReading {
   const [first = '', ...rest] = text.trim().split(/\s+/);
-  if (first === 'run-on' || first === 'run') return readWait(rest.join(' '));
+  if (first === 'run-on' || (first === 'run' && !isDevice(rest[0]))) return readWait(rest.join(' '));
   return checked(commandOf(first, rest));
 }
+
+/** "run vacuum-pump on" is a command, "run 10 s" and "run until something happens" are waits. */
+const isDevice = (word = ''): boolean => (DEVICE_IDS as readonly string[]).includes(word);
 
 function readWait(text: string): PlanReading {
   if (text === UNTIL || text === '') return { act: waitAct(UNTIL, 1) };
