@@ -1,6 +1,8 @@
 /** After each step: sums, highest values, and the events the model brought about by itself. */
+import { hasClutch } from '../loop/car/coolingAsked';
 import type { PlantParts } from './assemblePlant';
 import type { PlantEvent } from './commandSpecs';
+import { noteCompressor } from './noteCompressor';
 import { STEP_S } from './stepTime';
 import { CLUTCH_RING, CLUTCH_RING_AT, TALLY } from './tally';
 
@@ -27,9 +29,12 @@ export function keepTally(parts: PlantParts, events: PlantEvent[]): void {
   noteTrip(parts, gaugePa, events);
   noteRelief(parts, gaugePa, events);
   noteSlug(parts, events);
+  noteCompressor(parts, events);
 }
 
+/** Where there is a clutch to hear. */
 function noteClutch({ car, tally }: PlantParts, events: PlantEvent[]): void {
+  if (!hasClutch(car.vehicle)) return;
   const clutchIn = car.number('clutchIn');
   if (clutchIn === tally[TALLY.clutchIn]) return;
   tally[TALLY.clutchIn] = clutchIn;

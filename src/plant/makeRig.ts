@@ -35,7 +35,10 @@ export function makeRig(parts: PlantParts): Rig {
       const trim = TRIM_OF[channel as Channel];
       return shownOn(panel, index, trim ? desk.trims[trim] : 0);
     },
-    repair: (part) => faults.repair(part),
+    repair(part) {
+      faults.repair(part);
+      car.renew(part);
+    },
     injectDye(kg, vessel) {
       car.network.bringIn(vessel, 'oil', kg);
       tally[SEARCH.dyeKg] += kg;

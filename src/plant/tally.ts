@@ -38,4 +38,11 @@ export const SEARCH = {
   dyeOut: SEARCH_AT + 5,
 } as const;
 export const MOST_PLACES = 64;
-export const TALLY_COUNT = SEARCH.dyeOut + MOST_PLACES;
+const COMPRESSOR_AT = SEARCH.dyeOut + MOST_PLACES;
+/** What has been told of the compressor: damage as a whole, its thermal switch, and damage by each of four causes. */
+export const COMPRESSOR = {
+  wear: COMPRESSOR_AT,
+  thermalOpen: COMPRESSOR_AT + 1,
+  wearTold: COMPRESSOR_AT + 2,
+} as const;
+export const TALLY_COUNT = COMPRESSOR.wearTold + 4;

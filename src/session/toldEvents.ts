@@ -21,6 +21,7 @@ const SUBJECT_HIDDEN: ReadonlySet<string> = new Set([
   'tank-open-to',
   'oil-injected',
   'tank-contaminated',
+  'compressor-damaged',
 ]);
 
 export function toldEvent<Told extends PlantEvent>(event: Told, mode: Mode): Told {

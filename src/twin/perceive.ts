@@ -54,6 +54,7 @@ function car(say: Say, senses: Senses, write: WriteQuantity): void {
     step: String(senses.value('blower.speed')),
   });
   say(senses.isOn('clutch.turning') ? 'twin.car.clutchTurns' : 'twin.car.clutchStands');
+  compressor(say, senses);
   for (const fan of senses.idsOf('fan', 'turning')) {
     const isTurning = senses.isOn(`fan.${fan}.turning`);
     say(isTurning ? 'twin.car.fanTurns' : 'twin.car.fanStands', { fan: nameOf(fan) });
@@ -62,6 +63,15 @@ function car(say: Say, senses: Senses, write: WriteQuantity): void {
   say(senses.isOn('door.open') ? 'twin.car.doorOpen' : 'twin.car.doorShut');
   say(senses.isOn('windows.open') ? 'twin.car.windowsOpen' : 'twin.car.windowsShut');
   say(senses.isOn('air.recirculated') ? 'twin.car.airRecirculated' : 'twin.car.airFresh');
+}
+
+function compressor(say: Say, senses: Senses): void {
+  const hub = senses.value('clutch.hubSpeedRatio');
+  if (hub > 0 && hub < 1) say('twin.car.hubSlower', { eighths: String(8 * hub) });
+  if (senses.isOn('clutch.squealing')) say('twin.car.squeals');
+  if (senses.isOn('clutch.smelling')) say('twin.car.smells');
+  if (senses.isOn('compressor.knocking')) say('twin.car.knocks');
+  if (senses.isOn('compressor.rattling')) say('twin.car.rattles');
 }
 
 function ports(say: Say, view: SessionView): void {

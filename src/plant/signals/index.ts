@@ -1,6 +1,8 @@
 /** Every signal of a plant, in a fixed order: readings, cues, controls, truth. */
 import type { PlantParts } from '../assemblePlant';
 import type { Rig } from '../rig';
+import { compressorCues } from './compressorCues';
+import { compressorTruth } from './compressorTruth';
 import { controlSignals } from './controls';
 import { cueSignals } from './cues';
 import { readingSignals } from './readings';
@@ -13,9 +15,11 @@ export function makeSignals(parts: PlantParts, rig: Rig): readonly Signal[] {
   return [
     ...readingSignals(rig),
     ...cueSignals(parts),
+    ...compressorCues(parts),
     ...controlSignals(parts),
     ...toolSignals(parts),
     ...searchSignals(parts),
     ...truthSignals(parts),
+    ...compressorTruth(parts),
   ];
 }

@@ -34,5 +34,8 @@ export const eventIds: readonly string[] = [
     'high-pressure-trip',
     'relief-opened',
     'liquid-slug',
+    'compressor-damaged',
+    'compressor-seized',
+    'thermal-trip',
   ],
 ];

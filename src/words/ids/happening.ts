@@ -40,6 +40,9 @@ export interface HappeningWords {
   'happening.hose-caught': never;
   'happening.hose-in-zone': never;
   'happening.liquid-slug': never;
+  'happening.compressor-damaged': never;
+  'happening.compressor-seized': never;
+  'happening.thermal-trip': never;
   'happening.noted': never;
   'happening.decided': never;
   'happening.diagnosed': never;

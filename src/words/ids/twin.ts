@@ -10,6 +10,11 @@ export interface TwinWords {
   'twin.car.acOff': 'step';
   'twin.car.clutchTurns': never;
   'twin.car.clutchStands': never;
+  'twin.car.hubSlower': 'eighths';
+  'twin.car.squeals': never;
+  'twin.car.smells': never;
+  'twin.car.knocks': never;
+  'twin.car.rattles': never;
   'twin.car.fanTurns': 'fan';
   'twin.car.fanStands': 'fan';
   'twin.car.hisses': never;
