@@ -1,6 +1,7 @@
 /**
  * Dust and leaves sit on the coil itself: a share of its air is gone, down to a seventh [guess], and what is under the dirt
- * cools less. What comes out is colder, but little. Signs: vehicle service text; vent and the high side are not scored.
+ * cools less. What comes out is colder, but little. The mean of the low side rises again a little once the clutch cycles.
+ * Signs: vehicle service text; the vent is not scored.
  */
 import type { Fault } from './fault';
 

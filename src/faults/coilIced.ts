@@ -2,7 +2,8 @@
  * What keeps the coil from freezing lets go too late: the fin thermostat, or the switch on the low side of a car without
  * one, by up to 9 K on the coil [guess]. A switch feels that as 8.6 kPa a kelvin (R-134a between -10 and -5 degC, saturation
  * tables). On a hot day with a wet coil nothing is to be seen; on a mild one frost grows until no air passes, and thaws on
- * stopping. Signs: service text on evaporators.
+ * stopping. A sound car cycles then, so means of the high side stand higher until little air is left. Signs: service text on
+ * evaporators.
  */
 import type { Fault } from './fault';
 

@@ -1,6 +1,6 @@
 /**
- * The motor of the main fan is worn, or its feed has a bad joint: it turns, at a share of its speed, down to a third. An
- * eye that sees it turn passes it by. Signs: common trade expectation, no source. Range [guess].
+ * The fans' common feed has a burnt contact, in the relay or at the main fan's plug: they turn, at a share of their speed,
+ * down to a third. An eye that sees them turn passes it by. Signs: common trade expectation, no source. Range [guess].
  */
 import type { Fault } from './fault';
 
@@ -10,8 +10,12 @@ export const condenserFanSlow: Fault = {
   id: 'condenser-fan-slow',
   applies: ({ condenserAir }) => condenserAir.fans.length > 0,
   quantity: { name: 'fanSpeedShare', unit: '1', at: (severity) => 1 - MOST_LOST * severity },
-  parameters: (severity) => ({ fanHealth0: 1 - MOST_LOST * severity }),
-  clearedBy: ['fan'],
+  parameters: (severity) => ({
+    fanHealth0: 1 - MOST_LOST * severity,
+    fanHealth1: 1 - MOST_LOST * severity,
+    fanHealth2: 1 - MOST_LOST * severity,
+  }),
+  clearedBy: ['fan', 'fan-relay'],
   excludes: ['condenser-fan-dead'],
   signs: {
     severity: 1,

@@ -27,6 +27,11 @@ export interface BayWords {
   'bay.part.pressure-switch': never;
   'bay.part.cycling-switch': never;
   'bay.part.label': never;
+  'bay.part.cabin-filter': never;
+  'bay.part.blower': never;
+  'bay.part.blend-door': never;
+  'bay.part.thermostat': never;
+  'bay.part.fan-relay': never;
   'bay.line.suction': never;
   'bay.line.liquid': never;
   'bay.line.drier-in': never;

@@ -32,6 +32,11 @@ export interface NameWords {
   'name.part.txv': never;
   'name.part.washer': never;
   'name.part.vac': never;
+  'name.part.cabin-filter': never;
+  'name.part.blower': never;
+  'name.part.blend-door': never;
+  'name.part.thermostat': never;
+  'name.part.fan-relay': never;
   'name.line.suction': never;
   'name.line.liquid': never;
   'name.line.discharge': never;

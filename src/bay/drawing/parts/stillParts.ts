@@ -5,6 +5,7 @@
 import type { Part } from '../../../layout/layout';
 import type { Drawing } from '../record';
 import { accumulator } from './accumulator';
+import { blowerHousing, filterLid, plugBox } from './airParts';
 import { battery } from './battery';
 import { beltFront } from './beltFront';
 import { beltSide } from './beltSide';
@@ -33,6 +34,7 @@ const drawings: Readonly<Record<string, (part: Part) => Drawing>> = {
   'belt-front': beltFront,
   'belt-side': beltSide,
   block,
+  'blower-housing': blowerHousing,
   booster,
   'clutch-front': () => [],
   'compressor-front': compressorFront,
@@ -44,12 +46,14 @@ const drawings: Readonly<Record<string, (part: Part) => Drawing>> = {
   'engine-along': engineAlong,
   'evaporator-case': evaporatorCase,
   'fan-electric': fanShroud,
+  'filter-lid': filterLid,
   flange,
   fusebox,
   grommet,
   label: () => [],
   oilfilter,
   orifice,
+  'plug-box': plugBox,
   radiator,
   starter,
   strut,
