@@ -57,7 +57,9 @@ export function readBooks(core: NetworkCore): NetworkBooks {
   const vented = bySpecies((s) => totals[TOTAL.ventedKg + s]);
   const massErrors = bySpecies((s) => {
     const name = SPECIES[s];
-    return shareOf(held[name] + vented[name] - totals[TOTAL.broughtInKg + s], totals[TOTAL.crossedKg + s]);
+    // the cells' mass holds refrigerant and foreign fluid together, so that is what their sum is measured by
+    const crossed = totals[TOTAL.crossedKg + s] + (s === 0 ? totals[TOTAL.crossedKg + FOREIGN] : 0);
+    return shareOf(held[name] + vented[name] - totals[TOTAL.broughtInKg + s], crossed);
   });
   const storedJ = vesselSlots.reduce((sum, v) => sum + storedIn(core, v), 0);
   const heatInJ = totals[TOTAL.heatInJ];

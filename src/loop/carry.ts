@@ -9,7 +9,7 @@
  * not by mixing are [guess].
  */
 import { carryOil } from './compressorOil';
-import { FOREIGN, move, moveSteam, OIL, SEALANT, WATER } from './moveSpecies';
+import { FOREIGN, leftKg, move, moveSteam, OIL, SEALANT, WATER } from './moveSpecies';
 import type { NetworkCore } from './networkCore';
 import { TOTAL } from './networkNumbers';
 
@@ -27,44 +27,48 @@ export function carry(
   airKg: number,
 ): void {
   const { numbers: n, plan } = core;
+  if (taker !== 0) core.massSource[taker] += massKg;
   if (giver === 0) {
     const ratio = n.totals[TOTAL.roomHumidityRatio];
     if (ratio > 0 && airKg > 0) moveSteam(core, giver, taker, (airKg * ratio) / (1 + ratio));
     return;
   }
-  const held = n.held[giver];
-  const foreign = n.extra[FOREIGN - 1][giver];
+  // one link after the other: what has come in this step is mixed with what was there
+  const held = n.held[giver] + core.massSource[giver];
+  core.massSource[giver] -= massKg;
+  const foreign = n.extra[FOREIGN - 1][giver] + core.speciesSource[FOREIGN][giver];
   if (foreign > 0 && held > 0) {
     const share = foreign / held;
-    move(core, FOREIGN, giver, taker, massKg * (share < 1 ? share : 1), foreign);
+    move(core, FOREIGN, giver, taker, massKg * (share < 1 ? share : 1));
   }
-  if (n.extra[WATER - 1][giver] > 0) carryWater(core, giver, taker, massKg, airKg);
+  if (n.extra[WATER - 1][giver] + core.speciesSource[WATER][giver] > 0) {
+    carryWater(core, giver, taker, massKg, airKg, held);
+  }
   if (plan.linkSpecs[l]?.kind === 'compressor' && giver === core.links.fromVessel[l]) {
     carryOil(core, giver, taker, massKg);
     return;
   }
   const liquid = n.liquid[giver];
   if (liquidKg <= 0 || liquid <= 0) return;
-  carryOnLiquid(core, OIL, giver, taker, liquidKg, n.extra[OIL - 1][giver] - n.sump[giver]);
-  carryOnLiquid(core, SEALANT, giver, taker, liquidKg, n.extra[SEALANT - 1][giver]);
+  carryOnLiquid(core, OIL, giver, taker, liquidKg);
+  carryOnLiquid(core, SEALANT, giver, taker, liquidKg);
 }
 
-function carryWater(core: NetworkCore, giver: number, taker: number, massKg: number, airKg: number): void {
+function carryWater(
+  core: NetworkCore,
+  giver: number,
+  taker: number,
+  massKg: number,
+  airKg: number,
+  held: number,
+): void {
   const { numbers: n } = core;
   const steam = n.steam[giver];
   if (steam > 0 && airKg > 0) moveSteam(core, giver, taker, (airKg * steam) / (steam + n.extra[0][giver]));
-  const rest = n.extra[WATER - 1][giver] - steam - n.adsorbed[giver];
-  const held = n.held[giver];
+  const rest = leftKg(core, WATER, giver);
   if (rest <= 0 || held <= 0) return;
   const share = rest / held;
-  move(
-    core,
-    WATER,
-    giver,
-    taker,
-    massKg * (share < MOST_DISSOLVED_WATER ? share : MOST_DISSOLVED_WATER),
-    rest,
-  );
+  move(core, WATER, giver, taker, massKg * (share < MOST_DISSOLVED_WATER ? share : MOST_DISSOLVED_WATER));
 }
 
 function carryOnLiquid(
@@ -73,9 +77,9 @@ function carryOnLiquid(
   giver: number,
   taker: number,
   liquidKg: number,
-  there: number,
 ): void {
+  const there = leftKg(core, species, giver);
   if (there <= 0) return;
   const share = there / core.numbers.liquid[giver];
-  move(core, species, giver, taker, liquidKg * (share < MOST_ON_LIQUID ? share : MOST_ON_LIQUID), there);
+  move(core, species, giver, taker, liquidKg * (share < MOST_ON_LIQUID ? share : MOST_ON_LIQUID));
 }

@@ -36,8 +36,9 @@ export function carryOil(core: NetworkCore, low: number, high: number, massKg: n
   const s = sump / belongs;
   const asked = THROWN_SHARE * massKg * (s < 1 ? s : s + THROWN_OVERFULL * (s - 1));
   const thrown = asked < sump ? asked : sump;
-  n.sump[low] = sump + back - thrown;
-  move(core, OIL, low, high, thrown, oil);
   const sealant = n.extra[SEALANT - 1][low];
-  if (sealant > 0) move(core, SEALANT, low, high, (sealant * thrown) / oil, sealant);
+  if (sealant > 0) move(core, SEALANT, low, high, (sealant * thrown) / oil);
+  n.sump[low] = sump - thrown;
+  move(core, OIL, low, high, thrown);
+  n.sump[low] += back;
 }

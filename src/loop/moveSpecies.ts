@@ -24,16 +24,19 @@ export function moveSteam(core: NetworkCore, giver: number, taker: number, kg: n
   shift(core, WATER, giver, taker, kg);
 }
 
-/** Moves `kg` of a species, at most what is left of the `there` that may go. */
-export function move(
-  core: NetworkCore,
-  species: number,
-  giver: number,
-  taker: number,
-  kg: number,
-  there: number,
-): void {
-  const left = there + Math.min(0, core.speciesSource[species][giver]);
+/** kg of a species that may still go with a flow: not what a desiccant or a compressor holds, nor water vapour. */
+export function leftKg(core: NetworkCore, species: number, giver: number): number {
+  const { numbers: n, steamSource } = core;
+  const left = n.extra[species - 1][giver] + core.speciesSource[species][giver];
+  if (species === OIL) return left - n.sump[giver];
+  if (species !== WATER) return left;
+  const steam = n.steam[giver] + steamSource[giver];
+  return left - n.adsorbed[giver] - (steam > 0 ? steam : 0);
+}
+
+/** Moves `kg` of a species, at most what is left of it. */
+export function move(core: NetworkCore, species: number, giver: number, taker: number, kg: number): void {
+  const left = leftKg(core, species, giver);
   const m = kg < left ? kg : left;
   if (m > 0) shift(core, species, giver, taker, m);
 }

@@ -49,6 +49,8 @@ export interface NetworkCore {
   /** Brought to each vessel in this step, kg: air, water vapour; and species by number (foreign, all water, oil, sealant). */
   readonly airSource: Float64Array;
   readonly steamSource: Float64Array;
+  /** kg of refrigerant that links have brought so far in this step. */
+  readonly massSource: Float64Array;
   readonly speciesSource: readonly Float64Array[];
   /** What links with a fixed flow bring to a one-cell vessel, kg and J, by vessel. */
   readonly fixedMass: Float64Array;
@@ -116,6 +118,7 @@ export function createCore(refrigerant: Refrigerant): NetworkCore {
     },
     airSource: new Float64Array(vessels),
     steamSource: new Float64Array(vessels),
+    massSource: new Float64Array(vessels),
     speciesSource: SPECIES.map(() => new Float64Array(vessels)),
     fixedMass: new Float64Array(vessels),
     fixedHeat: new Float64Array(vessels),

@@ -76,11 +76,16 @@ function prepareOwned(core: NetworkCore, vessel: number, dtS: number): void {
   }
 }
 
-/** The owner's cell already has its share; the other end and the air are booked here. */
+/** The owner's cell already has its share; the other end and the air are booked here: first what comes in, then what goes. */
 function bookOwned(core: NetworkCore, vessel: number, dtS: number): void {
+  bookOwnedWays(core, vessel, 1, dtS);
+  bookOwnedWays(core, vessel, -1, dtS);
+}
+
+function bookOwnedWays(core: NetworkCore, vessel: number, sign: 1 | -1, dtS: number): void {
   const { drive, links, numbers } = core;
   for (const l of core.owned[vessel]) {
-    if (drive.sign[l] === 0) continue;
+    if (drive.sign[l] !== sign) continue;
     const refrigerant = drive.moved[l];
     const ownerIsFrom = links.fromVessel[l] === vessel;
     const far = ownerIsFrom ? links.toVessel[l] : links.fromVessel[l];

@@ -30,6 +30,7 @@ export function takeSpecies(core: NetworkCore, vessel: number): void {
     n.steam[vessel] = steam > free ? free : steam > 0 ? steam : 0;
   }
   steamSource[vessel] = 0;
+  core.massSource[vessel] = 0;
   const oil = n.extra[OIL - 1][vessel];
   if (n.sump[vessel] > oil) n.sump[vessel] = oil;
   readGas(core, vessel);

@@ -1,10 +1,11 @@
 /** A car on which everything can go wrong: two hoses, two cans, an open port and a vacuum pump, joined at random. */
 import { keyedUniform } from '../../numerics/keyedRandom';
 import type { RefrigerantId } from '../../refrigerant/refrigerant';
-import type { Car } from '../car/car';
+import type { Car, CarStart } from '../car/car';
 import { createCar } from '../car/createCar';
 import { vehicleIds, vehicleOf } from '../car/vehicles';
-import { type LinkIndex, type Port, ROOM, type VesselIndex } from '../networkTypes';
+import { FOREIGN_IDS, type ForeignId } from '../foreign';
+import { type Contents, type LinkIndex, type Port, ROOM, type VesselIndex } from '../networkTypes';
 
 export type Draw = (purpose: string) => number;
 
@@ -30,14 +31,18 @@ export function drawer(seed: number): Draw {
 export function buildFuzzCar(draw: Draw): FuzzCar {
   const vehicle = vehicleOf(vehicleIds[Math.floor(draw('vehicle') * vehicleIds.length)]);
   const ambientK = 263.15 + 60 * draw('ambient');
+  const fluid = FLUIDS[Math.floor(draw('fluid') * FLUIDS.length)];
+  const others = FOREIGN_IDS.filter((id) => id !== fluid);
   const car = createCar(vehicle, {
-    refrigerant: FLUIDS[Math.floor(draw('fluid') * FLUIDS.length)],
+    refrigerant: fluid,
     ...startingContents(draw, vehicle.label.charge),
+    ...besides(draw, others[Math.floor(draw('other') * others.length)]),
     ambientK,
     relativeHumidity: draw('humidity'),
     ambientPressurePa: 70000 + 35000 * draw('height'),
     stood: draw('stood') < 0.5 ? 'equalised' : 'soaked',
   });
+  if (car.network.foreign() === null) car.network.setForeign(others[0]);
   return { car, ...joinEquipment(car, ambientK, draw) };
 }
 
@@ -51,10 +56,20 @@ function startingContents(draw: Draw, labelKg: number): { chargeKg: number; airK
   return { chargeKg: labelKg, airKg: 0 };
 }
 
+/** In half of the cars: a foreign fluid, water, too much oil or too little. */
+function besides(draw: Draw, fluid: ForeignId): Pick<CarStart, 'foreign' | 'waterKg' | 'extraOilKg'> {
+  if (draw('besides') < 0.5) return {};
+  return {
+    foreign: { fluid, share: draw('share') },
+    waterKg: draw('wet') < 0.5 ? 0 : 0.03 * draw('water'),
+    extraOilKg: -0.15 + 0.4 * draw('oil'),
+  };
+}
+
 function joinEquipment(car: Car, ambientK: number, draw: Draw): Omit<FuzzCar, 'car'> {
   const { network } = car;
   const hoses = ['hose-a', 'hose-b'].map((id) => addHose(car, id, ambientK));
-  const cans = ['can-a', 'can-b'].map((id) => addCan(car, id, ambientK, draw('can') * 0.4));
+  const cans = ['can-a', 'can-b'].map((id) => addCan(car, id, canContents(ambientK, draw)));
   const at = (vessel: VesselIndex): Port => ({ vessel, cell: 0, height: 'bulk' });
   const ends: readonly (readonly [Port, Port])[] = [
     [{ vessel: cans[0], cell: 0, height: 1 }, at(hoses[0])],
@@ -81,6 +96,22 @@ function joinEquipment(car: Car, ambientK: number, draw: Draw): Omit<FuzzCar, 'c
   return { cans, valves, pump };
 }
 
+/** Refrigerant; and in half of them anything else too. */
+function canContents(temperatureK: number, draw: Draw): Contents {
+  const kg = draw('can') * 0.4;
+  if (draw('mixed') < 0.5) return { temperatureK, refrigerantKg: kg };
+  const share = draw('other') < 0.3 ? 1 : draw('share');
+  return {
+    temperatureK,
+    refrigerantKg: kg * (1 - share),
+    foreignKg: kg * share,
+    airKg: 0.0003 * draw('air'),
+    waterKg: 0.003 * draw('water'),
+    oilKg: 0.06 * draw('oil'),
+    sealantKg: 0.03 * draw('sealant'),
+  };
+}
+
 function addHose({ network }: Car, id: string, ambientK: number): VesselIndex {
   return network.addVessel(
     {
@@ -101,7 +132,7 @@ function addHose({ network }: Car, id: string, ambientK: number): VesselIndex {
   );
 }
 
-function addCan({ network }: Car, id: string, ambientK: number, refrigerantKg: number): VesselIndex {
+function addCan({ network }: Car, id: string, contents: Contents): VesselIndex {
   return network.addVessel(
     {
       id,
@@ -116,6 +147,6 @@ function addCan({ network }: Car, id: string, ambientK: number, refrigerantKg: n
         },
       ],
     },
-    { temperatureK: ambientK, refrigerantKg },
+    contents,
   );
 }

@@ -5,15 +5,14 @@
 
 import type { Car } from '../car/car';
 import { EDIT_NAMES, EDITS, type EditName } from '../car/carNumbers';
-import type { Species } from '../networkTypes';
+import { SPECIES } from '../networkTypes';
 import { buildFuzzCar, type Draw, drawer, type FuzzCar } from './fuzzCar';
 
 const STEP_S = 0.02;
 const STEPS_A_CAR = 10_000;
 const CHECK_EVERY = 20;
-const MASS_TOLERANCE = 1e-11;
+const MASS_TOLERANCE = 1e-12;
 const ENERGY_TOLERANCE = 1e-10;
-const SPECIES: readonly Species[] = ['refrigerant', 'air'];
 
 export interface FuzzReport {
   readonly steps: number;
