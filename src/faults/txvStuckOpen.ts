@@ -1,11 +1,12 @@
 /**
  * An expansion valve that does not shut: its needle stays up by some part of its stroke, and the seat is washed out by
- * as much again [guess]. Liquid comes out of the coil. Texts print a higher high side, the physics of a flooded coil gives
- * a lower one: not to be scored. Signs: bus and sports car service texts, textbook of air-conditioning service.
+ * up to three tenths of its area [guess]. Liquid comes out of the coil. Texts print a higher high side, the physics of a
+ * flooded coil gives a lower one: not to be scored. Signs: bus and sports car service texts, textbook of air-conditioning
+ * service.
  */
 import type { Fault } from './fault';
 
-const MOST_WASHED = 0.8;
+const MOST_WASHED = 0.3;
 
 export const txvStuckOpen: Fault = {
   id: 'txv-stuck-open',

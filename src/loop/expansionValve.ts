@@ -1,12 +1,13 @@
 /**
  * Thermostatic expansion valve: its needle stands where the bulb's pressure balances evaporator pressure and spring.
  *
- *   lift = clamp((p_bulb - p_evaporator - static * s) / (gradient * s)),   m = CdA (bleed + (1 - bleed) lift) sqrt(2 rho dp)
+ *   lift = (p_bulb - p_evaporator - static * s) / (gradient * s), 0 .. 1.25,   m = CdA (bleed + (1 - bleed) lift) sqrt(2 rho dp)
  *
  * s is dp/dT of saturation of what is sealed in the bulb, at a usual evaporator temperature, so that superheats in kelvin
  * can be given: bulb and spring belong to the valve and know nothing of what is in the loop. The bulb follows the suction
  * line with a lag and has a maximum operating pressure, above which it holds no liquid. Linear in superheat, as is usual
- * (form seen in an open air-conditioner model). A small bleed notch lets a standing loop come level.
+ * (form seen in an open air-conditioner model). A valve is rated short of its stop: it has a quarter more in reserve
+ * (common practice, no source). A small bleed notch lets a standing loop come level.
  */
 import type { RefrigerantId } from '../refrigerant/refrigerant';
 import type { MeteringInlet } from './meteringInlet';
@@ -21,8 +22,10 @@ export const SPRING_PA_PER_K: Readonly<Record<RefrigerantId, number>> = {
 /** How much of a further rise the bulb still feels over its maximum operating pressure. */
 const OVER_MAXIMUM_SLOPE = 0.05;
 const GAS_CHOKE = 0.5;
+/** Where the needle meets its stop, over its rated lift. */
+export const LIFT_AT_STOP = 1.25;
 
-/** 0 shut .. 1 open. `bulbSaturationPa`: of the bulb's own fluid at the bulb's temperature. */
+/** 0 shut, 1 at its rating, and up to its stop. `bulbSaturationPa`: of the bulb's own fluid at the bulb's temperature. */
 export function expansionValveLift(
   bulbSaturationPa: number,
   evaporatorPa: number,
@@ -34,7 +37,7 @@ export function expansionValveLift(
   const over = bulbSaturationPa - maximumOperatingPa;
   const bulbPa = over > 0 ? maximumOperatingPa + OVER_MAXIMUM_SLOPE * over : bulbSaturationPa;
   const lift = (bulbPa - evaporatorPa - staticSuperheatK * springPaPerK) / (gradientK * springPaPerK);
-  return lift < 0 ? 0 : lift > 1 ? 1 : lift;
+  return lift < 0 ? 0 : lift > LIFT_AT_STOP ? LIFT_AT_STOP : lift;
 }
 
 /** kg/s through an open area `areaM2` (discharge coefficient included). */

@@ -52,13 +52,11 @@ export function restrictedFlow(
   }
   const before = meter[at + METER.beforePa];
   const wall = core.numbers.wall[core.links.fromCell[l]];
-  const share = drier / (drier + line);
   const moved = forward ? flow : 0;
-  const behindDrier =
-    forward && drier > 0 ? fluidK(core, l, up.pressurePa - share * (up.pressurePa - before)) : wall;
-  warm(meter, at + METER.behindDrierK, drier > 0 ? moved : 0, behindDrier, wall, dtS);
-  const end = line > 0 && forward ? fluidK(core, l, before) : behindDrier;
-  warm(meter, at + METER.lineEndK, moved, end, wall, dtS);
+  const drierPa = up.pressurePa - (drier / (drier + line)) * (up.pressurePa - before);
+  const behindDrier = drier > 0 ? wall - coolingK(core, l, drierPa) : wall;
+  warm(meter, at + METER.behindDrierK, moved, behindDrier, wall, dtS);
+  warm(meter, at + METER.lineEndK, moved, wall - coolingK(core, l, before), wall, dtS);
   core.inlet.pressurePa = up.pressurePa;
   return flow;
 }
@@ -185,14 +183,15 @@ function moveInlet(core: NetworkCore, p: number): void {
     (1 - draw.airShare) * (inlet.liquidM3PerKg + inlet.quality * (inlet.vapourM3PerKg - inlet.liquidM3PerKg));
 }
 
-/** What has come down to a pressure: boiling, or as warm as it was. */
-function fluidK(core: NetworkCore, l: number, p: number): number {
+/** How much colder what has come down to a pressure is: as it boils, or not at all. */
+function coolingK(core: NetworkCore, l: number, p: number): number {
   const { draw, probe, numbers, links, upstream: up } = core;
-  const own = numbers.temperature[links.fromCell[l]];
-  if (up.quality >= 1) return own;
+  if (up.quality >= 1) return 0;
   const partial = p * (1 - up.airPart * up.gas);
   probe.setPressurePa(partial > LEAST_PA ? partial : LEAST_PA);
-  return draw.enthalpyJPerKg < probe.liquidEnthalpyJPerKg ? own : probe.saturationTemperatureK;
+  if (draw.enthalpyJPerKg < probe.liquidEnthalpyJPerKg) return 0;
+  const fall = numbers.temperature[links.fromCell[l]] - probe.saturationTemperatureK;
+  return fall > 0 ? fall : 0;
 }
 
 function warm(

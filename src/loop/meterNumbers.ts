@@ -22,6 +22,7 @@ const NAMES = [
   'behindDrierK',
   'lineEndK',
   'iceKg',
+  'thawing',
   'bodyK',
   'bulbLine0K',
   'bulbLine1K',

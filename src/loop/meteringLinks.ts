@@ -1,8 +1,9 @@
 /** Orifice tube and expansion valve as links: read the inlet, ask the laws in series, book both ends. Enthalpy is kept. */
 import { airLeftKg, bookLink } from './bookFlow';
 import { saturationOf } from './drivenLinks';
-import { expansionValveLift, SPRING_PA_PER_K } from './expansionValve';
+import { expansionValveLift, LIFT_AT_STOP, SPRING_PA_PER_K } from './expansionValve';
 import { followLine, isRestricted, restrictedFlow } from './lineRestriction';
+import { openBesideIce, stepIce } from './meterIce';
 import { meteringFlow } from './meteringFlow';
 import { METER } from './meterNumbers';
 import { type NetworkCore, totalPressurePa } from './networkCore';
@@ -18,7 +19,7 @@ export function stepOrificeTube(core: NetworkCore, l: number, spec: OrificeTubeL
   meter(core, l, spec, core.numbers.opening[l], dtS);
 }
 
-/** Memory: bulb temperature (K), lift. */
+/** Memory: bulb temperature (K), lift. Faults stop the needle at shares of its whole stroke. */
 export function stepExpansionValve(
   core: NetworkCore,
   l: number,
@@ -41,10 +42,9 @@ export function stepExpansionValve(
     spec.maximumOperatingPa,
     SPRING_PA_PER_K[spec.bulbFluid],
   );
-  const stood = Math.max(
-    numbers.meter[at + METER.leastLift],
-    Math.min(numbers.meter[at + METER.mostLift], lift),
-  );
+  const least = LIFT_AT_STOP * numbers.meter[at + METER.leastLift];
+  const most = LIFT_AT_STOP * numbers.meter[at + METER.mostLift];
+  const stood = Math.max(least, Math.min(most, lift));
   numbers.memory[3 * l + 1] = stood;
   const share = spec.bleedShare + (1 - spec.bleedShare) * stood;
   meter(core, l, spec, share * numbers.opening[l], dtS);
@@ -60,14 +60,16 @@ function meter(
 ): void {
   const { numbers } = core;
   const forward = readInlet(core, l);
+  const open = openShare * openBesideIce(core, l);
   let flow: number;
   if (isRestricted(numbers.meter, l)) {
-    flow = restrictedFlow(core, l, spec, openShare, forward, dtS);
+    flow = restrictedFlow(core, l, spec, open, forward, dtS);
   } else {
     followLine(core, l);
-    flow = meteringFlow(core, spec, openShare, numbers.meter[METER_NUMBERS * l + METER.area]);
+    flow = meteringFlow(core, spec, open, numbers.meter[METER_NUMBERS * l + METER.area]);
   }
   pass(core, l, flow, forward, dtS);
+  stepIce(core, l, dtS);
 }
 
 /** Fills `core.inlet` and `core.draw` from the end with the higher pressure; true if that is the link's `from`. */

@@ -9,7 +9,7 @@ export const CAPACITY = { vessels: 24, cells: 96, links: 48 } as const;
 export const RESERVE = 192;
 export const LINK_MEMORY = 3;
 /** Numbers of a metering device, by link: see meterNumbers.ts. */
-export const METER_NUMBERS = 15;
+export const METER_NUMBERS = 16;
 
 /** Index into `totals`. */
 export const TOTAL = {
