@@ -1,5 +1,6 @@
 /** Every fault there is, in a fixed order. A new one is a file and a line here. */
 import type { VehicleData } from '../loop/car/vehicles';
+import { airInLoop } from './airInLoop';
 import { blowerDead } from './blowerDead';
 import { bulbChargeLost } from './bulbChargeLost';
 import { bulbLoose } from './bulbLoose';
@@ -28,16 +29,27 @@ import { liquidLineRestricted } from './liquidLineRestricted';
 import { lowCharge } from './lowCharge';
 import { lowSwitchWrong } from './lowSwitchWrong';
 import { missingOrifice } from './missingOrifice';
+import { mixedRefrigerant } from './mixedRefrigerant';
+import { moisture } from './moisture';
 import { overcharge } from './overcharge';
 import { oversizedOrifice } from './oversizedOrifice';
 import { restrictedMetering } from './restrictedMetering';
+import { tooLittleOil } from './tooLittleOil';
+import { tooMuchOil } from './tooMuchOil';
 import { txvStuckClosed } from './txvStuckClosed';
 import { txvStuckOpen } from './txvStuckOpen';
 import { weakCompressor } from './weakCompressor';
+import { wrongRefrigerant } from './wrongRefrigerant';
 
 export const faults: readonly Fault[] = [
   lowCharge,
   overcharge,
+  airInLoop,
+  moisture,
+  tooMuchOil,
+  tooLittleOil,
+  mixedRefrigerant,
+  wrongRefrigerant,
   leak,
   leakSeal,
   leakHose,

@@ -2,7 +2,7 @@
  * Oil and the compressor. It throws out with the gas 3 % of it by mass when it is filled as it should be, less as it
  * empties, more when it is overfull; the low side's walls give it back as the gas drags it along:
  *
- *   thrown = 0.03 m f,  f = s up to 1, then s + 4 (s - 1),  s = oil in it / oil that belongs in it
+ *   thrown = 0.03 m f,  f = s up to 1, then s + 20 (s - 1),  s = oil in it / oil that belongs in it
  *   back   = oil on the walls m / (0.04 tau),   tau = 20 s on wet walls, 180 s once the gas is 15 kJ/kg superheated
  *
  * So a short charge dries the walls, they hold the oil, and the compressor runs on less of it: the trend of a trade study
@@ -13,7 +13,7 @@ import { move, OIL, SEALANT } from './moveSpecies';
 import type { NetworkCore } from './networkCore';
 
 const THROWN_SHARE = 0.03;
-const THROWN_OVERFULL = 4;
+const THROWN_OVERFULL = 20;
 const DRAGGING_KG_PER_S = 0.04;
 const WET_S = 20;
 const DRY_S = 180;

@@ -131,12 +131,12 @@ export function cellOfPort(plan: NetworkPlan, port: Port): number {
   return plan.firstCell[port.vessel] + port.cell;
 }
 
-/** Water lies in a reservoir if there is one, else where it comes in. */
+/** Water lies in a reservoir if there is one, else in the last cell where liquid stands. */
 function waterCellOf({ cells }: VesselSpec): number {
-  return Math.max(
-    0,
-    cells.findIndex(({ atRest }) => atRest === 'reservoir'),
-  );
+  const reservoir = cells.findIndex(({ atRest }) => atRest === 'reservoir');
+  if (reservoir >= 0) return reservoir;
+  const wet = cells.findLastIndex(({ atRest = 'wet' }) => atRest === 'wet');
+  return wet >= 0 ? wet : 0;
 }
 
 function enterCell(plan: NetworkPlan, c: number, cell: CellSpec): void {

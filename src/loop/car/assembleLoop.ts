@@ -40,8 +40,8 @@ export interface CarLoop {
 }
 
 /** Oil on the walls of a side with which they carry heat as they should, over all that belongs in the loop [guess]. */
-const HIGH_FILM = 0.12;
-const LOW_FILM = 0.9;
+const HIGH_FILM = 0.1;
+const LOW_FILM = 0.8;
 
 export interface LoopContents {
   readonly high: Contents;

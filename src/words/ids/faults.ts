@@ -2,6 +2,12 @@
 export interface FaultsWords {
   'faults.low-charge.title': never;
   'faults.overcharge.title': never;
+  'faults.air-in-loop.title': never;
+  'faults.moisture.title': never;
+  'faults.too-much-oil.title': never;
+  'faults.too-little-oil.title': never;
+  'faults.mixed-refrigerant.title': never;
+  'faults.wrong-refrigerant.title': never;
   'faults.leak.title': never;
   'faults.leak-seal.title': never;
   'faults.leak-hose.title': never;
@@ -42,6 +48,11 @@ export interface FaultsWords {
   'faults.quantity.coilColder': never;
   'faults.quantity.airPastHeater': never;
   'faults.quantity.chargeShare': never;
+  'faults.quantity.airMass': never;
+  'faults.quantity.freeWater': never;
+  'faults.quantity.oilShare': never;
+  'faults.quantity.foreignShare': never;
+  'faults.quantity.wrongChargeShare': never;
   'faults.quantity.holeDiameter': never;
   'faults.quantity.seepRate': never;
   'faults.quantity.fanFlowShare': never;

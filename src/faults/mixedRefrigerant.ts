@@ -1,0 +1,41 @@
+/**
+ * A second refrigerant mixed with the loop's own, up to two fifths of the charge: topped up with what was at hand. Static
+ * pressure does not tell it (the lines of R-134a and R-12 cross at 17 °C): only an identifier does. Cars differ in every
+ * sign.
+ */
+import type { Fault } from './fault';
+import { otherRefrigerant } from './otherRefrigerant';
+
+const MOST_SHARE = 0.4;
+
+export const mixedRefrigerant: Fault = {
+  id: 'mixed-refrigerant',
+  applies: () => true,
+  quantity: { name: 'foreignShare', unit: '1', at: (severity) => MOST_SHARE * severity },
+  contents: (filling, severity) =>
+    severity > 0
+      ? {
+          ...filling,
+          foreign: { fluid: otherRefrigerant(filling.refrigerant), share: MOST_SHARE * severity },
+        }
+      : filling,
+  clearedBy: [],
+  excludes: ['wrong-refrigerant'],
+  signs: {
+    severity: 0.7,
+    'orifice-tube': {
+      low: 'either',
+      high: 'either',
+      vent: 'either',
+      superheat: 'either',
+      subcooling: 'either',
+    },
+    'expansion-valve': {
+      low: 'either',
+      high: 'either',
+      vent: 'either',
+      superheat: 'either',
+      subcooling: 'either',
+    },
+  },
+};

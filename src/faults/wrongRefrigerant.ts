@@ -1,0 +1,41 @@
+/**
+ * Another refrigerant altogether in the loop, whatever the label says. It was filled by the gauge and not by weight:
+ * severity is what is missing of the label's weight, down to three fifths [guess]. Any severity over 0 is the wrong gas.
+ */
+import type { Fault } from './fault';
+import { otherRefrigerant } from './otherRefrigerant';
+
+const MOST_MISSING = 0.4;
+
+export const wrongRefrigerant: Fault = {
+  id: 'wrong-refrigerant',
+  applies: () => true,
+  quantity: { name: 'wrongChargeShare', unit: '1', at: (severity) => 1 - MOST_MISSING * severity },
+  contents: (filling, severity) =>
+    severity > 0
+      ? {
+          ...filling,
+          refrigerant: otherRefrigerant(filling.refrigerant),
+          chargeKg: filling.chargeKg * (1 - MOST_MISSING * severity),
+        }
+      : filling,
+  clearedBy: [],
+  excludes: ['mixed-refrigerant'],
+  signs: {
+    severity: 0.5,
+    'orifice-tube': {
+      low: 'either',
+      high: 'either',
+      vent: 'either',
+      superheat: 'either',
+      subcooling: 'either',
+    },
+    'expansion-valve': {
+      low: 'either',
+      high: 'either',
+      vent: 'either',
+      superheat: 'either',
+      subcooling: 'either',
+    },
+  },
+};
