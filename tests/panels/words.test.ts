@@ -29,6 +29,14 @@ const examples: Readonly<Record<string, string | number>> = {
   step: 0,
   sheet: 'label',
   route: 'mat',
+  device: 'vacuum-pump',
+  tank: 'charging-tank',
+  way: 'inverted',
+  kPa: 1000,
+  mL: 30,
+  paceMmPerS: 25,
+  gapMm: 5,
+  from: 'below',
 };
 
 describe('the actions list', () => {
