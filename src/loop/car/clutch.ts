@@ -5,8 +5,8 @@
  *
  * Under its capacity the hub comes up to the pulley's speed within a tenth of a second. Over it the hub falls behind: the
  * pressures follow its speed and the load follows them, so it hunts round the speed at which the load is what it can
- * pass. What rubs is heat: three tenths go through the hub into the compressor's body (work, in the books), the rest into
- * the faces, which lose it to the bay and fade between 520 and 650 K. No current, or too little, and it does not pull in.
+ * pass. What rubs is heat: a tenth goes through the hub into the compressor's body (work, in the books), the rest into the
+ * faces, which lose it to the bay and fade between 520 and 650 K. No current, or too little, and it does not pull in.
  *
  * 25 N m is 45 N m at the peak of a stroke (from memory) over a peak 1.8 times the mean; all other numbers [guess].
  */
@@ -26,12 +26,12 @@ const LESS_WHEN_SLIPPING = 0.15;
 const PULLS_IN_AT = 0.6;
 const HOLDS_AT = 0.3;
 const SLIPS_FROM = 0.01;
-const BODY_SHARE = 0.3;
+const BODY_SHARE = 0.1;
 const FACE_JPERK = 1500;
 const FACE_WPERK = 4;
 const FADES_FROM_K = 520;
 const FADED_AT_K = 650;
-const FADED_SHARE = 0.15;
+const FADED_SHARE = 0.03;
 
 export function stepClutch(network: Network, vehicle: VehicleData, loop: CarLoop, dtS: number): void {
   const r = network.reserve;

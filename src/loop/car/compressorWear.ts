@@ -1,9 +1,10 @@
 /**
  * Damage to the compressor, by cause, as shares of what ends in seizure. While it turns each grows by
  *
- *   slugging  liquid over a tenth of the flow fills a bucket that boils off at 0.5 g/s; over 50 g each kg adds 2
+ *   slugging  liquid over a fifth of the flow fills a bucket that boils off at 0.5 g/s and is empty at each start; from
+ *             50 to 250 g each kg adds 1/4, the slug; beyond that 1/100, the flood that washes off its oil
  *   heat      body or discharge gas over 428 K (155 degC): each K s adds 1/6000
- *   dry       its oil under a quarter of its fill: each s adds 1/900
+ *   dry       its oil under a quarter of its fill: each s adds 1/1800
  *   vacuum    suction under the atmosphere for over two minutes on end: each further s adds 1/7200
  *
  * Two minutes: a compressor is never run longer below atmospheric pressure (service text). All other numbers [guess], set
@@ -26,14 +27,16 @@ export const WEAR_OF = {
   vacuum: 'wearVacuum',
 } as const satisfies Record<WearCause, CarNumber>;
 
-const HARMLESS_LIQUID_SHARE = 0.1;
+const HARMLESS_LIQUID_SHARE = 0.2;
 const BOILS_OFF_KG_PER_S = 0.0005;
 const TOLERATED_SLUG_KG = 0.05;
-const PER_SLUG_KG = 2;
+const SLUG_ENDS_KG = 0.25;
+const PER_SLUG_KG = 0.25;
+const PER_FLOOD_KG = 0.01;
 const TOO_HOT_K = 428;
 const PER_KELVIN_S = 1 / 6000;
 const LEAST_OIL_SHARE = 0.25;
-const PER_DRY_S = 1 / 900;
+const PER_DRY_S = 1 / 1800;
 const VACUUM_GRACE_S = 120;
 const PER_VACUUM_S = 1 / 7200;
 const PUMPING_LOST = 0.5;
@@ -79,8 +82,8 @@ function wearSlug(network: Network, loop: CarLoop, dtS: number): void {
   const before = r[AT.slugKg];
   const now = Math.max(0, before + (harmful - BOILS_OFF_KG_PER_S) * dtS);
   r[AT.slugKg] = now;
-  if (now > TOLERATED_SLUG_KG && now > before)
-    r[AT.wearSlug] += PER_SLUG_KG * (now - Math.max(before, TOLERATED_SLUG_KG));
+  if (now > before && now > TOLERATED_SLUG_KG)
+    r[AT.wearSlug] += (now < SLUG_ENDS_KG ? PER_SLUG_KG : PER_FLOOD_KG) * (now - before);
 }
 
 function wearDry(network: Network, vehicle: VehicleData, loop: CarLoop, dtS: number): void {
