@@ -4,8 +4,8 @@ import { FRONT_COIL, REAR_COIL } from './carNumbers';
 import type { Coil } from './coilAir';
 import type { VehicleData } from './vehicles';
 
-/** The front coil's case stands on the firewall with the engine's heat behind it, W/K [guess]. */
-const CASE_W_PER_K = 5;
+/** The front coil's case stands on the firewall with the engine's heat behind it and the pipes through it, W/K [guess]. */
+const CASE_W_PER_K = 6.5;
 
 export function coilsOf(
   vehicle: VehicleData,
