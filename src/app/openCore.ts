@@ -1,4 +1,6 @@
 /** Makes the session core of a request, with the saturation line of what is in the car. */
+import { fillingWith } from '../faults/applyFaults';
+import { purely } from '../faults/fault';
 import type { SaturationLine } from '../instruments/saturation';
 import { refrigerantsOf } from '../loop/car/refrigerantsOf';
 import { vehicleOf } from '../loop/car/vehicles';
@@ -18,10 +20,15 @@ export interface OpenedCore {
 
 export async function openCore({ scenarioId, mode, seed, log }: OpenRequest): Promise<OpenedCore> {
   const scenario = scenarioById(scenarioId);
-  const needed = refrigerantsOf(vehicleOf(scenario.data.vehicle), scenario.data.contents.refrigerant);
+  const { vehicle, contents, faults } = scenario.data;
+  const car = vehicleOf(vehicle);
+  const active = faults.map(({ fault, severity }) => ({ id: fault, severity }));
+  // only which refrigerant it is counts here
+  const filled = fillingWith(active, car, purely(contents.refrigerant, 0));
+  const needed = refrigerantsOf(car, contents.refrigerant, filled.refrigerant);
   await Promise.all(needed.map(loadRefrigerant));
   const core = inWords(() => openSession(scenario, { mode, seed, ...(log ? { log } : {}) }));
-  return { core, saturation: saturationOf(scenario.data.contents.refrigerant) };
+  return { core, saturation: saturationOf(contents.refrigerant) };
 }
 
 /** Why a log was not run, for whoever reads the page. */

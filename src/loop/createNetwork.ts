@@ -8,6 +8,7 @@ import { isDriven, ownerOf } from './drivenLinks';
 import { fillVessel } from './fillVessel';
 import { FOREIGN_IDS } from './foreign';
 import { fitMeter, METER } from './meterNumbers';
+import { FOREIGN } from './moveSpecies';
 import type { Network } from './network';
 import { bulbFilledWith, createCore, type NetworkCore, totalPressurePa } from './networkCore';
 import { CAPACITY, METER_NUMBERS, TOTAL } from './networkNumbers';
@@ -28,6 +29,7 @@ export function createNetwork(refrigerant: Refrigerant): Network {
     ...structureOf(core),
     ...settingsOf(core),
     ...readingsOf(core),
+    refrigerantId: refrigerant.id,
     step: (dtS) => stepNetwork(core, dtS),
   };
 }
@@ -194,7 +196,10 @@ function settingsOf(
 
 function readingsOf(
   core: NetworkCore,
-): Omit<Network, keyof ReturnType<typeof structureOf> | keyof ReturnType<typeof settingsOf> | 'step'> {
+): Omit<
+  Network,
+  keyof ReturnType<typeof structureOf> | keyof ReturnType<typeof settingsOf> | 'step' | 'refrigerantId'
+> {
   const { plan, numbers } = core;
   const at = (vessel: number, cell: number): number => plan.firstCell[vessel] + cell;
   const draw = createDraw();
@@ -208,6 +213,7 @@ function readingsOf(
     pressurePa: (vessel) => totalPressurePa(core, vessel),
     refrigerantPressurePa: (vessel) => numbers.pressure[vessel],
     massKg: (vessel, species) => massIn(core, vessel, SPECIES.indexOf(species)),
+    chargeKg: (vessel) => massIn(core, vessel, 0) + massIn(core, vessel, FOREIGN),
     contentKg: (vessel) =>
       SPECIES.reduce((sum, species, s) => (species === 'air' ? sum : sum + massIn(core, vessel, s)), 0),
     foreign: () => FOREIGN_IDS[numbers.totals[TOTAL.foreignFluid] - 1] ?? null,

@@ -4,6 +4,7 @@
  *
  * All numbers stand in one Float64Array: a snapshot is a copy of it and of the structure, which is small.
  */
+import type { RefrigerantId } from '../refrigerant/refrigerant';
 import type { ForeignId } from './foreign';
 import type { MeterName } from './meterNumbers';
 import type {
@@ -41,6 +42,8 @@ export interface NetworkBooks {
 export interface Network {
   /** Every number that changes; a snapshot is a copy of it with `structure()`. */
   readonly state: Float64Array;
+  /** The loop's own fluid: what `refrigerant` means. */
+  readonly refrigerantId: RefrigerantId;
   /** A part of `state` free for whoever builds on the network (air side, cabin, controls). */
   readonly reserve: Float64Array;
   structure(): NetworkStructure;
@@ -104,6 +107,8 @@ export interface Network {
   pressurePa(vessel: VesselIndex): number;
   refrigerantPressurePa(vessel: VesselIndex): number;
   massKg(vessel: VesselIndex, species: Species): number;
+  /** Refrigerant and foreign fluid together. */
+  chargeKg(vessel: VesselIndex): number;
   /** Everything in it but air: what a scale feels over the empty vessel. */
   contentKg(vessel: VesselIndex): number;
   /** null where no foreign fluid has been named. */

@@ -52,22 +52,26 @@ export function assemblePlant(options: PlantOptions): PlantParts {
   const faults = openFaultBook(vehicle, layout, options.faults);
   const filling = faults.filling(purely(options.refrigerant, options.chargeKg));
   const car = createCar(vehicle, {
-    ...(evacuated ? purely(filling.refrigerant, EVACUATED_KG) : filling),
+    ...filling,
+    ...(evacuated ? { chargeKg: EVACUATED_KG, airKg: 0 } : {}),
     ambientK: weather.temperatureK,
     relativeHumidity: weather.relativeHumidity,
     ambientPressurePa: weather.pressurePa,
     stood: options.start === 'soaked' ? 'soaked' : 'equalised',
   });
+  // where the loop holds something else, what the bench has is the foreign one
+  const stranger = filling.refrigerant === options.refrigerant ? null : options.refrigerant;
+  if (stranger) car.network.setForeign(stranger);
   const hoses = new Map<HoseId, RigHose>();
   for (const id of hosesOf(options)) {
     hoses.set(id, { spec: hoseSpecs[id], vessel: addHose(car.network, hoseSpecs[id], weather) });
   }
   const cans = new Map<string, RigCan>();
   for (const spec of options.bench.cans)
-    cans.set(spec.id, { spec, vessel: addCan(car.network, spec, weather) });
+    cans.set(spec.id, { spec, vessel: addCan(car.network, spec, weather, stranger !== null) });
   const tools = options.bench.tools ?? [];
   const tally = new Float64Array(TALLY_COUNT);
-  const foreign = evacuated ? null : (filling.foreign?.fluid ?? null);
+  const foreign = car.network.foreign();
   return {
     options,
     car,
@@ -75,13 +79,13 @@ export function assemblePlant(options: PlantOptions): PlantParts {
     ports: new Map(layout.ports.map((port) => [port.id, rigPort(port, car)])),
     hoses,
     cans,
-    toolVessels: addTools(car.network, tools, weather),
+    toolVessels: addTools(car.network, tools, weather, stranger !== null),
     foreign,
     panel: makePanel(options.seed),
     faults,
     tally,
     places: leakPlaces(car),
-    vents: openVentBook({ car, tally, foreign, options }),
+    vents: openVentBook({ car, tally, foreign }),
     desk: freshDesk(layout, [...hoses.keys()], [...cans.keys()], tools),
   };
 }

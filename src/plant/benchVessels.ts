@@ -47,7 +47,13 @@ export function addHose(network: Network, spec: HoseSpec, day: DayAir): VesselIn
   return hose;
 }
 
-export function addCan(network: Network, spec: CanSpec, day: DayAir): VesselIndex {
+/** Contents of `kg`, of the loop's own fluid or of the foreign one. */
+export function charged(kg: number, foreign: boolean): { refrigerantKg: number; foreignKg: number } {
+  return foreign ? { refrigerantKg: 0, foreignKg: kg } : { refrigerantKg: kg, foreignKg: 0 };
+}
+
+/** `foreign`: what is in it is not what is in the loop. */
+export function addCan(network: Network, spec: CanSpec, day: DayAir, foreign = false): VesselIndex {
   const can = network.addVessel(
     {
       id: `can:${spec.id}`,
@@ -64,7 +70,7 @@ export function addCan(network: Network, spec: CanSpec, day: DayAir): VesselInde
         },
       ],
     },
-    { temperatureK: day.temperatureK, refrigerantKg: spec.netKg },
+    { temperatureK: day.temperatureK, ...charged(spec.netKg, foreign) },
   );
   network.setSurroundings(can, 0, day.temperatureK, CAN_AIR_UA_W_PER_K);
   return can;

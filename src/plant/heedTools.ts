@@ -47,7 +47,9 @@ function tellContamination({ network, toolVessels, desk }: Rig, events: PlantEve
   for (const species of TANK_SPECIES) {
     const kg = network.massKg(tank, species);
     if (kg === 0 || recovery.contaminatedBy.includes(species)) continue;
-    const share = kg / (kg + network.massKg(tank, 'refrigerant'));
+    const mixed = kg / (kg + network.massKg(tank, 'refrigerant'));
+    // a foreign gas is whichever of two there is less of
+    const share = species === 'foreign' ? Math.min(mixed, 1 - mixed) : mixed;
     if (share < RECOVERY_TANK.contaminatedShare[species]) continue;
     recovery.contaminatedBy = [...recovery.contaminatedBy, species];
     events.push({ id: 'tank-contaminated', subject: species, quantity: share, unit: '1' });
@@ -76,11 +78,11 @@ function endSample(rig: Rig, parts: PlantParts, events: PlantEvent[]): void {
 }
 
 /** Shares by mass of what stands in the cell; what is under the threshold is not seen. */
-function sharesOf({ network, toolVessels }: Rig, { options, foreign }: PlantParts): Record<string, number> {
+function sharesOf({ network, toolVessels }: Rig, { foreign }: PlantParts): Record<string, number> {
   const cell = toolVessels.identifier;
   const shares: Record<string, number> = Object.fromEntries(NAMED_GASES.map((gas) => [gas, 0]));
   const held = {
-    [options.refrigerant]: network.massKg(cell, 'refrigerant'),
+    [network.refrigerantId]: network.massKg(cell, 'refrigerant'),
     air: network.massKg(cell, 'air'),
     ...(foreign === null ? {} : { [foreign]: network.massKg(cell, 'foreign') }),
   };

@@ -31,7 +31,7 @@ function heed(rig: Rig, parts: PlantParts, hose: RigHose, state: HoseOnDesk, eve
   if (state.dangerSteps === 0) events.push({ id: 'hose-in-zone', subject: zone.id });
   state.dangerSteps += 1;
   if (state.dangerSteps < CAUGHT_AFTER_STEPS) return;
-  const heldKg = rig.network.massKg(hose.vessel, 'refrigerant');
+  const heldKg = rig.network.chargeKg(hose.vessel);
   const id: HoseId = hose.spec.id;
   letGo(rig, hose, state);
   state.caught = true;

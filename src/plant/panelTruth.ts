@@ -8,7 +8,7 @@ import { OIL_INJECTOR } from '../equipment/oilInjector';
 import { RECOVERY_TANK } from '../equipment/recoveryMachine';
 import { SPECIES, type VesselIndex } from '../loop/networkTypes';
 import type { PlantParts } from './assemblePlant';
-import { placeNamed } from './linePlaces';
+import { placeWallK } from './linePlaces';
 
 /** Refreshes the panel's own array of what there is to feel, and hands it out. */
 export function readTruth(parts: PlantParts): Float64Array {
@@ -69,17 +69,15 @@ function airTemperatureK({ car, desk }: PlantParts): number {
 
 function lineTemperatureK({ car, desk }: PlantParts): number {
   const at = desk.probes.line;
-  const place = at === null ? undefined : placeNamed(car, at);
-  if (!place) return Number.NaN;
-  const wallK = car.network.wallTemperatureK(place.vessel, place.firstCell + place.cells - 1);
-  return (1 - CLAMP_AIR_SHARE) * wallK + CLAMP_AIR_SHARE * car.number('bayK');
+  if (at === null) return Number.NaN;
+  return (1 - CLAMP_AIR_SHARE) * placeWallK(car, at) + CLAMP_AIR_SHARE * car.number('bayK');
 }
 
 function onScaleKg({ car, desk, cans }: PlantParts): number {
   let sum = Number.NaN;
   for (const [id, { spec, vessel }] of cans) {
     if (desk.cans[id].place !== 'scale') continue;
-    const kg = spec.tareKg + car.network.massKg(vessel, 'refrigerant');
+    const kg = spec.tareKg + car.network.contentKg(vessel);
     sum = Number.isNaN(sum) ? kg : sum + kg;
   }
   return sum;

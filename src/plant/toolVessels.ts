@@ -9,7 +9,7 @@ import { RECOVERY, RECOVERY_TANK } from '../equipment/recoveryMachine';
 import type { ToolId } from '../equipment/tools';
 import type { Network } from '../loop/network';
 import type { Contents, VesselIndex } from '../loop/networkTypes';
-import { AIR_J_PER_KG_K, type DayAir } from './benchVessels';
+import { AIR_J_PER_KG_K, charged, type DayAir } from './benchVessels';
 
 /** -1 where the tool is not on the bench. */
 export interface ToolVessels {
@@ -24,16 +24,22 @@ export interface ToolVessels {
 /** Left in the pot of a machine that has cleared itself, kg. */
 const CLEARED_KG = 1e-3;
 
-export function addTools(network: Network, tools: readonly ToolId[], day: DayAir): ToolVessels {
+/** `foreign`: what the bench's tanks hold is not what is in the loop. */
+export function addTools(
+  network: Network,
+  tools: readonly ToolId[],
+  day: DayAir,
+  foreign: boolean,
+): ToolVessels {
   const { temperatureK } = day;
   const has = (id: ToolId): boolean => tools.includes(id);
   const airKg = (pa: number, m3: number): number => (pa * m3) / (AIR_J_PER_KG_K * temperatureK);
   const add = (there: boolean, pot: Pot, held: Omit<Contents, 'temperatureK'>): VesselIndex =>
     there ? addPot(network, pot, { temperatureK, ...held }) : -1;
   return {
-    separator: add(has('recovery-machine'), SEPARATOR, { refrigerantKg: CLEARED_KG }),
-    recoveryTank: add(has('recovery-machine'), TANK, { refrigerantKg: RECOVERY_TANK.heldKg }),
-    chargingTank: add(has('charging-tank'), CHARGING, { refrigerantKg: CHARGING_TANK.netKg }),
+    separator: add(has('recovery-machine'), SEPARATOR, charged(CLEARED_KG, foreign)),
+    recoveryTank: add(has('recovery-machine'), TANK, charged(RECOVERY_TANK.heldKg, foreign)),
+    chargingTank: add(has('charging-tank'), CHARGING, charged(CHARGING_TANK.netKg, foreign)),
     nitrogen: add(has('nitrogen'), CYLINDER, {
       refrigerantKg: 0,
       airKg: airKg(NITROGEN.fillPa, NITROGEN.volumeM3),

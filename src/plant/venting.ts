@@ -2,10 +2,12 @@
  * Where the refrigerant went that is in the air now: the flow of every link to the room, summed by cause. A link's id says
  * which. What the books hold over these sums went some other way.
  */
+
 import { ROOM } from '../loop/networkTypes';
 import type { PlantParts } from './assemblePlant';
 import { STEP_S } from './stepTime';
 import { VENT_CAUSES, type VentCause, ventedAt } from './tally';
+import { ventedKg } from './ventedKg';
 import { warmingFactor } from './warmingFactor';
 
 const CAUSE_OF: Readonly<Record<string, VentCause>> = {
@@ -18,7 +20,7 @@ const CAUSE_OF: Readonly<Record<string, VentCause>> = {
   device: 'spray',
 };
 
-type Sources = Pick<PlantParts, 'car' | 'tally' | 'foreign' | 'options'>;
+type Sources = Pick<PlantParts, 'car' | 'tally' | 'foreign'>;
 
 interface WayOut {
   readonly link: number;
@@ -35,12 +37,11 @@ export interface VentBook {
   co2Kg(): number;
 }
 
-export function openVentBook({ car, tally, foreign, options }: Sources): VentBook {
+export function openVentBook({ car, tally, foreign }: Sources): VentBook {
   const { network } = car;
   let slots: readonly number[] | null = null;
   let ways: readonly WayOut[] = [];
   const named = VENT_CAUSES.filter((cause) => cause !== 'other');
-  const vented = (): number => network.books().ventedKg.refrigerant;
 
   return {
     keep() {
@@ -54,11 +55,12 @@ export function openVentBook({ car, tally, foreign, options }: Sources): VentBoo
     },
     kgBy(cause) {
       if (cause !== 'other') return tally[ventedAt(cause)];
-      return vented() - named.reduce((sum, one) => sum + tally[ventedAt(one)], 0);
+      return ventedKg(network) - named.reduce((sum, one) => sum + tally[ventedAt(one)], 0);
     },
     co2Kg() {
-      const own = vented() * warmingFactor(options.refrigerant);
-      return foreign ? own + network.books().ventedKg.foreign * warmingFactor(foreign) : own;
+      const vented = network.books().ventedKg;
+      const own = vented.refrigerant * warmingFactor(network.refrigerantId);
+      return foreign ? own + vented.foreign * warmingFactor(foreign) : own;
     },
   };
 }

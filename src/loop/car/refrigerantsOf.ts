@@ -2,11 +2,11 @@
 import type { RefrigerantId } from '../../refrigerant/refrigerant';
 import type { VehicleData } from './vehicles';
 
-/** Each once, the loop's own first. */
+/** Each once, the loop's own first. A fluid only mixed in needs none. */
 export function refrigerantsOf(
   { metering }: Pick<VehicleData, 'metering'>,
-  inLoop: RefrigerantId,
+  ...inLoop: readonly RefrigerantId[]
 ): readonly RefrigerantId[] {
-  if (metering.kind !== 'expansion-valve' || metering.bulbFluid === inLoop) return [inLoop];
-  return [inLoop, metering.bulbFluid];
+  const bulb = metering.kind === 'expansion-valve' ? [metering.bulbFluid] : [];
+  return [...new Set([...inLoop, ...bulb])];
 }

@@ -70,7 +70,7 @@ export const connect = {
     letGo(rig, hose, state);
     const off = { id: 'uncoupled', subject: hose.spec.id };
     if (!wasOpen) return done(off);
-    const heldKg = rig.network.massKg(hose.vessel, 'refrigerant');
+    const heldKg = rig.network.chargeKg(hose.vessel);
     return done(off, { id: 'sprayed', subject: port, quantity: heldKg, unit: 'kg' });
   },
 

@@ -8,6 +8,7 @@ import { readCar } from '../../loop/car/carReadings';
 import type { PlantParts } from '../assemblePlant';
 import { cyclesPerMinute } from '../keepTally';
 import { TALLY } from '../tally';
+import { ventedKg } from '../ventedKg';
 import { type Signal, signal } from './signal';
 
 export function truthSignals(parts: PlantParts): Signal[] {
@@ -16,11 +17,7 @@ export function truthSignals(parts: PlantParts): Signal[] {
   const atmospherePa = options.weather.pressurePa;
   const truth = (id: string, unit: string, read: () => number): Signal => signal(id, unit, 'truth', read);
   return [
-    truth(
-      'loop.massKg',
-      'kg',
-      () => network.massKg(loop.high, 'refrigerant') + network.massKg(loop.low, 'refrigerant'),
-    ),
+    truth('loop.massKg', 'kg', () => network.chargeKg(loop.high) + network.chargeKg(loop.low)),
     truth('label.massKg', 'kg', () => car.vehicle.label.charge),
     truth('lowSide.pressurePa', 'Pa', () => network.pressurePa(loop.low)),
     truth('highSide.pressurePa', 'Pa', () => network.pressurePa(loop.high)),
@@ -38,14 +35,12 @@ export function truthSignals(parts: PlantParts): Signal[] {
     truth('condenserW', 'W', () => car.number('condenserHeatW')),
     truth('compressorW', 'W', () => readCar(car).compressorW),
     truth('compressor.liquidKg', 'kg', () => network.linkMemory(loop.compressor, 0)),
-    truth('vented.kg', 'kg', () => network.books().ventedKg.refrigerant),
+    truth('vented.kg', 'kg', () => ventedKg(network)),
     truth('cans.netIntoLoopKg', 'kg', () => tally[TALLY.intoLoopKg]),
     truth('highSide.maxGaugePressurePa', 'Pa', () => tally[TALLY.highestGaugePa]),
     truth('highPressureTrips', '1', () => tally[TALLY.trips]),
     truth('clutch.cyclesPerMin', '1/min', () => cyclesPerMinute(tally)),
-    ...[...cans].map(([id, { vessel }]) =>
-      truth(`can.${id}.netKg`, 'kg', () => network.massKg(vessel, 'refrigerant')),
-    ),
+    ...[...cans].map(([id, { vessel }]) => truth(`can.${id}.netKg`, 'kg', () => network.chargeKg(vessel))),
     ...vesselMasses(parts),
   ];
 }

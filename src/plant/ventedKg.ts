@@ -1,0 +1,7 @@
+/** kg of refrigerant, its own and a foreign one, that went to the air. */
+import type { Network } from '../loop/network';
+
+export function ventedKg(network: Network): number {
+  const { refrigerant, foreign } = network.books().ventedKg;
+  return refrigerant + foreign;
+}
