@@ -54,7 +54,15 @@ function keepDye({ car, tally, places }: PlantParts): void {
   });
 }
 
-/** Air and its moisture go in for the gas that falls out; the joint itself lets out what is over. */
+/** Water that no desiccant holds. */
+function freeWaterKg({ network }: PlantParts['car'], vessel: number): number {
+  return network.massKg(vessel, 'water') - network.adsorbedKg(vessel);
+}
+
+/**
+ * Air goes in for the gas that falls out, and moisture until what is inside is as damp as the room; the joint itself lets
+ * out what is over.
+ */
 function tradeWithRoom({ car, options }: PlantParts, { port: { vessel } }: LeakPlace): void {
   const { network } = car;
   const { pressurePa, temperatureK } = options.weather;
@@ -63,5 +71,7 @@ function tradeWithRoom({ car, options }: PlantParts, { port: { vessel } }: LeakP
   const gasShare = Math.max(0, Math.min(1, network.refrigerantPressurePa(vessel) / inside));
   const roomKg = (EXCHANGE_M3_PER_S * pressurePa) / (AIR_J_PER_KG_K * temperatureK);
   network.bringIn(vessel, 'air', roomKg * gasShare);
-  network.bringIn(vessel, 'water', roomKg * car.number('ambientHumidityRatio'));
+  const ratio = car.number('ambientHumidityRatio');
+  const isDamp = freeWaterKg(car, vessel) > ratio * network.massKg(vessel, 'air');
+  if (!isDamp) network.bringIn(vessel, 'water', roomKg * ratio);
 }

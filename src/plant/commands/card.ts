@@ -21,6 +21,7 @@ export const card = {
     rig.desk.replaced.push(part);
     rig.repair(part);
     const oilKg = place ? takeOil(rig, place) : 0;
+    if (place) renewDesiccant(rig, place);
     const events: PlantEvent[] = [{ id: 'replaced', subject: part }];
     if (oilKg > 0) events.push({ id: 'oil-in-part', subject: part, quantity: oilKg, unit: 'kg' });
     return done(...events);
@@ -36,4 +37,9 @@ function takeOil({ network, ports }: Rig, { id, kind, port: { vessel } }: LeakPl
   const sides = new Set([...ports.values()].map(({ at }) => at.vessel));
   const oilKg = [...sides].reduce((sum, side) => sum + network.massKg(side, 'oil'), 0);
   return -network.bringIn(vessel, 'oil', -oilInPart(id, kind) * oilKg);
+}
+
+/** A new drier or accumulator comes with a dry desiccant. */
+function renewDesiccant({ network }: Rig, { id, port: { vessel } }: LeakPlace): void {
+  if (id === 'drier' || id === 'accumulator') network.renewDesiccant(vessel, network.desiccantKg(vessel), 0);
 }

@@ -43,6 +43,11 @@ const measures = {
   'charge.missingKg': { unit: 'kg', of: (w) => w.last('label.massKg') - w.last('loop.massKg') },
   'charge.addedKg': { unit: 'kg', of: (w) => w.last('cans.netIntoLoopKg') },
   'vented.kg': { unit: 'kg', of: (w) => w.last('vented.kg') },
+  'vented.leakKg': { unit: 'kg', of: (w) => w.last('vented.leakKg') },
+  /** What a person let out and no leak did. */
+  'vented.byHandKg': { unit: 'kg', of: (w) => w.last('vented.kg') - w.last('vented.leakKg') },
+  'vented.co2Kg': { unit: 'kg', of: (w) => w.last('vented.co2Kg') },
+  'loop.openedCount': { unit: '1', of: (w) => w.last('loop.openedCount') },
   'slugged.kg': { unit: 'kg', of: (w) => w.last('compressor.liquidKg') },
   'caps.offCount': { unit: '1', of: (w) => count(w.lastOf(middleOf('cap', 'on')), 0) },
   'hoses.leftCount': { unit: '1', of: (w) => count(w.lastOf(middleOf('hose', 'coupled')), 1) },
