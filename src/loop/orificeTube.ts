@@ -6,9 +6,11 @@
  * Fitted for bores 1.09..1.94 mm and lengths 9.5..25.4 mm; a vehicle's 38 mm is outside.
  *
  * Ours, where the correlation ends [guess]: subcooling over 15 K (scaled with the root of the pressure drop), quality
- * over 0.08 (scaled with the root of density), no more than gas would pass, and less as the two pressures come level.
+ * over 0.08 (scaled with the root of density), no more than gas would pass, and less as the two pressures come level. A
+ * bore over 1.94 mm (a tube too large, or none) passes no more than homogeneous flow, and is never shorter than 4.9 bores.
  */
 import { ln } from '../numerics/ln';
+import { homogeneousFlux } from './homogeneousFlow';
 import type { MeteringInlet } from './meteringInlet';
 import { seatPa } from './meteringInlet';
 
@@ -18,6 +20,9 @@ const FLASH_SHARE = 0.6;
 const GAS_COEFFICIENT = 0.62;
 /** Downstream over upstream pressure above which flow begins to fall. */
 const CHOKE_RATIO = 0.55;
+/** Where the fit ends. */
+const WIDEST_BORE_M = 1.94e-3;
+const LEAST_LENGTH_OVER_BORE = 4.9;
 
 /** kg/s through a tube of bore `boreM` and length `lengthM` with `openShare` of its area open. */
 export function orificeTubeFlow(
@@ -53,11 +58,12 @@ function choked(
   criticalK: number,
 ): number {
   const gas = GAS_COEFFICIENT * Math.sqrt(inlet.pressurePa / inlet.volumeM3PerKg);
-  const lengthOverBore = lengthM / boreM;
+  const lengthOverBore = Math.max(LEAST_LENGTH_OVER_BORE, lengthM / boreM);
   const flow =
     Math.sqrt(criticalPa / inlet.liquidM3PerKg) * pi1(inlet, lengthOverBore, criticalPa, criticalK);
   const wet = inlet.quality > 0 ? flow * twoPhase(inlet, lengthOverBore, criticalPa) : flow * deep(inlet);
-  return wet < gas ? Math.max(0, wet) : gas;
+  const passed = wet < gas ? Math.max(0, wet) : gas;
+  return boreM > WIDEST_BORE_M ? Math.min(passed, homogeneousFlux(inlet, criticalPa, criticalK)) : passed;
 }
 
 function pi1(inlet: MeteringInlet, lengthOverBore: number, criticalPa: number, criticalK: number): number {

@@ -27,7 +27,7 @@ export function choicesOf(parts: PlantParts, set: IdSet): readonly string[] {
     case 'air-place':
       return AIR_PLACES;
     case 'line-place':
-      return linePlaces(parts.car).map(({ part }) => part);
+      return linePlaces(parts.car);
     case 'zone':
       return layout.zones.map(({ id }) => id);
     case 'channel':

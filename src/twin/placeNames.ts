@@ -41,10 +41,21 @@ function jointPoint(layout: Layout, id: string): PointMm | null {
   return null;
 }
 
+/** The last stretch of a line, `LINE-end`; null for any other id. */
+function lineEnd(layout: Layout, id: string): string | null {
+  const line = loopLines(layout).find((one) => id === `${one.id}-end`);
+  if (!line) return null;
+  const [x, y] = line.way[line.way.length - 1];
+  const diameter = `${line.diameterMm.toFixed(1)} mm`;
+  return word('bay.line.end', { diameter, place: placeWords(layout, [x, y]) });
+}
+
 /** The neutral name of a joint, line or telltale part of the layout; null for everything that may be named. */
 export function neutralName(layout: Layout, id: string): string | null {
   const joint = jointPoint(layout, id);
   if (joint) return word('bay.joint', { place: placeWords(layout, joint) });
+  const end = lineEnd(layout, id);
+  if (end) return end;
   const stop = stopsOf(layout).find((one) => one.id === id);
   if (stop?.kind === 'line') return lineByPlace(layout, id, stop.at);
   return stop?.kind === 'part' && isTelltale(layout, id) ? partByPlace(layout, stop.at) : null;

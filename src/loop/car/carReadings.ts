@@ -36,6 +36,8 @@ export function readCar(car: Car): CarReadings {
   const liquidEnd = liquid.firstCell + liquid.cells - 1;
   const condenser = partNamed(loop.parts, 'condenser');
   const condenserEnd = condenser.firstCell + condenser.cells - 1;
+  const lineEnd = network.meter(loop.metering, 'lineEndK');
+  const spotK = lineEnd > 0 ? network.wallTemperatureK(high, liquidEnd) - lineEnd : 0;
   const lowSaturation = network.saturationTemperatureK(low);
   return {
     highSideGaugePa: network.pressurePa(high) - atmosphere,
@@ -47,7 +49,7 @@ export function readCar(car: Car): CarReadings {
     suctionK: network.temperatureK(low, suction),
     liquidLineK: network.temperatureK(high, liquidEnd),
     suctionSuperheatK: Math.max(0, network.temperatureK(low, suction) - lowSaturation),
-    lineStepK: network.temperatureK(high, condenserEnd) - network.temperatureK(high, liquidEnd),
+    lineStepK: network.temperatureK(high, condenserEnd) - network.temperatureK(high, liquidEnd) + spotK,
     ventFlowKgPerS: car.number('coilFlow'),
     capacityW: car.number('coilHeatW') + car.number('rearHeatW'),
     compressorW: network.workW(loop.compressor) * (car.number('compressorRevPerS') > 0 ? 1 : 0),

@@ -6,6 +6,8 @@
 import { dewPointK, humidityRatio } from '../../air/moistAir';
 import type { CarPart } from '../../loop/car/assembleLoop';
 import type { PlantParts } from '../assemblePlant';
+import { lineEndK } from '../linePlaces';
+import { pipeWallK } from '../pipeWallK';
 import { fanTurning, hubTurning } from '../turning';
 import { flag, type Signal, signal } from './signal';
 
@@ -32,10 +34,8 @@ export function cueSignals(parts: PlantParts): Signal[] {
     ),
     signal('vent.airflowRatio', '1', 'cue', () => seen(car.number('coilFlow') / mostAir)),
     flag('metering.hissing', 'cue', () => isHissing(parts)),
-    ...surfaces(parts).flatMap(([id, part]) => [
-      signal(`frost.${id}`, '1', 'cue', () => cover(FREEZING_K, wallK(parts, part))),
-      signal(`sweat.${id}`, '1', 'cue', () => cover(dewK, wallK(parts, part))),
-    ]),
+    ...surfaces(parts).flatMap(([id, part]) => covers(id, dewK, () => pipeWallK(car, part))),
+    ...covers('liquid-end', dewK, () => lineEndK(car)),
     ...[...hoses].flatMap(([id, { vessel }]) => [
       flag(`hose.${id}.caught`, 'cue', () => desk.hoses[id]?.caught === true),
       flag(`spray.${id}`, 'cue', () => desk.hoses[id]?.endOpen === true && isOverAir(parts, vessel)),
@@ -63,8 +63,12 @@ function seen(share: number): number {
   return Math.max(0, Math.min(EIGHTHS, Math.round(EIGHTHS * share))) / EIGHTHS;
 }
 
-function wallK({ car }: PlantParts, part: CarPart): number {
-  return car.network.wallTemperatureK(part.vessel, part.firstCell + part.cells - 1);
+/** Frost and sweat of one surface. */
+function covers(id: string, dewK: number, wallK: () => number): Signal[] {
+  return [
+    signal(`frost.${id}`, '1', 'cue', () => cover(FREEZING_K, wallK())),
+    signal(`sweat.${id}`, '1', 'cue', () => cover(dewK, wallK())),
+  ];
 }
 
 /** Drawn lines and vessels with the loop's part that stands for them: its own, or the one it leads to. */

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { createCar } from '../../../src/loop/car/createCar';
 import { refrigerantsOf } from '../../../src/loop/car/refrigerantsOf';
 import { vehicleOf } from '../../../src/loop/car/vehicles';
-import { expansionValveLift, SPRING_PA_PER_K } from '../../../src/loop/expansionValve';
+import { expansionValveLift, LIFT_AT_STOP, SPRING_PA_PER_K } from '../../../src/loop/expansionValve';
 import { REFRIGERANT_IDS, refrigerant } from '../../../src/refrigerant/fluids';
 
 const EVAPORATOR_PA = 350_000;
@@ -16,9 +16,10 @@ function lift(superheatK: number, evaporatorPa = EVAPORATOR_PA): number {
 }
 
 describe('expansion valve', () => {
-  it('stays shut below its static superheat and is wide open a gradient above it', () => {
+  it('stays shut below its static superheat and is about at its rating a gradient above it, with a quarter in reserve', () => {
     expect(lift(3)).toBe(0);
-    expect(lift(9)).toBe(1);
+    expect(lift(7)).toBeCloseTo(1, 1);
+    expect(lift(12)).toBe(LIFT_AT_STOP);
   });
 
   it('opens within the printed superheats of 3.3 to 4.5 K (a military cooling unit; two suppliers of one car)', () => {
