@@ -39,6 +39,7 @@ export interface BayWords {
   'bay.line.evap-out': never;
   'bay.line.facts': 'diameter' | 'from' | 'length' | 'name' | 'to';
   'bay.line.unnamed': 'diameter' | 'place';
+  'bay.line.end': 'diameter' | 'place';
   'bay.loopPart': 'place';
   'bay.joint': 'place';
   'bay.depth.rear': never;

@@ -39,6 +39,7 @@ export interface NameWords {
   'name.part.fan-relay': never;
   'name.line.suction': never;
   'name.line.liquid': never;
+  'name.line.liquid-end': never;
   'name.line.discharge': never;
   'name.line.drier-in': never;
   'name.line.evap-out': never;
