@@ -20,6 +20,7 @@ export interface FuzzReport {
 
 const MOST_BETWEEN = 120;
 const OFTEN: ReadonlySet<string> = new Set(['connect', 'charge', 'car']);
+const MOSTLY = 0.85;
 const MASS_TOLERANCE = 1e-11;
 const ENERGY_TOLERANCE = 1e-10;
 
@@ -68,6 +69,8 @@ function weighted(): CommandId[] {
 }
 
 function drawCommand(plant: Plant, vehicleId: string, id: CommandId, next: () => number): Command {
+  // under a shut hood nothing can be joined
+  if (id === 'hood' && next() < MOSTLY) return { do: id, to: 'open' };
   const spec: CommandSpec = commandSpecs[id];
   const args = Object.entries(spec.args).map(([name, arg]) => [
     name,

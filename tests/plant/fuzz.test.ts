@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { TOOL_IDS } from '../../src/equipment/tools';
 import type { PlantOptions } from '../../src/plant/buildPlant';
 import { commandSpecs } from '../../src/plant/commandSpecs';
 import { fuzzPlant } from '../../src/plant/fuzzPlant';
@@ -37,6 +38,7 @@ describe('random hands', () => {
           bench: {
             hoses: ['charging', 'gauge-set'],
             cans: ['can-1', 'can-2', 'can-3'].map((id) => ({ id, ...CAN })),
+            tools: TOOL_IDS,
           },
           seed,
         },

@@ -22,7 +22,7 @@ export const openLoop = {
     const overPa = rig.network.pressurePa(place.port.vessel) - rig.airPressurePa;
     opened.push(place.id);
     const room = { vessel: ROOM, cell: 0, height: 'bulk' } as const;
-    joinVessels(rig.network, `open:${place.id}`, place.port, room, OPEN_JOINT_CDA_M2);
+    joinVessels(rig.network, wayOutAt(place), place.port, room, OPEN_JOINT_CDA_M2);
     const events: PlantEvent[] = [{ id: 'loop-opened', subject: place.id }];
     if (overPa > PRESSURE_PA)
       events.push({ id: 'opened-under-pressure', subject: place.id, quantity: overPa, unit: 'Pa' });
@@ -30,14 +30,18 @@ export const openLoop = {
   },
 
   'close-loop'(rig: Rig, command: Command) {
-    const id = String(command.part);
+    const place = rig.places.get(String(command.part)) as LeakPlace;
     const { opened } = rig.desk.search;
-    if (!opened.includes(id)) return refuse('already');
-    opened.splice(opened.indexOf(id), 1);
-    dropLink(rig.network, `open:${id}`);
-    return done({ id: 'loop-closed', subject: id });
+    if (!opened.includes(place.id)) return refuse('already');
+    opened.splice(opened.indexOf(place.id), 1);
+    const stillOpen = opened.some((id) => wayOutAt(rig.places.get(id) as LeakPlace) === wayOutAt(place));
+    if (!stillOpen) dropLink(rig.network, wayOutAt(place));
+    return done({ id: 'loop-closed', subject: place.id });
   },
 };
+
+/** Joints at one cell of the network are one way out. */
+const wayOutAt = ({ port: { vessel, cell } }: LeakPlace): string => `open:${vessel}-${cell}`;
 
 function isTaken({ desk }: Rig, { id, kind }: LeakPlace): boolean {
   return kind === 'port' && Object.values(desk.hoses).some(({ port }) => port === id);
