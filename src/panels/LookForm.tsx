@@ -11,6 +11,8 @@ import type { SessionModel } from './sessionModel';
 
 /** Below these shares nothing is to be seen. */
 const SEEN = 0.03;
+/** Share of its speed below which a fan is seen to turn slowly. */
+const SLOW_BELOW = 0.8;
 
 /** Sentences about a part, from the cues that a person at the bumper has. */
 export function seenOf(session: SessionModel, id: string): string[] {
@@ -22,7 +24,11 @@ export function seenOf(session: SessionModel, id: string): string[] {
   else if (sweat > SEEN) said.push(word('panels.look.sweat'));
   else if (!Number.isNaN(frost) || !Number.isNaN(sweat)) said.push(word('panels.look.dry'));
   const fan = session.signal(`fan.${id}.turning`);
-  if (!Number.isNaN(fan)) said.push(fan === 1 ? word('panels.look.turning') : word('panels.look.still'));
+  if (!Number.isNaN(fan)) said.push(turningWord(fan === 1, session.signal(`fan.${id}.speedRatio`)));
+  const blower = id === 'blower' ? session.signal('blower.turning') : Number.NaN;
+  if (!Number.isNaN(blower)) said.push(turningWord(blower === 1, 1));
+  const dirt = session.signal(`dirt.${id}`);
+  if (!Number.isNaN(dirt)) said.push(dirt > 0 ? word('panels.look.dirty') : word('panels.look.clean'));
   const isClutch = session.layout.parts.some(
     (part) => part.id === id && (part.kind.startsWith('compressor') || part.kind.includes('clutch')),
   );
@@ -31,6 +37,11 @@ export function seenOf(session: SessionModel, id: string): string[] {
       session.signal('clutch.turning') === 1 ? word('panels.look.clutchIn') : word('panels.look.clutchOut'),
     );
   return said;
+}
+
+function turningWord(isTurning: boolean, speedRatio: number): string {
+  if (!isTurning) return word('panels.look.still');
+  return speedRatio < SLOW_BELOW ? word('panels.look.slow') : word('panels.look.turning');
 }
 
 export function LookForm(props: {

@@ -7,6 +7,9 @@ import { word } from '../words/words';
 import { nameOf } from './nameOf';
 import { sensesOf } from './senses';
 
+/** Share of its speed below which a fan is seen to turn slowly. */
+const SLOW_BELOW = 0.8;
+
 export function tracedLines(vehicleId: string, portId: string): string[] {
   const { downstream, upstream } = tracePort(layoutOf(vehicleId), portId);
   const way = (steps: readonly TraceStep[]): string => steps.map(({ id }) => nameOf(id)).join(', ');
@@ -18,10 +21,23 @@ export function tracedLines(vehicleId: string, portId: string): string[] {
 
 export function lookedLines(core: SessionCore, part: string): string[] {
   const senses = sensesOf(core);
-  const turning = part === 'clutch' || part === 'compressor' ? 'clutch.turning' : `fan.${part}.turning`;
-  if (!senses.has(turning)) return [word('twin.closer.nothing', { part: nameOf(part) })];
   const values = { part: nameOf(part) };
-  return [senses.isOn(turning) ? word('twin.closer.turns', values) : word('twin.closer.stands', values)];
+  const said: string[] = [];
+  const turning = turningCue(part);
+  if (senses.has(turning)) {
+    const isSlow = senses.value(`fan.${part}.speedRatio`) < SLOW_BELOW;
+    if (!senses.isOn(turning)) said.push(word('twin.closer.stands', values));
+    else said.push(isSlow ? word('twin.closer.turnsSlowly', values) : word('twin.closer.turns', values));
+  }
+  const dirt = `dirt.${part}`;
+  if (senses.has(dirt))
+    said.push(senses.value(dirt) > 0 ? word('twin.closer.dirty', values) : word('twin.closer.clean', values));
+  return said.length > 0 ? said : [word('twin.closer.nothing', values)];
+}
+
+function turningCue(part: string): string {
+  if (part === 'clutch' || part === 'compressor') return 'clutch.turning';
+  return part === 'blower' ? 'blower.turning' : `fan.${part}.turning`;
 }
 
 /** Each port as it looks: how wide, and where it lies. */

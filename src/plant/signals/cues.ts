@@ -9,13 +9,14 @@ import type { PlantParts } from '../assemblePlant';
 import { lineEndK } from '../linePlaces';
 import { pipeWallK } from '../pipeWallK';
 import { fanTurning, hubTurning } from '../turning';
+import { airCues } from './airCues';
+import { seen } from './seen';
 import { flag, type Signal, signal } from './signal';
 
 const FREEZING_K = 273.15;
 /** Below its threshold by this much a surface is covered all over, K. */
 const FULL_COVER_K = 5;
 const CHILLED_K = 8;
-const EIGHTHS = 8;
 const HISS_KG_PER_S = 0.0005;
 const HISS_PA = 30_000;
 const SPRAY_PA = 5_000;
@@ -33,6 +34,7 @@ export function cueSignals(parts: PlantParts): Signal[] {
       flag(`fan.${part}.turning`, 'cue', () => fanTurning(car, part)),
     ),
     signal('vent.airflowRatio', '1', 'cue', () => seen(car.number('coilFlow') / mostAir)),
+    ...airCues(car),
     flag('metering.hissing', 'cue', () => isHissing(parts)),
     ...surfaces(parts).flatMap(([id, part]) => covers(id, dewK, () => pipeWallK(car, part))),
     ...covers('liquid-end', dewK, () => lineEndK(car)),
@@ -56,11 +58,6 @@ function canCues({ car, cans, options }: PlantParts, dewK: number): Signal[] {
 
 function cover(thresholdK: number, surfaceK: number): number {
   return seen((thresholdK - surfaceK) / FULL_COVER_K);
-}
-
-/** A share as an eye has it: 0, 1/8 .. 1. */
-function seen(share: number): number {
-  return Math.max(0, Math.min(EIGHTHS, Math.round(EIGHTHS * share))) / EIGHTHS;
 }
 
 /** Frost and sweat of one surface. */

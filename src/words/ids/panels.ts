@@ -106,6 +106,9 @@ export interface PanelsWords {
   'panels.look.sweat': never;
   'panels.look.turning': never;
   'panels.look.still': never;
+  'panels.look.slow': never;
+  'panels.look.dirty': never;
+  'panels.look.clean': never;
   'panels.look.clutchIn': never;
   'panels.look.clutchOut': never;
   'panels.look.probe': never;

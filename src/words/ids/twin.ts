@@ -70,6 +70,9 @@ export interface TwinWords {
   'twin.closer.againstFlow': 'port' | 'way';
   'twin.closer.turns': 'part';
   'twin.closer.stands': 'part';
+  'twin.closer.turnsSlowly': 'part';
+  'twin.closer.dirty': 'part';
+  'twin.closer.clean': 'part';
   'twin.closer.nothing': 'part';
   'twin.closer.port': 'across' | 'bore' | 'depth' | 'port';
   'twin.closer.rear': never;
