@@ -1,63 +1,60 @@
 /**
- * What a property question costs, in nanoseconds: the least of many short runs, over R-134a states spread through the
- * dome, the liquid and the vapour between 50 kPa and 2 MPa.
+ * What a property question costs by region, in nanoseconds: temperature, volume and both slopes of R-134a at a new
+ * pressure, and at a pressure that is already set.
  */
 import '../../src/refrigerant/allFluids';
-import { exp } from '../../src/numerics/exp';
 import { keyedUniform } from '../../src/numerics/keyedRandom';
-import { ln } from '../../src/numerics/ln';
 import { refrigerant } from '../../src/refrigerant/fluids';
+import { figures, timed } from './timing';
 
 const STATES = 4096;
-const QUESTIONS = 50 * STATES;
-const RUNS = 25;
+const CALLS = 50_000;
+const ROUNDS = 25;
 
-export function benchProperties(): Record<string, number> {
+/** Pressure, Pa, and enthalpy as quality (under 0 subcooled, over 1 superheated), lowest and highest. */
+const REGIONS = {
+  liquid: { pressure: [0.3e6, 2.5e6], quality: [-0.3, -0.02] },
+  'two-phase': { pressure: [0.15e6, 2.5e6], quality: [0.02, 0.98] },
+  vapour: { pressure: [0.15e6, 2.5e6], quality: [1.02, 1.4] },
+  'near critical': { pressure: [3.4e6, 3.95e6], quality: [-0.5, 1.5] },
+  random: { pressure: [0.05e6, 3.9e6], quality: [-0.3, 1.4] },
+} as const;
+
+export function properties(): Record<string, number> {
+  return Object.assign({}, ...Object.entries(REGIONS).map(([name, region]) => costOf(name, region)));
+}
+
+function costOf(name: string, { pressure, quality }: (typeof REGIONS)[keyof typeof REGIONS]) {
   const isobar = refrigerant('R-134a').isobar('continue');
-  const pressures = new Float64Array(STATES);
-  const enthalpies = new Float64Array(STATES);
-  for (let i = 0; i < STATES; i++) {
-    pressures[i] = 50e3 * exp(keyedUniform(1, 'bench', 'pressure', i) * ln(40));
-    enthalpies[i] = 180e3 + 290e3 * keyedUniform(1, 'bench', 'enthalpy', i);
-  }
+  const pressures = draws('pressure', pressure);
+  const qualities = draws('quality', quality);
+  const enthalpies = qualities.map((x, i) => {
+    isobar.setPressurePa(pressures[i]);
+    const { liquidEnthalpyJPerKg: hl, vapourEnthalpyJPerKg: hv } = isobar;
+    return hl + x * (hv - hl);
+  });
   const out = new Float64Array(4);
-  let sum = 0;
-
-  const fullLookUpNs = least(() => {
-    for (let i = 0; i < QUESTIONS; i++) {
-      isobar.setPressurePa(pressures[i & (STATES - 1)]);
-      isobar.lookUp(enthalpies[i & (STATES - 1)], out);
-      sum += out[1];
-    }
+  const anew = timed(CALLS, ROUNDS, (i) => {
+    isobar.setPressurePa(pressures[i & (STATES - 1)]);
+    isobar.lookUp(enthalpies[i & (STATES - 1)], out);
+    return out[1];
   });
-  const setPressureNs = least(() => {
-    for (let i = 0; i < QUESTIONS; i++) {
-      isobar.setPressurePa(pressures[i & (STATES - 1)]);
-      sum += isobar.saturationTemperatureK;
-    }
+  isobar.setPressurePa(0.5 * (pressure[0] + pressure[1]));
+  const { liquidEnthalpyJPerKg: hl, vapourEnthalpyJPerKg: hv } = isobar;
+  const beside = qualities.map((x) => hl + x * (hv - hl));
+  const shared = timed(CALLS, ROUNDS, (i) => {
+    isobar.lookUp(beside[i & (STATES - 1)], out);
+    return out[1];
   });
-  isobar.setPressurePa(300e3);
-  const volumeNs = least(() => {
-    for (let i = 0; i < QUESTIONS; i++) sum += isobar.volumeM3PerKg(enthalpies[i & (STATES - 1)]);
-  });
-  const temperatureNs = least(() => {
-    for (let i = 0; i < QUESTIONS; i++) sum += isobar.temperatureK(enthalpies[i & (STATES - 1)]);
-  });
-  if (!Number.isFinite(sum)) throw new Error('a property question had no number for an answer');
   return {
-    randomLookUpWithDerivativesNs: fullLookUpNs,
-    setPressureNs,
-    volumeAtSharedPressureNs: volumeNs,
-    temperatureAtSharedPressureNs: temperatureNs,
+    ...figures(`${name}, new pressure`, 'ns', anew),
+    ...figures(`${name}, shared pressure`, 'ns', shared),
   };
 }
 
-function least(run: () => void): number {
-  let best = Number.POSITIVE_INFINITY;
-  for (let i = 0; i < RUNS; i++) {
-    const start = performance.now();
-    run();
-    best = Math.min(best, ((performance.now() - start) * 1e6) / QUESTIONS);
-  }
-  return best;
+function draws(purpose: string, [low, high]: readonly [number, number]): Float64Array {
+  return Float64Array.from(
+    { length: STATES },
+    (_, i) => low + (high - low) * keyedUniform(1, purpose, 'bench', i),
+  );
 }

@@ -1,95 +1,79 @@
 /**
- * What a property look-up, a step of the plant and a step of a whole session cost on one core, and their ratio. The plant
- * is the saloon on a warm day with the engine running; a step is 20 ms of simulated time.
+ * What a step of 20 ms costs on one core: the loop alone by vehicle, the saloon's plant without and with a can feeding
+ * through a hose, a whole session, a ghost car, and playing a log of a quarter of an hour again.
  */
 import '../../src/refrigerant/allFluids';
-import { keyedUniform } from '../../src/numerics/keyedRandom';
+import { createCar } from '../../src/loop/car/createCar';
+import { vehicleOf } from '../../src/loop/car/vehicles';
 import { buildPlant } from '../../src/plant/buildPlant';
 import type { Command } from '../../src/plant/commandSpecs';
-import type { Plant } from '../../src/plant/plantPort';
-import { refrigerant } from '../../src/refrigerant/fluids';
-import type { Isobar } from '../../src/refrigerant/refrigerant';
 import { openSession } from '../../src/session/openSession';
+import { readWords } from '../../src/session/plan/planWords';
 import { scenarioById } from '../../src/session/scenario/library';
+import { figures, type Timing, timed } from './timing';
 
 const STEP_S = 0.02;
-const LOOK_UPS = 400_000;
-const SETTLING_STEPS = 15_000;
-const STEPS = 30_000;
-const ROUNDS = 3;
-const RUNNING: readonly Command[] = [
-  { do: 'door', to: 'open' },
-  { do: 'engine', rpm: 1500 },
-  { do: 'ac', to: 'on' },
-  { do: 'blower', speed: 4 },
+const STEP_NS = STEP_S * 1e9;
+const SETTLING_STEPS = 6000;
+const CALLS = 1000;
+const ROUNDS = 40;
+const REPLAYED_STEPS = 45_000;
+/** A ghost car that is sixty times ahead of the clock catches up a minute in a second. */
+const GHOST_LAPSE = 60;
+const RUNNING = ['door open', 'engine 1500', 'ac on', 'blower 4'];
+const FEEDING = [
+  'cap port-a off',
+  'couple charging port-a side-middle,fender,mat',
+  'coupler charging open',
+  'tap can-1 charging',
+  'can-valve can-1 4',
 ];
 
 export function speed(): Record<string, number> {
-  const fullNs = perCallNs(LOOK_UPS, everyPressure());
-  const sharedNs = perCallNs(LOOK_UPS, onePressure());
-  const plantNs = perCallNs(STEPS, plantStep());
-  const sessionNs = perCallNs(STEPS, sessionStep());
+  const plant = plantStep([]);
+  const session = sessionStep();
   return {
-    'look-up, new pressure, ns': fullNs,
-    'look-up, shared pressure, ns': sharedNs,
-    'plant step, us': plantNs / 1000,
-    'session step, us': sessionNs / 1000,
-    'plant, times real time': STEP_S / (plantNs * 1e-9),
-    'session, times real time': STEP_S / (sessionNs * 1e-9),
-    'plant step : look-up': plantNs / fullNs,
-    'session step : look-up': sessionNs / fullNs,
+    ...stepFigures('loop, hatchback (expansion valve)', loopStep('hatchback', 25)),
+    ...stepFigures('loop, sedan (orifice tube)', loopStep('sedan', 25)),
+    ...stepFigures('loop, sedan standing', loopStep('sedan', 0)),
+    ...stepFigures('plant, sedan', plant),
+    ...stepFigures('plant, sedan, can feeding', plantStep(FEEDING)),
+    ...stepFigures('session', session),
+    'ghost cars a core at 60 x real time': STEP_NS / plant.bestNs / GHOST_LAPSE,
+    ...figures('replay of 15 minutes', 's', replayOf15Minutes(), 1e9),
   };
 }
 
-/** The fastest of a few rounds: what is slower was something else on the machine. */
-function perCallNs(calls: number, call: (index: number) => number): number {
-  let best = Number.POSITIVE_INFINITY;
-  let sum = 0;
-  for (let round = 0; round < ROUNDS; round++) {
-    const start = performance.now();
-    for (let index = 0; index < calls; index++) sum += call(index);
-    best = Math.min(best, ((performance.now() - start) * 1e6) / calls);
-  }
-  // asked for, so that nothing measured can be left out as unused
-  if (Number.isNaN(sum)) throw new Error('a measured call gave no number');
-  return best;
-}
-
-/** Temperature, volume and slope at a pressure and an enthalpy. */
-function lookUp(isobar: Isobar, enthalpyJPerKg: number): number {
-  const temperatureK = isobar.temperatureK(enthalpyJPerKg);
-  return temperatureK + isobar.volumeM3PerKg(enthalpyJPerKg) + isobar.temperatureSlope(enthalpyJPerKg);
-}
-
-function everyPressure(): (index: number) => number {
-  const isobar = refrigerant('R-134a').isobar('continue');
-  const [pressures, enthalpies] = [draws('p', 1.5e5, 2.5e6), draws('h', 1.9e5, 4.6e5)];
-  return (index) => {
-    isobar.setPressurePa(pressures[index % pressures.length]);
-    return lookUp(isobar, enthalpies[index % enthalpies.length]);
+function stepFigures(name: string, timing: Timing): Record<string, number> {
+  return {
+    ...figures(`${name}, step`, 'us', timing, 1000),
+    [`${name}, x real time`]: STEP_NS / timing.bestNs,
+    [`${name}, median, x real time`]: STEP_NS / timing.medianNs,
   };
 }
 
-function onePressure(): (index: number) => number {
-  const isobar = refrigerant('R-134a').isobar('continue');
-  isobar.setPressurePa(1.2e6);
-  const enthalpies = draws('h', 1.9e5, 4.6e5);
-  return (index) => lookUp(isobar, enthalpies[index % enthalpies.length]);
+function settled(step: () => number): Timing {
+  for (let i = 0; i < SETTLING_STEPS; i++) step();
+  return timed(CALLS, ROUNDS, step);
 }
 
-function draws(purpose: string, low: number, high: number): Float64Array {
-  return Float64Array.from(
-    { length: 4096 },
-    (_, i) => low + (high - low) * keyedUniform(1, purpose, 'bench', i),
-  );
+function loopStep(vehicleId: string, engineRevPerS: number): Timing {
+  const vehicle = vehicleOf(vehicleId);
+  const car = createCar(vehicle, {
+    refrigerant: 'R-134a',
+    chargeKg: vehicle.label.charge,
+    ambientK: 305.15,
+    relativeHumidity: 0.5,
+    stood: 'equalised',
+  });
+  car.set({ engineRevPerS, airConditioningOn: true, blowerStep: 4, windowsOpen: true, recirculated: true });
+  return settled(() => {
+    car.step(STEP_S);
+    return car.number('cabinK');
+  });
 }
 
-function plantStep(): () => number {
-  const plant = runningPlant();
-  return () => plant.advance().length;
-}
-
-function runningPlant(): Plant {
+function plantStep(besides: readonly string[]): Timing {
   const plant = buildPlant({
     vehicleId: 'sedan',
     refrigerant: 'R-134a',
@@ -100,14 +84,33 @@ function runningPlant(): Plant {
     bench: { hoses: ['charging'], cans: [{ id: 'can-1', netKg: 0.283, printedTotalKg: 0.34, tareKg: 0.11 }] },
     seed: 1,
   });
-  for (const command of RUNNING) plant.apply(command);
-  for (let step = 0; step < SETTLING_STEPS; step++) plant.advance();
-  return plant;
+  for (const deed of [...RUNNING, ...besides]) {
+    if (!plant.apply(commandOf(deed)).ok) throw new Error(`the bench cannot ${deed}`);
+  }
+  return settled(() => plant.advance().length);
 }
 
-function sessionStep(): () => number {
+function runningSession() {
   const session = openSession(scenarioById('warm-at-the-lights'), { mode: 'practice', seed: 1 });
-  for (const command of [{ do: 'begin' } as const, ...RUNNING]) session.send(command);
-  session.advance(SETTLING_STEPS);
-  return () => session.advance(1).stepsDone;
+  for (const deed of ['begin', ...RUNNING]) session.send(commandOf(deed));
+  return session;
+}
+
+function sessionStep(): Timing {
+  const session = runningSession();
+  return settled(() => session.advance(1).stepsDone);
+}
+
+function replayOf15Minutes(): Timing {
+  const session = runningSession();
+  session.advance(REPLAYED_STEPS);
+  const log = session.log();
+  const scenario = scenarioById('warm-at-the-lights');
+  return timed(1, 3, () => openSession(scenario, { mode: 'practice', seed: 1, log }).log().commands.length);
+}
+
+function commandOf(words: string): Command {
+  const reading = readWords(words);
+  if (!('act' in reading) || reading.act.kind !== 'command') throw new Error(`no command: ${words}`);
+  return reading.act.command;
 }
