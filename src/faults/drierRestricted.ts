@@ -15,7 +15,7 @@ export const drierRestricted: Fault = {
   clearedBy: ['drier'],
   excludes: [],
   signs: {
-    severity: 0.7,
+    severity: 0.6,
     'orifice-tube': {},
     'expansion-valve': { low: 'down', high: 'down', vent: 'up', superheat: 'up', subcooling: 'either' },
   },

@@ -14,7 +14,7 @@ export const liquidLineRestricted: Fault = {
   clearedBy: ['liquid'],
   excludes: [],
   signs: {
-    severity: 0.7,
+    severity: 0.6,
     'orifice-tube': { low: 'down', high: 'either', vent: 'up', superheat: 'up', subcooling: 'up' },
     'expansion-valve': { low: 'down', high: 'down', vent: 'up', superheat: 'up', subcooling: 'either' },
   },

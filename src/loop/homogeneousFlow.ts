@@ -4,7 +4,8 @@
  *   G = sqrt(G_s^2 + 2 (p - p_s) / v_l),   G_s = sqrt(p_s / v) (0.6055 + 0.1356 ln w - 0.0131 ln^2 w) / sqrt(w)
  *   w = x v_v / v + c T / (v p_s k^2),     k = d ln p / d ln T of saturation, about 7.5
  *
- * The omega method (Leung 1986, coefficients from memory); T by Trouton-like p = pc exp(7 (1 - Tc / T)); c [guess].
+ * The omega method (Leung 1986, coefficients from memory); T by p = pc exp(7 (1 - Tc / T)), good to a
+ * kelvin or two; c [guess].
  */
 import { ln } from '../numerics/ln';
 import type { MeteringInlet } from './meteringInlet';

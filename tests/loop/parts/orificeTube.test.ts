@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { homogeneousFlux } from '../../../src/loop/homogeneousFlow';
 import { createInlet, type MeteringInlet } from '../../../src/loop/meteringInlet';
 import { orificeTubeFlow } from '../../../src/loop/orificeTube';
 import { refrigerant } from '../../../src/refrigerant/fluids';
@@ -84,6 +85,25 @@ describe('orifice tube', () => {
     expect(flow('R-134a', 1.7, 38.1, inlet)).toBe(choked);
     inlet.downstreamPa = inlet.pressurePa;
     expect(flow('R-134a', 1.7, 38.1, inlet)).toBe(0);
+  });
+
+  it('too wide for the fit it passes more, and no more than homogeneous flow (omega method, Leung 1986, from memory)', () => {
+    const { criticalPressurePa, criticalTemperatureK } = refrigerant('R-134a');
+    for (const inlet of [
+      inletAt('R-134a', 328.15, 5, 0),
+      inletAt('R-134a', 328.15, 0, 0),
+      inletAt('R-134a', 313.15, 0, 0.4),
+    ]) {
+      let before = 0;
+      for (const area of [1, 1.3, 1.5, 2, 3, 5, 8]) {
+        const boreM = 1.65e-3 * Math.sqrt(area);
+        const found = orificeTubeFlow(boreM, 38.1e-3, 1, inlet, criticalPressurePa, criticalTemperatureK);
+        expect(found).toBeGreaterThan(before);
+        const flux = found / (0.25 * Math.PI * boreM * boreM);
+        expect(flux).toBeLessThan(1.0001 * homogeneousFlux(inlet, criticalPressurePa, criticalTemperatureK));
+        before = found;
+      }
+    }
   });
 
   it('never runs backwards, however clogged', () => {
