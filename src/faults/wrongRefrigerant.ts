@@ -20,7 +20,7 @@ export const wrongRefrigerant: Fault = {
         }
       : filling,
   clearedBy: [],
-  excludes: ['mixed-refrigerant'],
+  excludes: ['mixed-refrigerant', 'low-charge', 'overcharge'],
   signs: {
     severity: 0.5,
     'orifice-tube': {

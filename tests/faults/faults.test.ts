@@ -22,7 +22,7 @@ function carOf(id: string) {
 
 describe('the registry', () => {
   it('says no to an id it has not, and names those it has', () => {
-    expect(() => faultOf('gremlin')).toThrow('low-charge, overcharge, leak');
+    expect(() => faultOf('gremlin')).toThrow('low-charge, overcharge, air-in-loop');
   });
 
   it('finds two faults that cannot be together', () => {
