@@ -1,6 +1,7 @@
 /**
  * The cabin's blower turns slowly or not at all, with its switch where it was: cooling is still asked for, but hardly any
- * air passes the coil. Signs: common practice, no source.
+ * air passes the coil. Once the clutch cycles, means of the low side and of the vent rise again a little. Signs: common
+ * practice, no source.
  */
 import type { Fault } from './fault';
 
