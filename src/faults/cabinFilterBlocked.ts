@@ -1,6 +1,7 @@
 /**
  * The cabin filter has never been changed: a share of the blower's air is gone, down to a tenth [guess], and a severe one
- * lets the coil freeze on a mild day. Once the clutch cycles, means of the low side and of the vent rise again a little. Signs: vehicle service text; common practice.
+ * lets the coil freeze on a mild day. Once the clutch cycles, means of the low side and of the vent rise again a little.
+ * Signs: vehicle service text; common practice.
  */
 import type { Fault } from './fault';
 

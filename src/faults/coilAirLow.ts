@@ -1,7 +1,7 @@
 /**
  * Dust and leaves sit on the coil itself: a share of its air is gone, down to a seventh [guess], and what is under the dirt
- * cools less. What comes out is colder, but little. Once the clutch cycles, means of the low side and of the vent rise again a little.
- * Signs: vehicle service text; the vent is not scored.
+ * cools less. What comes out is colder, but little. Once the clutch cycles, means of the low side and of the vent rise
+ * again a little. Signs: vehicle service text; the vent is not scored.
  */
 import type { Fault } from './fault';
 
