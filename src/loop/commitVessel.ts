@@ -13,11 +13,13 @@ export function commitVessel(core: NetworkCore, vessel: number, p: number, dtS: 
   const first = plan.firstCell[vessel];
   const end = first + plan.cellCount[vessel];
   const perS = 1 / dtS;
+  const { mass, enthalpy, flow } = n;
+  const { newMass, newHeat, sent } = scratch;
   for (let c = first; c < end; c++) {
-    const mass = scratch.newMass[c];
-    n.mass[c] = mass;
-    n.enthalpy[c] = scratch.newHeat[c] / mass;
-    n.flow[c] = scratch.sent[c] * perS;
+    const now = newMass[c];
+    mass[c] = now;
+    enthalpy[c] = newHeat[c] / now;
+    flow[c] = sent[c] * perS;
   }
   takeStates(core, vessel);
   warmWalls(core, vessel, dtS);
@@ -59,21 +61,20 @@ function takeStates(core: NetworkCore, vessel: number): void {
   const hv = iso.vapourEnthalpyJPerKg;
   const vl = iso.liquidVolumeM3PerKg;
   const rise = (iso.vapourVolumeM3PerKg - vl) / (hv - hl);
-  const saturationK = iso.saturationTemperatureK;
   const anew = n.totals[TOTAL.step] % SLOPE_EVERY === 0;
   const first = plan.firstCell[vessel];
   const end = first + plan.cellCount[vessel];
+  const { enthalpy, temperatureSlope, volume } = n;
+  iso.temperaturesOf(enthalpy, first, end, n.temperature);
   for (let c = first; c < end; c++) {
-    const h = n.enthalpy[c];
+    const h = enthalpy[c];
     if (h > hl && h < hv) {
-      n.temperature[c] = saturationK;
-      n.temperatureSlope[c] = 0;
-      n.volume[c] = vl + (h - hl) * rise;
+      temperatureSlope[c] = 0;
+      volume[c] = vl + (h - hl) * rise;
       continue;
     }
-    n.temperature[c] = iso.temperatureK(h);
-    n.volume[c] = scratch.volume[c] > 0 ? scratch.volume[c] : iso.volumeM3PerKg(h);
-    if (anew || n.temperatureSlope[c] === 0) n.temperatureSlope[c] = iso.temperatureSlope(h);
+    volume[c] = scratch.volume[c] > 0 ? scratch.volume[c] : iso.volumeM3PerKg(h);
+    if (anew || temperatureSlope[c] === 0) temperatureSlope[c] = iso.temperatureSlope(h);
   }
 }
 
@@ -81,20 +82,21 @@ function warmWalls(core: NetworkCore, vessel: number, dtS: number): void {
   const { numbers: n, plan, scratch, bodyHeat } = core;
   const first = plan.firstCell[vessel];
   const end = first + plan.cellCount[vessel];
+  const { outside, heat, wall, surroundings } = n;
+  const { wallHeat: capacities } = plan;
+  const { wallHeat: taken } = scratch;
   let gained = 0;
   let rejected = 0;
   let turned = 0;
   for (let c = first; c < end; c++) {
-    const g = n.outside[c] * dtS;
-    const given = n.heat[c] * dtS;
-    const before = n.wall[c];
-    const capacity = plan.wallHeat[c];
-    const after =
-      (capacity * before - scratch.wallHeat[c] + g * n.surroundings[c] + given + bodyHeat[c]) /
-      (capacity + g);
-    n.wall[c] = after;
+    const g = outside[c] * dtS;
+    const given = heat[c] * dtS;
+    const around = surroundings[c];
+    const capacity = capacities[c];
+    const after = (capacity * wall[c] - taken[c] + g * around + given + bodyHeat[c]) / (capacity + g);
+    wall[c] = after;
     bodyHeat[c] = 0;
-    const through = g * (n.surroundings[c] - after);
+    const through = g * (around - after);
     gained += through + given;
     turned += Math.abs(through) + Math.abs(given);
     if (through < 0) rejected -= through;

@@ -61,6 +61,7 @@ export function march(
     newHeat,
     wallHeat,
     sent,
+    slip,
     volume,
   } = s;
   const iso = plan.isobars[vessel];
@@ -71,6 +72,8 @@ export function march(
   const vl = iso.liquidVolumeM3PerKg;
   const vv = iso.vapourVolumeM3PerKg;
   const latent = hv - hl;
+  const perLatent = 1 / latent;
+  const swell = vv - vl;
   const p0 = n.pressure[vessel];
   const elastic = plan.elasticity[vessel];
   const stretch = 1 + elastic * (p - REFERENCE_PRESSURE_PA);
@@ -85,83 +88,108 @@ export function march(
   for (let c = first; c < end; c++) {
     const M = mass[c] + sourceMass[c] + arrivingMass[c];
     let H = mass[c] * enthalpy[c] + sourceHeat[c] + arrivingHeat[c] + cellVolume[c] * push;
-    let h = H / M;
+    const allLiquid = M * hl;
+    const allVapour = M * hv;
 
     const gain = wallGain[c];
     let Q: number;
-    if (h > hl && h < hv) {
+    if (H > allLiquid && H < allVapour) {
       const drive = wall[c] - Ts;
       Q = gain * drive;
       if (drive > 0) {
-        const most = M * (hv + VAPOUR_HEAT * drive) - H;
+        const most = allVapour + M * VAPOUR_HEAT * drive - H;
         if (Q > most) Q = most;
       } else {
-        const least = M * (hl + LIQUID_HEAT * drive) - H;
+        const least = allLiquid + M * LIQUID_HEAT * drive - H;
         if (Q < least) Q = least;
       }
     } else {
       let slope = temperatureSlope[c];
       let offset = temperature[c] - slope * enthalpy[c];
       if (slope === 0) {
-        slope = h >= hv ? 1 / VAPOUR_HEAT : 1 / LIQUID_HEAT;
-        offset = Ts - slope * (h >= hv ? hv : hl);
+        const dry = H >= allVapour;
+        slope = dry ? 1 / VAPOUR_HEAT : 1 / LIQUID_HEAT;
+        offset = Ts - slope * (dry ? hv : hl);
       }
-      Q = (M * gain * (wall[c] - offset - slope * h)) / (M + gain * slope);
+      Q = (gain * (M * (wall[c] - offset) - slope * H)) / (M + gain * slope);
     }
     wallHeat[c] = Q;
     H += Q;
-    h = H / M;
+    newHeat[c] = H;
 
     const V = cellVolume[c] * stretch;
-    const wet = h > hl && h < hv;
-    const x = (h - hl) / latent;
-    const v = wet ? vl + x * (vv - vl) : iso.volumeM3PerKg(h);
-    const excess = M * v - V;
+    const wet = H > allLiquid && H < allVapour;
+    /** kg of vapour, and m3 that all of it wants. */
+    const X = (H - allLiquid) * perLatent;
+    let wanted: number;
+    if (wet) {
+      wanted = M * vl + X * swell;
+      volume[c] = 0;
+    } else {
+      newMass[c] = M;
+      iso.volumeOf(newHeat, newMass, c, volume);
+      wanted = M * volume[c];
+    }
+    const excess = wanted - V;
     const onward = next[c];
-    volume[c] = wet || (excess < 0 && onward >= 0) ? 0 : v;
     if (onward < 0) {
       newMass[c] = M;
-      newHeat[c] = H;
       sent[c] = sourceMass[c] < 0 ? -sourceMass[c] : 0;
-      remainder = excess / v;
+      remainder = (excess * M) / wanted;
       continue;
     }
     let m: number;
     let heat: number;
     if (excess >= 0) {
       if (wet) {
-        let y = isPot[c] ? potOutlet(plan, c, (x * vv) / v) : slipOutlet(x, s.slip[c]);
-        let vo = vl + y * (vv - vl);
-        m = excess / vo;
-        // one pass more with the slip of the mixture that stays
-        if (isPot[c] === 0 && m < 0.5 * M) {
-          const stays = (M * x - m * y) / (M - m);
-          y = slipOutlet(stays > 0 ? (stays < 1 ? stays : 1) : 0, s.slip[c]);
-          vo = vl + y * (vv - vl);
-          m = excess / vo;
+        /** kg of vapour in what leaves. */
+        let gas: number;
+        if (isPot[c]) {
+          const y = potOutlet(plan, c, (X * vv) / wanted);
+          m = excess / (vl + y * swell);
+          gas = m * y;
+        } else {
+          const S = slip[c];
+          const streaming = S * X;
+          const per = M - X + streaming;
+          const share = excess / (vl * per + streaming * swell);
+          m = share * per;
+          gas = share * streaming;
+          // one pass more with the slip of the mixture that stays
+          if (m < 0.5 * M) {
+            const stays = M - m;
+            const dry = X - gas;
+            const kept = dry > 0 ? (dry < stays ? dry : stays) : 0;
+            const left = S * kept;
+            const perLeft = stays - kept + left;
+            const again = excess / (vl * perLeft + left * swell);
+            m = again * perLeft;
+            gas = again * left;
+          }
         }
-        if (m * y > M * x) {
+        if (gas > X) {
           m = M - V / vl;
           heat = H - (V / vl) * hl;
-        } else if (m * (1 - y) > M * (1 - x)) {
+        } else if (m - gas > M - X) {
           m = M - V / vv;
           heat = H - (V / vv) * hv;
-        } else heat = m * (hl + y * latent);
+        } else heat = m * hl + gas * latent;
       } else {
-        m = excess / v;
-        heat = m * h;
+        m = excess / volume[c];
+        heat = (m / M) * H;
       }
     } else {
+      volume[c] = 0;
       let spare = mass[onward] - TRACE_KG_PER_M3 * cellVolume[onward];
       if (sourceMass[onward] < 0) spare += sourceMass[onward];
       if (arrivingMass[onward] < 0) spare += arrivingMass[onward];
       const hd = enthalpy[onward];
-      const xd = (hd - hl) / latent;
+      const xd = (hd - hl) * perLatent;
       m = excess / vv;
       let ho = hv;
       if (xd >= 1 || xd * spare < -VAPOUR_TO_SPARE * m) {
         ho = hd;
-        const vd = xd >= 1 || xd <= 0 ? n.volume[onward] : vl + xd * (vv - vl);
+        const vd = xd >= 1 || xd <= 0 ? n.volume[onward] : vl + xd * swell;
         m = excess / vd;
       }
       const most = -BACKFILL_SHARE * (spare > 0 ? spare : 0);
@@ -175,10 +203,6 @@ export function march(
     arrivingHeat[onward] += heat;
   }
   return remainder;
-}
-
-function slipOutlet(x: number, slip: number): number {
-  return (slip * x) / (1 - x + slip * x);
 }
 
 /** Vapour share of what leaves a pot whose vapour fills `gasShare` of it. */

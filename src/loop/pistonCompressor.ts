@@ -151,10 +151,13 @@ function giveOut(at: CompressorPoint, work: number, discharge: Isobar, mostTempe
   const passed = heatRate * (1 - exp(-BODY_WPERK / heatRate)) * (t - at.bodyTemperatureK);
   h -= passed / refrigerant;
   at.bodyHeatW += passed;
-  const most = discharge.enthalpyFromTemperatureJPerKg(mostTemperatureK);
-  if (h > most) {
-    at.bodyHeatW += refrigerant * (h - most);
-    h = most;
+  // gas that was colder before it warmed the body needs no asking
+  if (t > mostTemperatureK || passed < 0) {
+    const most = discharge.enthalpyFromTemperatureJPerKg(mostTemperatureK);
+    if (h > most) {
+      at.bodyHeatW += refrigerant * (h - most);
+      h = most;
+    }
   }
   at.dischargeEnthalpyJPerKg = h;
 }

@@ -9,9 +9,12 @@
  */
 import type { NetworkCore } from './networkCore';
 
-const NOMINAL_KG_PER_S = 0.04;
+const PER_NOMINAL = 1 / 0.04;
+/** Floors, and the flow ratios at which the powers come to them. */
 const STILL_SINGLE = 0.12;
+const STILL_SINGLE_RATIO = 0.07357;
 const STILL_TWO_PHASE = 0.3;
+const STILL_TWO_PHASE_RATIO = 0.040337;
 const MOST_FLOW_FACTOR = 3;
 /** Quality over which a wetted wall begins to dry out. */
 const DRY_OUT = 0.86;
@@ -20,15 +23,19 @@ const DRY_SUPERHEAT = 1.12;
 const WET_IN = 0.02;
 /** Flow under which the phases part. */
 const PARTING_KG_PER_S = 0.007;
+const PER_PARTING = 1 / PARTING_KG_PER_S;
 const AIR_BLANKET = 7;
 const OIL_FILM = 0.6;
 const SHAKEN_WETTING = 2;
 
 export function prepareCells(core: NetworkCore, vessel: number, dtS: number): void {
   const { numbers: n, plan, scratch } = core;
+  const { enthalpy, flow, wall } = n;
+  const { slipAtRest, isPot, boiling, vapourSide, liquidSide } = plan;
+  const { sourceMass, sourceHeat, wallGain, slip } = scratch;
   const iso = plan.isobars[vessel];
   const hl = iso.liquidEnthalpyJPerKg;
-  const latent = iso.vapourEnthalpyJPerKg - hl;
+  const perLatent = 1 / (iso.vapourEnthalpyJPerKg - hl);
   const saturationK = iso.saturationTemperatureK;
   const zivi = nearCubeRoot(iso.vapourVolumeM3PerKg / iso.liquidVolumeM3PerKg);
   const airShare =
@@ -38,39 +45,40 @@ export function prepareCells(core: NetworkCore, vessel: number, dtS: number): vo
   const first = plan.firstCell[vessel];
   const end = first + plan.cellCount[vessel];
   for (let c = first; c < end; c++) {
-    scratch.sourceMass[c] = 0;
-    scratch.sourceHeat[c] = 0;
-    const flow = n.flow[c] < 0 ? -n.flow[c] : n.flow[c];
-    const share = flow < PARTING_KG_PER_S ? flow / PARTING_KG_PER_S : 1;
-    const slip = plan.slipAtRest[c] + (zivi - plan.slipAtRest[c]) * share;
-    scratch.slip[c] = slip;
-    const ratio = flow / NOMINAL_KG_PER_S;
+    sourceMass[c] = 0;
+    sourceHeat[c] = 0;
+    const streams = flow[c] < 0 ? -flow[c] : flow[c];
+    const share = streams < PARTING_KG_PER_S ? streams * PER_PARTING : 1;
+    const S = slipAtRest[c] + (zivi - slipAtRest[c]) * share;
+    slip[c] = S;
+    const ratio = streams * PER_NOMINAL;
     const r = ratio > MOST_FLOW_FACTOR ? MOST_FLOW_FACTOR : ratio;
-    // in a pot nothing streams along the wall: its figures hold as they are
-    const root4 = plan.isPot[c] === 1 ? 1 : Math.sqrt(Math.sqrt(r));
-    const x = (n.enthalpy[c] - hl) / latent;
+    const x = (enthalpy[c] - hl) * perLatent;
     // a wall colder than saturation is wetted even by vapour that is still a little superheated
-    const dryFrom = n.wall[c] < saturationK ? 1 : DRY_OUT;
-    const dryAt = n.wall[c] < saturationK ? DRY_SUPERHEAT : 1;
+    const cold = wall[c] < saturationK;
+    const dryAt = cold ? DRY_SUPERHEAT : 1;
     if (x >= dryAt) {
-      scratch.wallGain[c] = dtS * singlePhase(root4) * plan.vapourSide[c];
+      wallGain[c] = dtS * singlePhase(r, isPot[c]) * vapourSide[c];
       continue;
     }
     if (x <= -WET_IN) {
-      scratch.wallGain[c] = dtS * singlePhase(root4) * plan.liquidSide[c];
+      wallGain[c] = dtS * singlePhase(r, isPot[c]) * liquidSide[c];
       continue;
     }
-    const two = Math.max(STILL_TWO_PHASE, root4 * Math.sqrt(root4)) * plan.boiling[c] * wetting;
+    const two = twoPhase(r, isPot[c]) * boiling[c] * wetting;
+    wallGain[c] = two;
+    const dryFrom = cold ? 1 : DRY_OUT;
     const xIn = x > 0 ? x : 0;
-    const y = plan.isPot[c] === 1 || x >= 1 ? xIn : (slip * xIn) / (1 - xIn + slip * xIn);
-    if (y > dryFrom) {
-      const dry = (y - dryFrom) / (dryAt - dryFrom);
-      scratch.wallGain[c] = two + dry * (dtS * singlePhase(root4) * plan.vapourSide[c] - two);
+    const gas = isPot[c] === 1 || x >= 1 ? xIn : S * xIn;
+    const all = isPot[c] === 1 || x >= 1 ? 1 : 1 - xIn + gas;
+    if (gas > dryFrom * all) {
+      const dry = (gas / all - dryFrom) / (dryAt - dryFrom);
+      wallGain[c] = two + dry * (dtS * singlePhase(r, isPot[c]) * vapourSide[c] - two);
     } else if (x < WET_IN) {
-      const wet = (x + WET_IN) / (2 * WET_IN);
-      const alone = dtS * singlePhase(root4) * plan.liquidSide[c];
-      scratch.wallGain[c] = alone + wet * (two - alone);
-    } else scratch.wallGain[c] = two;
+      const wet = (x + WET_IN) * (0.5 / WET_IN);
+      const alone = dtS * singlePhase(r, isPot[c]) * liquidSide[c];
+      wallGain[c] = alone + wet * (two - alone);
+    }
   }
 }
 
@@ -82,10 +90,20 @@ function oilFilm({ numbers: n, plan }: NetworkCore, vessel: number): number {
   return over > 0 ? 1 + OIL_FILM * over : 1;
 }
 
-/** r^(13/16) from r^(1/4), with its floor. */
-function singlePhase(root4: number): number {
-  const power = root4 * root4 * root4 * Math.sqrt(Math.sqrt(root4));
-  return power > STILL_SINGLE ? power : STILL_SINGLE;
+/** r^(13/16), with its floor. In a pot nothing streams along the wall: its figures hold as they are. */
+function singlePhase(r: number, isPot: number): number {
+  if (isPot === 1) return 1;
+  if (r < STILL_SINGLE_RATIO) return STILL_SINGLE;
+  const root4 = Math.sqrt(Math.sqrt(r));
+  return root4 * root4 * root4 * Math.sqrt(Math.sqrt(root4));
+}
+
+/** r^(3/8), with its floor. */
+function twoPhase(r: number, isPot: number): number {
+  if (isPot === 1) return 1;
+  if (r < STILL_TWO_PHASE_RATIO) return STILL_TWO_PHASE;
+  const root4 = Math.sqrt(Math.sqrt(r));
+  return root4 * Math.sqrt(root4);
 }
 
 /** r^(21/64). */

@@ -11,7 +11,7 @@ import { STEAM_TO_AIR } from './portDraw';
 
 const MOST_ROUNDS = 50;
 /** What may be left over: a share of the vessel's mass, or what moves the pressure by this many Pa if that is less. */
-const CLOSE_SHARE = 1e-7;
+const CLOSE_SHARE = 3e-6;
 const CLOSE_PA = 2;
 const CLOSE_KG = 1e-15;
 
@@ -59,7 +59,7 @@ export function solveVessel(core: NetworkCore, vessel: number, dtS: number): num
     else if (!bracketed && round > 2) give *= 0.3;
   }
   numbers.compliance[vessel] = give;
-  numbers.pressureRate[vessel] = (p - p0) / dtS;
+  numbers.pressureRate[vessel] = (p + f / give - p0) / dtS;
   note(core, vessel, f, round);
   return p;
 }

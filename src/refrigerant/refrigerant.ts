@@ -32,6 +32,10 @@ export interface Isobar {
   temperatureSlope(enthalpyJPerKg: number): number;
   /** T, v, dT/dh and dv/dh (at constant pressure) at once into `out` [0..3]; cheaper than asking one by one. */
   lookUp(enthalpyJPerKg: number, out: Float64Array): void;
+  /** Volume at enthalpy `heat[at]` over `mass[at]` into `out[at]`: no number crosses the call, so none is boxed. */
+  volumeOf(heat: Float64Array, mass: Float64Array, at: number, out: Float64Array): void;
+  /** Temperature at each of `enthalpy[from]` to before `to`, into the same places of `out`. */
+  temperaturesOf(enthalpy: Float64Array, from: number, to: number, out: Float64Array): void;
   /** Inverse of `entropyJPerKgK` at this pressure. */
   enthalpyFromEntropyJPerKg(entropyJPerKgK: number): number;
   /** Inverse of `temperatureK` in one phase: liquid at or below saturation temperature, vapour above. */

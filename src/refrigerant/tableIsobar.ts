@@ -126,6 +126,31 @@ export class TableIsobar implements Isobar {
     return this.liquidVolumeM3PerKg + share * (this.vapourVolumeM3PerKg - this.liquidVolumeM3PerKg);
   }
 
+  volumeOf(heat: Float64Array, mass: Float64Array, at: number, out: Float64Array): void {
+    const h = heat[at] / mass[at];
+    const dry = h > this.vapourEnthalpyJPerKg;
+    if (!(dry || h < this.liquidEnthalpyJPerKg) || this.beyondLast !== 0) {
+      out[at] = this.volumeM3PerKg(h);
+      return;
+    }
+    const distance = dry ? h - this.vapourEnthalpyJPerKg : this.liquidEnthalpyJPerKg - h;
+    const change = this.row.value(dry ? this.vapour : this.liquid, VOLUME, distance);
+    out[at] = dry ? (this.edgeProduct + change) * this.pressureInverse : this.edgeLiquidVolume + change;
+  }
+
+  temperaturesOf(enthalpy: Float64Array, from: number, to: number, out: Float64Array): void {
+    const { row, liquid, vapour, edgeTemperatureK: edge } = this;
+    const hl = this.liquidEnthalpyJPerKg;
+    const hv = this.vapourEnthalpyJPerKg;
+    for (let i = from; i < to; i++) {
+      const h = enthalpy[i];
+      const dry = h > hv;
+      if (dry || h < hl) {
+        out[i] = edge + row.value(dry ? vapour : liquid, TEMPERATURE, dry ? h - hv : hl - h);
+      } else out[i] = this.temperatureK(h);
+    }
+  }
+
   entropyJPerKgK(enthalpyJPerKg: number): number {
     if (enthalpyJPerKg > this.vapourEnthalpyJPerKg) {
       return (
