@@ -60,6 +60,8 @@ const drawings: Readonly<Record<string, (part: Part) => Drawing>> = {
   switch: pressureSwitch,
   tank,
   txv,
+  // drawn with the part it sits in
+  undrawn: () => [],
   washer,
 };
 
