@@ -57,7 +57,8 @@ export function holesWith(active: readonly ActiveFault[], car: Car): readonly Va
       holes.set(hole.id, { ...hole, areaM2 });
     }
   }
-  return [...holes.values()];
+  // in one order, so that two faults act the same whichever comes first
+  return [...holes.values()].sort((a, b) => (a.id < b.id ? -1 : 1));
 }
 
 /** Sets the car to exactly these faults: its numbers, and holes opened, closed or of another size. */

@@ -64,6 +64,8 @@ describe('two faults', () => {
           pairs++;
           expect(fillingWith([a, b], vehicle, SOUND)).toEqual(fillingWith([b, a], vehicle, SOUND));
           expect(editsWith([a, b], vehicle)).toEqual(editsWith([b, a], vehicle));
+          // what edits nothing but numbers has been compared; ways out have an order too
+          if (!faultOf(a.id).links || !faultOf(b.id).links) continue;
           const one = carOf(id);
           const other = carOf(id);
           settleFaults(one, [a, b]);
