@@ -23,6 +23,7 @@ const SETS: readonly IdSet[] = [
   'tank',
   'leak-place',
   'loop-place',
+  'cleanable',
 ];
 
 export function choicesOf(core: SessionCore): Choices {

@@ -13,6 +13,7 @@ export const coilAirLow: Fault = {
   quantity: { name: 'coilAirShare', unit: '1', at: (severity) => 1 - MOST_BLOCKED * severity },
   parameters: (severity) => ({ coilAirHealth: 1 - MOST_BLOCKED * severity }),
   clearedBy: ['evaporator'],
+  cleanedAt: ['evaporator'],
   excludes: [],
   signs: {
     severity: 0.7,

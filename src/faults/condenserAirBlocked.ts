@@ -12,6 +12,7 @@ export const condenserAirBlocked: Fault = {
   quantity: { name: 'airFlowShare', unit: '1', at: (severity) => 1 - MOST_BLOCKED * severity },
   parameters: (severity) => ({ condenserAirHealth: 1 - MOST_BLOCKED * severity }),
   clearedBy: ['condenser'],
+  cleanedAt: ['condenser'],
   excludes: [],
   signs: {
     severity: 0.6,

@@ -65,6 +65,8 @@ export interface Fault {
   readonly toldBy?: 'search';
   /** Parts of the bay whose renewal takes it away; empty when it takes a service of the charge. */
   readonly clearedBy: readonly string[];
+  /** Parts whose cleaning takes it away as well. */
+  readonly cleanedAt?: readonly string[];
   readonly excludes: readonly string[];
   /** At `signs.severity`, 32 °C, windows open, 1,500 rpm. */
   readonly signs: Signs & { readonly severity: number };

@@ -40,6 +40,8 @@ export function choicesOf(parts: PlantParts, set: IdSet): readonly string[] {
       return replaceable(parts);
     case 'leak-place':
       return [...parts.places.map(({ id }) => id), ...Object.keys(CASE_OPENINGS)];
+    case 'cleanable':
+      return faults.cleanable;
     case 'loop-place':
       return parts.places.map(({ id }) => id);
     case 'device':

@@ -23,7 +23,8 @@ export type IdSet =
   | 'device-place'
   | 'tank'
   | 'leak-place'
-  | 'loop-place';
+  | 'loop-place'
+  | 'cleanable';
 
 export type ArgSpec =
   | { readonly kind: 'choice'; readonly of: readonly string[] }
@@ -74,6 +75,7 @@ export const commandSpecs = {
   engine: { group: 'car', args: { rpm: { kind: 'whole', unit: 'rpm', min: 0, max: 3000, step: 50 } } },
   ac: { group: 'car', args: { to: onOff } },
   hood: { group: 'car', args: { to: openShut } },
+  clean: { group: 'car', args: { part: { kind: 'id', of: 'cleanable' } } },
   blower: { group: 'car', args: { speed: { kind: 'whole', unit: 'step', min: 0, max: 4, step: 1 } } },
   windows: { group: 'car', args: { to: openShut } },
   air: { group: 'car', args: { to: { kind: 'choice', of: ['fresh', 'recirculated'] } } },

@@ -18,10 +18,13 @@ export interface FaultBook {
   readonly causes: readonly string[];
   /** Parts and lines of this car that can be changed for new. */
   readonly replaceable: readonly string[];
+  /** Parts that dirt gathers on. */
+  readonly cleanable: readonly string[];
   filling(sound: Filling): Filling;
   /** Brings the car to what the faults that have begun and are not mended leave of it; whether there was anything to do. */
   settle(car: Car, step: number): boolean;
   repair(part: string): void;
+  clean(part: string): void;
   /** Which of the hidden faults are mended, by their place in the list, for snapshots. */
   mended(): readonly number[];
   restore(mended: readonly number[]): void;
@@ -43,6 +46,7 @@ export function openFaultBook(
   return {
     causes: [...possible.map(({ id }) => id), NOTHING_WRONG],
     replaceable: [...parts],
+    cleanable: [...new Set(possible.flatMap(({ cleanedAt }) => cleanedAt ?? []))],
     filling: (sound) => fillingWith(hidden, vehicle, sound),
     settle(car, step) {
       if (step < lookAt) return false;
@@ -58,6 +62,12 @@ export function openFaultBook(
     repair(part) {
       hidden.forEach((fault, index) => {
         if (mends(layout, part, fault)) mended.add(index);
+      });
+      lookAt = 0;
+    },
+    clean(part) {
+      hidden.forEach(({ id }, index) => {
+        if (faultOf(id).cleanedAt?.includes(part)) mended.add(index);
       });
       lookAt = 0;
     },

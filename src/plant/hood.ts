@@ -16,7 +16,8 @@ const IN_THE_BAY: ReadonlySet<CommandId> = new Set<CommandId>([
     'route',
     'probe-line',
   ] as const),
-  ...(['sniff', 'soap', 'lamp', 'inject-dye', 'open-loop', 'close-loop', 'replace'] as const),
+  ...(['sniff', 'soap', 'lamp', 'inject-dye', 'identify'] as const),
+  ...(['open-loop', 'close-loop', 'replace', 'clean'] as const),
 ]);
 
 export function shutHood({ search }: Desk, command: Command): Outcome | null {

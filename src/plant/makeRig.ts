@@ -39,6 +39,7 @@ export function makeRig(parts: PlantParts): Rig {
       faults.repair(part);
       car.renew(part);
     },
+    clean: (part) => faults.clean(part),
     injectDye(kg, vessel) {
       car.network.bringIn(vessel, 'oil', kg);
       tally[SEARCH.dyeKg] += kg;

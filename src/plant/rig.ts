@@ -56,6 +56,8 @@ export interface Rig {
   reading(channel: string): number;
   /** Takes the faults away that a new `part` clears. */
   repair(part: string): void;
+  /** Takes the dirt off a part. */
+  clean(part: string): void;
   /** Dye with its oil into a vessel of the loop. */
   injectDye(kg: number, vessel: VesselIndex): void;
   /** What glows under the lamp at a place, 0 nothing .. 8. */

@@ -54,6 +54,18 @@ describe('a hidden fault', () => {
     expect(run(withFaults(), 300)).not.toContain('high-pressure-trip');
   });
 
+  it('of dirt goes with cleaning, and the loop stays shut', () => {
+    const plant = withFaults({ id: 'condenser-air-blocked', severity: 1, onsetStep: 0 });
+    run(plant, 40);
+    const blocked = value(plant, 'highSide.gaugePressurePa');
+    expect(plant.apply({ do: 'clean', part: 'condenser' })).toMatchObject({ reason: 'refusal.engineRuns' });
+    plant.apply({ do: 'engine', rpm: 0 });
+    expect(plant.apply({ do: 'clean', part: 'condenser' }).ok).toBe(true);
+    plant.apply({ do: 'engine', rpm: 1500 });
+    run(plant, 40);
+    expect(value(plant, 'highSide.gaugePressurePa')).toBeLessThan(blocked - 100_000);
+  });
+
   it('begins at its onset', () => {
     const plant = withFaults({ id: 'clutch-not-engaging', severity: 1, onsetStep: 1000 });
     run(plant, 19);

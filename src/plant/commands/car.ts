@@ -34,6 +34,13 @@ export const car = {
     return done({ id: open ? 'hood-opened' : 'hood-shut' });
   },
 
+  clean(rig: Rig, command: Command) {
+    const part = String(command.part);
+    if (rig.desk.engineRpm > 0) return refuse('engineRuns');
+    rig.clean(part);
+    return done({ id: 'cleaned', subject: part });
+  },
+
   blower(rig: Rig, command: Command) {
     const speed = Number(command.speed);
     if (rig.desk.blower === speed) return refuse('already');

@@ -22,7 +22,7 @@ export const eventIds: readonly string[] = [
   ...['recovery-ended', 'tank-filled', 'tank-contaminated', 'refrigerant-pumped-out', 'opened-to-air'],
   ...['tank-opened', 'tank-shut', 'tank-inverted', 'tank-righted', 'tank-open-to'],
   ...['regulator-set', 'oil-injected', 'sample-started', 'sample-identified', 'sample-failed'],
-  ...['hood-opened', 'hood-shut', 'sniff-begun', 'sniffed', 'detector-ticked'],
+  ...['hood-opened', 'hood-shut', 'cleaned', 'sniff-begun', 'sniffed', 'detector-ticked'],
   ...['soap-put-on', 'soaped', 'bubbles-seen', 'lamp-shone', 'glow-seen', 'dye-injected'],
   ...['loop-opened', 'opened-under-pressure', 'loop-closed', 'oil-in-part'],
   ...['decided', 'diagnosed', 'replaced', 'labelled'],

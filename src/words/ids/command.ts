@@ -9,6 +9,7 @@ export interface CommandWords {
   'command.door': 'to';
   'command.engine': 'rpm';
   'command.ac': 'to';
+  'command.clean': 'part';
   'command.hood': 'to';
   'command.blower': 'speed';
   'command.windows': 'to';

@@ -47,6 +47,7 @@ export interface HappeningWords {
   'happening.decided': never;
   'happening.diagnosed': never;
   'happening.labelled': never;
+  'happening.cleaned': never;
   'happening.hood-opened': never;
   'happening.hood-shut': never;
   'happening.sniff-begun': never;
