@@ -10,7 +10,8 @@
  * pressure that belongs to 1.5 K on a saturation line, about 3 % a kelvin for the refrigerants here (R-134a 2.9 %/K
  * between 0 and 50 degC), so 4.5 % of the absolute pressure. Printed charts allow a sound car some 19 % either way
  * between cars; this is one car against itself. For the scale 5 g: a can that empties a little faster. Estimates, no
- * source. Zeroing a gauge takes its fixed error off and leaves the step it was read to.
+ * source. For a vacuum gauge half of what it would show: a pump and a hose are never quite the same; for an identifier
+ * one hundredth; for oil 5 mL. Estimates too. Zeroing a gauge takes its fixed error off and leaves the step it was read to.
  */
 import { exp } from '../numerics/exp';
 import { ln } from '../numerics/ln';
@@ -21,6 +22,9 @@ import type { Observation, Reading } from './observation';
 const SPREAD_K = 1.5;
 const SPREAD_OF_PRESSURE = 0.045;
 const SPREAD_KG = 0.005;
+const SPREAD_OF_VACUUM = 0.5;
+const SPREAD_OF_SHARE = 0.01;
+const SPREAD_M3 = 5e-6;
 const MISTAKEN = 0.05;
 /** For a ghost that has nothing to read where the person read something: as far off as ten spreads. */
 const NOTHING_THERE = -50;
@@ -41,13 +45,23 @@ export function variance({ parts }: Ghost, seen: Reading, wouldShow: number): nu
   const { resolution, offsetSpread } = parts.panel.instruments[CHANNELS.indexOf(seen.instrument)];
   const step = resolution * resolution * STEP_SHARE;
   const fixed = seen.zeroed ? step : offsetSpread * offsetSpread;
-  const spread = modelSpread(seen.unit, wouldShow + parts.options.weather.pressurePa);
+  const spread = modelSpread(seen.unit, wouldShow, parts.options.weather.pressurePa);
   return fixed + step + spread * spread;
 }
 
-function modelSpread(unit: string, absolutePa: number): number {
-  if (unit === 'Pa') return SPREAD_OF_PRESSURE * absolutePa;
-  return unit === 'kg' ? SPREAD_KG : SPREAD_K;
+function modelSpread(unit: string, wouldShow: number, atmospherePa: number): number {
+  switch (unit) {
+    case 'Pa':
+      return SPREAD_OF_PRESSURE * (wouldShow + atmospherePa);
+    case 'Pa abs':
+      return SPREAD_OF_VACUUM * wouldShow;
+    case 'share':
+      return SPREAD_OF_SHARE;
+    case 'm3':
+      return SPREAD_M3;
+    default:
+      return unit === 'kg' ? SPREAD_KG : SPREAD_K;
+  }
 }
 
 /** ln of the mean of e^x, without leaving the range of numbers. */

@@ -38,7 +38,7 @@ export interface Look extends Taken {
 export type Observation = Reading | Look;
 
 const SETTLE_STEPS = 120 / STEP_S;
-const CHANGING: ReadonlySet<string> = new Set(['car', 'connect', 'charge', 'card']);
+const CHANGING: ReadonlySet<string> = new Set(['car', 'connect', 'charge', 'service', 'card']);
 
 /** In the order they were taken. */
 export function observationsOf(record: SessionRecord): readonly Observation[] {

@@ -1,4 +1,5 @@
 /** Signals and measures: the closed lists that rules and watches may name, over all vehicles with a full bench. */
+import { TOOL_IDS } from '../../equipment/tools';
 import { vehicleIds, vehicleOf } from '../../loop/car/vehicles';
 import { buildPlant } from '../../plant/buildPlant';
 import type { SignalSpec } from '../../plant/signalTypes';
@@ -34,6 +35,7 @@ function signalsOf(vehicleId: string): readonly SignalSpec[] {
     bench: {
       hoses: ['charging', 'gauge-set'],
       cans: [{ id: 'can-1', netKg: 0.3, printedTotalKg: 0.34, tareKg: 0.1 }],
+      tools: TOOL_IDS,
     },
     seed: 1,
   });
