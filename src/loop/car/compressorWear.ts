@@ -2,13 +2,13 @@
  * Damage to the compressor, by cause, as shares of what ends in seizure. While it turns each grows by
  *
  *   slugging  liquid over a fifth of the flow fills a bucket that boils off at 0.5 g/s and is empty at each start; from
- *             50 to 250 g each kg adds 1/4, the slug; beyond that 1/100, the flood that washes off its oil
+ *             150 to 350 g each kg adds 1/4, the slug; beyond that 1/100, the flood that washes off its oil
  *   heat      body or discharge gas over 428 K (155 degC): each K s adds 1/6000
  *   dry       its oil under a quarter of its fill: each s adds 1/1800
  *   vacuum    suction under the atmosphere for over two minutes on end: each further s adds 1/7200
  *
  * Two minutes: a compressor is never run longer below atmospheric pressure (service text). All other numbers [guess], set
- * so that a sound car gathers none: the most it takes at once is 40 g of liquid, on a cold start. Worn by w it pumps
+ * so that a sound car gathers none: the most that collects in one is 126 g, on a restart in the cold. Worn by w it pumps
  * 1 - 0.5 w, its reeds leak 6e-9 w kg/s per Pa more, and at 1 it seizes. A new compressor begins again.
  */
 import type { Network } from '../network';
@@ -29,8 +29,8 @@ export const WEAR_OF = {
 
 const HARMLESS_LIQUID_SHARE = 0.2;
 const BOILS_OFF_KG_PER_S = 0.0005;
-const TOLERATED_SLUG_KG = 0.05;
-const SLUG_ENDS_KG = 0.25;
+const TOLERATED_SLUG_KG = 0.15;
+const SLUG_ENDS_KG = 0.35;
 const PER_SLUG_KG = 0.25;
 const PER_FLOOD_KG = 0.01;
 const TOO_HOT_K = 428;
