@@ -19,7 +19,7 @@ export interface FuzzReport {
 }
 
 const MOST_BETWEEN = 120;
-const OFTEN: ReadonlySet<string> = new Set(['connect', 'charge', 'car']);
+const OFTEN: ReadonlySet<string> = new Set(['connect', 'charge', 'service', 'car']);
 const MOSTLY = 0.85;
 const MASS_TOLERANCE = 1e-11;
 const ENERGY_TOLERANCE = 1e-10;

@@ -52,7 +52,9 @@ describe('random hands', () => {
     });
   });
 
-  it('have used every command that needs no fault to be mended', () => {
-    expect(Object.keys(commandSpecs).filter((id) => id !== 'replace' && !seen.has(id))).toEqual([]);
+  // a repair needs a fault, oil an injector on a hose with an open way into the car
+  it('have used every command but the two that need several others first', () => {
+    const late = ['replace', 'inject-oil'];
+    expect(Object.keys(commandSpecs).filter((id) => !late.includes(id) && !seen.has(id))).toEqual([]);
   });
 });
