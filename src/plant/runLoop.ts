@@ -7,6 +7,7 @@ import { fillingWith, settleFaults } from '../faults/applyFaults';
 import { type ActiveFault, purely } from '../faults/fault';
 import type { Car } from '../loop/car/car';
 import { readCar } from '../loop/car/carReadings';
+import { WEAR_OF, type WearCause } from '../loop/car/compressorWear';
 import { createCar } from '../loop/car/createCar';
 import { type VehicleData, vehicleOf } from '../loop/car/vehicles';
 import type { RefrigerantId } from '../refrigerant/refrigerant';
@@ -63,6 +64,11 @@ export interface LoopResult {
   readonly capacityW: number;
   readonly compressorW: number;
   readonly liquidToCompressorKg: number;
+  /** At the end: hub behind pulley, body of the compressor, and its damage by cause, as shares of what ends in seizure. */
+  readonly clutchSlip: number;
+  readonly strokeShare: number;
+  readonly compressorBodyK: number;
+  readonly wear: Readonly<Record<WearCause, number>>;
   readonly massErrorRelative: number;
   readonly energyErrorRelative: number;
   readonly stateHash: string;
@@ -201,6 +207,15 @@ function resultOf(sums: Sums, car: Car, averagedS: number): LoopResult {
     capacityW: mean('capacityW'),
     compressorW: mean('compressorW'),
     liquidToCompressorKg: last.liquidToCompressorKg,
+    clutchSlip: car.number('clutchSlip'),
+    strokeShare: car.number('strokeShare'),
+    compressorBodyK: car.network.wallTemperatureK(car.loop.low, car.network.cellCount(car.loop.low) - 1),
+    wear: {
+      slug: car.number(WEAR_OF.slug),
+      heat: car.number(WEAR_OF.heat),
+      dry: car.number(WEAR_OF.dry),
+      vacuum: car.number(WEAR_OF.vacuum),
+    },
     massErrorRelative: books.massErrorRelative,
     energyErrorRelative: books.energyErrorRelative,
     stateHash: car.network.stateHash(),

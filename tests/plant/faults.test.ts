@@ -128,3 +128,40 @@ describe('a hidden fault', () => {
     expect(value(plant, 'fan.fan.turning')).toBe(1);
   });
 });
+
+describe('damage to the compressor', () => {
+  it('is told with its cause, shows in the truth, and goes with a new compressor', () => {
+    const plant = withFaults(
+      { id: 'restricted-orifice', severity: 1, onsetStep: 0 },
+      { id: 'clutch-stuck-on', severity: 1, onsetStep: 0 },
+    );
+    const told: string[] = [];
+    for (let i = 0; i < 600 * 50; i++)
+      for (const { id, subject } of plant.advance())
+        if (id === 'compressor-damaged') told.push(String(subject));
+    expect(told).toEqual(['vacuum']);
+    expect(value(plant, 'compressor.wearRatio')).toBeGreaterThan(0.05);
+    expect(value(plant, 'compressor.wearRatio')).toBe(value(plant, 'compressor.wear.vacuumRatio'));
+    plant.apply({ do: 'engine', rpm: 0 });
+    plant.apply({ do: 'open-loop', part: 'compressor' });
+    expect(plant.apply({ do: 'replace', part: 'compressor' }).ok).toBe(true);
+    expect(value(plant, 'compressor.wearRatio')).toBe(0);
+  });
+});
+
+describe('a clutch', () => {
+  it('that slips shows its hub behind the pulley and smells', () => {
+    const plant = withFaults({ id: 'clutch-slipping', severity: 0.85, onsetStep: 0 });
+    run(plant, 300);
+    expect(value(plant, 'clutch.hubSpeedRatio')).toBeLessThan(0.8);
+    expect(value(plant, 'clutch.faceTemperatureK')).toBeGreaterThan(400);
+  });
+
+  it('that is stuck turns with the air conditioning off', () => {
+    const plant = withFaults({ id: 'clutch-stuck-on', severity: 1, onsetStep: 0 });
+    plant.apply({ do: 'ac', to: 'off' });
+    run(plant, 5);
+    expect(value(plant, 'clutch.turning')).toBe(1);
+    expect(value(plant, 'clutch.hubSpeedRatio')).toBe(1);
+  });
+});

@@ -1,6 +1,7 @@
 /** A line of CSV each simulated second: what gauges and thermometers would be near to, and the mass in every vessel. */
 import type { Car } from '../../loop/car/car';
 import { readCar } from '../../loop/car/carReadings';
+import { wearOf } from '../../loop/car/compressorWear';
 import type { EachSecond } from '../../plant/runLoop';
 
 export interface LoopTrace {
@@ -17,6 +18,9 @@ const COLUMNS = [
   'superheat_K',
   'subcooling_K',
   'clutch',
+  'compressor_revPerS',
+  'discharge_K',
+  'wear',
 ] as const;
 
 export function traceLoop(): LoopTrace {
@@ -40,6 +44,9 @@ function values(car: Car): number[] {
     now.superheatK,
     now.subcoolingK,
     car.number('clutchIn'),
+    car.number('compressorRevPerS'),
+    now.dischargeK,
+    wearOf(car.network.reserve),
   ];
 }
 
