@@ -4,7 +4,7 @@
  * Conductance blends liquid, boiling and vapour figures by quality and follows the flow (single phase ~ m^0.8, after
  * Dittus & Boelter; two-phase ~ m^0.4), with floors for still fluid; exponents are 13/16 and 3/8, which square roots give.
  * Slip is Zivi's (rho_l / rho_v)^(1/3) (exponent 21/64) when refrigerant flows; as it stands still it goes over to the
- * cell's own figure. Air blankets the wall: 1 / (1 + 7 y_air) [guess],
+ * cell's own figure. Air blankets the wall: 1 / (1 + 3 y_air) [guess],
  * and oil over what belongs on it: 1 / (1 + 0.6 over) [guess].
  */
 import type { NetworkCore } from './networkCore';
@@ -24,7 +24,7 @@ const WET_IN = 0.02;
 /** Flow under which the phases part. */
 const PARTING_KG_PER_S = 0.007;
 const PER_PARTING = 1 / PARTING_KG_PER_S;
-const AIR_BLANKET = 7;
+const AIR_BLANKET = 3;
 const OIL_FILM = 0.6;
 const SHAKEN_WETTING = 2;
 
