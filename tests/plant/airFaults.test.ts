@@ -1,6 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { buildPlant } from '../../src/plant/buildPlant';
+import type { Command } from '../../src/plant/commandSpecs';
 import type { Plant } from '../../src/plant/plantPort';
+
+const RUNNING: readonly Command[] = [
+  { do: 'windows', to: 'open' },
+  { do: 'ac', to: 'on' },
+  { do: 'blower', speed: 4 },
+  { do: 'engine', rpm: 1500 },
+];
 
 function running(vehicleId: string, id?: string, severity = 1): Plant {
   const plant = buildPlant({
@@ -13,13 +21,7 @@ function running(vehicleId: string, id?: string, severity = 1): Plant {
     bench: { hoses: ['gauge-set'], cans: [] },
     seed: 3,
   });
-  for (const command of [
-    { do: 'windows', to: 'open' },
-    { do: 'ac', to: 'on' },
-    { do: 'blower', speed: 4 },
-    { do: 'engine', rpm: 1500 },
-  ])
-    expect(plant.apply(command).ok).toBe(true);
+  for (const command of RUNNING) expect(plant.apply(command).ok).toBe(true);
   return plant;
 }
 
