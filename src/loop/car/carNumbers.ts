@@ -3,7 +3,7 @@
  * stand in the network's reserve, so one array is the whole car. A name gives its place.
  */
 export const MOST_COIL_CELLS = 12;
-export const MOST_COILS = 2;
+const MOST_COILS = 2;
 
 const NAMES = [
   // set from outside
