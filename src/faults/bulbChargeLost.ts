@@ -1,6 +1,7 @@
 /**
  * The bulb has lost some of what is sealed in it: a share of its pressure is gone, at worst all of it, and the valve shuts.
- * Only a valve with a bulb on a tube can lose it this way. Signs: a valve maker's service text.
+ * Only a valve with a bulb on a tube can lose it this way. Readings go one way with severity but subcooling, cycling and
+ * discharge temperature, which rise and fall again as hardly anything flows. Signs: a valve maker's service text.
  */
 import type { Fault } from './fault';
 import { hasRemoteBulb } from './hasRemoteBulb';

@@ -1,7 +1,7 @@
 /**
  * The bulb hangs loose on its line: it feels the bay's air too, and late, so the valve opens too far and hunts. Up to a
  * bulb that hangs free. High side and vent as with a valve open too far: not to be scored. Signs: a valve maker's service
- * text.
+ * text. Readings go one way with severity but the vent, and superheat swings most at a mild one.
  */
 import type { Fault } from './fault';
 import { hasRemoteBulb } from './hasRemoteBulb';

@@ -1,7 +1,8 @@
 /**
  * The liquid line is pinched or clogged at its end, before the metering device: share of its area that is open. Behind
  * the place the line is as cold as what boils there; that step is the sure sign. Signs: a textbook of air-conditioning
- * service; the step of more than 3 K, common practice.
+ * service; the step of more than 3 K, common practice. Readings go one way with severity but subcooling, cycling, discharge
+ * temperature and, on an orifice car, high side and vent: liquid backs up first, then nothing is left to pump.
  */
 import type { Fault } from './fault';
 import { lineShare } from './lineShare';

@@ -1,6 +1,7 @@
 /**
  * An expansion valve that does not open: its needle rises by no more than a part of its stroke, at worst not at all, and
- * only the bleed notch is left. Signs: textbook of air-conditioning service.
+ * only the bleed notch is left. Readings go one way with severity but subcooling, cycling and discharge temperature, which
+ * rise and fall again as hardly anything flows. Signs: textbook of air-conditioning service.
  */
 import type { Fault } from './fault';
 

@@ -2,7 +2,7 @@
  * An expansion valve that does not shut: its needle stays up by some part of its stroke, and the seat is washed out by
  * up to three tenths of its area [guess]. Liquid comes out of the coil. Texts print a higher high side, the physics of a
  * flooded coil gives a lower one: not to be scored. Signs: bus and sports car service texts, textbook of air-conditioning
- * service.
+ * service. Readings go one way with severity but the high side, which rises until the coil is full of liquid, then falls.
  */
 import type { Fault } from './fault';
 
