@@ -16,7 +16,7 @@ export const airInLoop: Fault = {
   clearedBy: [],
   excludes: [],
   signs: {
-    severity: 0.5,
+    severity: 0.75,
     'orifice-tube': { low: 'either', high: 'up', vent: 'up', superheat: 'same', subcooling: 'either' },
     'expansion-valve': { low: 'either', high: 'up', vent: 'up', superheat: 'same', subcooling: 'either' },
   },
