@@ -15,9 +15,7 @@
 import { exp } from '../numerics/exp';
 
 const YEAR_S = 31_557_600;
-const CLASS_KG_PER_YEAR = 0.004;
-const CLASS_MM = 9.5;
-const CLASS_MM_PER_S = 75;
+export const DETECTOR = { classKgPerYear: 0.004, classMm: 9.5, classMmPerS: 75, levels: 8 } as const;
 /** Air that a seep mixes into on the way to the tip. */
 const PLUME_M3_PER_S = 5e-6;
 const STILL_M_PER_S = 0.25;
@@ -26,7 +24,6 @@ const RESPONSE_S = 0.5;
 const PLUME_MM = 15;
 const WAFT_SHARE = 1 / 3;
 const DULL_SHARE = 0.1;
-const MOST_LEVEL = 8;
 
 export const FALSE_TICK_SHARE = 0.02;
 
@@ -41,23 +38,23 @@ export interface Whiff {
 
 /** What the tip of a moving detector makes of one leak, kg/m3. */
 export function heardKgPerM3({ leakKgPerS, awayMm, airMPerS, isBelow, paceMmPerS }: Whiff): number {
-  const away = awayMm / CLASS_MM;
+  const away = awayMm / DETECTOR.classMm;
   const air = airMPerS / STILL_M_PER_S;
   const near = 2 / (1 + away * away);
   const fall = isBelow ? 1 : ABOVE_SHARE;
   const tip = ((leakKgPerS / PLUME_M3_PER_S) * near * fall) / (1 + air * air);
-  return (tip * response(paceMmPerS)) / response(CLASS_MM_PER_S);
+  return (tip * response(paceMmPerS)) / response(DETECTOR.classMmPerS);
 }
 
 const response = (paceMmPerS: number): number => 1 - exp(-PLUME_MM / paceMmPerS / RESPONSE_S);
 
 /** 0 silent .. 8; `backgroundKgPerM3` is the air it was set in, `waft` a number from 0 to 1. */
 export function tickLevel(heardKgPerM3: number, backgroundKgPerM3: number, waft: number): number {
-  const classKgPerM3 = CLASS_KG_PER_YEAR / YEAR_S / PLUME_M3_PER_S;
+  const classKgPerM3 = DETECTOR.classKgPerYear / YEAR_S / PLUME_M3_PER_S;
   const threshold = classKgPerM3 + DULL_SHARE * backgroundKgPerM3;
   let left = (heardKgPerM3 + WAFT_SHARE * waft * backgroundKgPerM3) / threshold;
   let level = 0;
-  while (left >= 1 && level < MOST_LEVEL) {
+  while (left >= 1 && level < DETECTOR.levels) {
     level += 1;
     left /= 2;
   }

@@ -12,9 +12,11 @@ import {
   scaleSpec,
   tankScaleSpec,
 } from '../../equipment/instruments';
+import { DETECTOR } from '../../equipment/leakDetector';
 import { NITROGEN } from '../../equipment/nitrogen';
 import { OIL_INJECTOR } from '../../equipment/oilInjector';
 import { RECOVERY, RECOVERY_TANK } from '../../equipment/recoveryMachine';
+import { DYE_KG_PER_ML, SOAP_LEAST_M3_PER_S, SOAP_S } from '../../equipment/soapAndDye';
 import { DEVICE_IDS, TOOL_IDS, type ToolId } from '../../equipment/tools';
 import { VACUUM_PUMP } from '../../equipment/vacuumPump';
 
@@ -34,6 +36,9 @@ const FIGURES: Readonly<Partial<Record<ToolId, Readonly<Record<string, unknown>>
   'charging-tank': CHARGING_TANK,
   nitrogen: NITROGEN,
   'oil-injector': OIL_INJECTOR,
+  detector: DETECTOR,
+  soap: { watchedS: SOAP_S, leastM3PerS: SOAP_LEAST_M3_PER_S },
+  dye: { kgPerMl: DYE_KG_PER_ML },
   identifier: { ...IDENTIFIER, names: NAMED_GASES },
 };
 
