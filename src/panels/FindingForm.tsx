@@ -22,6 +22,15 @@ export const CHANNELS: readonly Channel[] = [
   { id: 'air', signal: 'airThermometer.temperatureK', unit: 'K', face: 'low' },
   { id: 'line', signal: 'lineThermometer.temperatureK', unit: 'K', face: 'low' },
   { id: 'scale', signal: 'scale.massKg', unit: 'kg', face: 'low' },
+  { id: 'micron-gauge', signal: 'micronGauge.absolutePressurePa', unit: 'Pa abs', face: 'low' },
+  { id: 'recovery-scale', signal: 'recoveryScale.massKg', unit: 'kg', face: 'low' },
+  { id: 'charging-scale', signal: 'chargingScale.massKg', unit: 'kg', face: 'low' },
+  { id: 'drained-oil', signal: 'drainedOil.volumeM3', unit: 'm3', face: 'low' },
+  { id: 'gas-r134a', signal: 'identifier.r134aShare', unit: 'share', face: 'low' },
+  { id: 'gas-r12', signal: 'identifier.r12Share', unit: 'share', face: 'low' },
+  { id: 'gas-r1234yf', signal: 'identifier.r1234yfShare', unit: 'share', face: 'low' },
+  { id: 'gas-hydrocarbon', signal: 'identifier.hydrocarbonShare', unit: 'share', face: 'low' },
+  { id: 'gas-air', signal: 'identifier.airShare', unit: 'share', face: 'low' },
 ];
 
 export function channelReading(session: SessionModel, channel: Channel): string | null {

@@ -7,6 +7,7 @@ import {
   writeTemperature,
 } from '../instruments/displayUnits';
 import type { CardLine } from '../session/corePort';
+import { DISPLAY_UNITS, type DisplayUnit, formatNumber, valueInUnit } from '../units/format';
 import { isWordId, say, word } from '../words/words';
 import type { SessionModel } from './sessionModel';
 
@@ -21,7 +22,15 @@ export function writeValue(
   if (unit === 'Pa') return writePressure(value, units.pressure, face);
   if (unit === 'K') return writeTemperature(value, units.temperature, 1);
   if (unit === 'kg') return writeMass(value, units.mass);
+  if (unit === 'Pa abs') return written(value, 'micron', 1);
+  if (unit === 'share') return written(value, 'percent', 0.1);
+  if (unit === 'm3') return written(value, 'mL', 1);
   return null;
+}
+
+/** In a unit that nobody chooses. */
+function written(value: number, unit: DisplayUnit, step: number): Written {
+  return { number: formatNumber(valueInUnit(value, unit), step), unit: DISPLAY_UNITS[unit].symbol };
 }
 
 export function cardSentence(session: SessionModel, line: CardLine): string {

@@ -47,7 +47,7 @@ function tellContamination({ network, toolVessels, desk }: Rig, events: PlantEve
   for (const species of TANK_SPECIES) {
     const kg = network.massKg(tank, species);
     if (kg === 0 || recovery.contaminatedBy.includes(species)) continue;
-    const mixed = kg / (kg + network.massKg(tank, 'refrigerant'));
+    const mixed = kg / (network.chargeKg(tank) + network.massKg(tank, 'air'));
     // a foreign gas is whichever of two there is less of
     const share = species === 'foreign' ? Math.min(mixed, 1 - mixed) : mixed;
     if (share < RECOVERY_TANK.contaminatedShare[species]) continue;
