@@ -112,7 +112,7 @@ function structureOf(
       refreshOwners(core);
     },
     vesselNamed: (id) => plan.vesselSpecs.findIndex((spec) => spec?.id === id),
-    linkNamed: (id) => plan.linkSpecs.findIndex((spec) => spec?.id === id),
+    linkNamed: (id) => plan.linkByName.get(id) ?? -1,
     cellNamed: (vessel, id) => plan.vesselSpecs[vessel]?.cells.findIndex((cell) => cell.id === id) ?? -1,
   };
 }

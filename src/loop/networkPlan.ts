@@ -39,6 +39,8 @@ export interface NetworkPlan {
   /** Slots in use, ascending; `solveOrder` has the vessels by rising volume. */
   vesselSlots: number[];
   linkSlots: number[];
+  /** Slots of links by id. */
+  readonly linkByName: Map<string, number>;
   solveOrder: number[];
 }
 
@@ -69,6 +71,7 @@ export function createPlan(refrigerant: Refrigerant): NetworkPlan {
     bleed: row(),
     vesselSlots: [],
     linkSlots: [],
+    linkByName: new Map(),
     solveOrder: [],
   };
 }
@@ -112,6 +115,8 @@ export function leaveVessel(plan: NetworkPlan, slot: number): void {
 export function refreshSlots(plan: NetworkPlan): void {
   plan.vesselSlots = slotsOf(plan.vesselSpecs);
   plan.linkSlots = slotsOf(plan.linkSpecs);
+  plan.linkByName.clear();
+  for (const slot of plan.linkSlots) plan.linkByName.set(plan.linkSpecs[slot]?.id ?? '', slot);
   plan.solveOrder = [...plan.vesselSlots].sort((a, b) => volumeOf(plan, a) - volumeOf(plan, b) || a - b);
 }
 
