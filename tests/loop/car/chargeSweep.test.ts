@@ -30,6 +30,17 @@ describe('charge', () => {
       }
     });
 
+    it(`${car}: overcharge shows between ${UPPER_FROM} and ${UPPER_TO} of the label, and more at 1.4`, () => {
+      const rise = (share: number): number =>
+        charged(car, share).highSideGaugePa.mean / full(car).highSideGaugePa.mean;
+      const shows = (share: number): boolean =>
+        rise(share) >= 1.03 || charged(car, share).subcoolingK - full(car).subcoolingK >= 3;
+      expect(shows(UPPER_FROM)).toBe(false);
+      expect(shows(UPPER_TO)).toBe(true);
+      expect(rise(1.4)).toBeGreaterThan(rise(UPPER_TO));
+      expect(charged(car, 1.4).subcoolingK).toBeGreaterThan(charged(car, UPPER_TO).subcoolingK);
+    });
+
     it(`${car}: at a quarter it cools badly, with superheat and no liquid before the metering device`, () => {
       const starved = charged(car, 0.25);
       expect(starved.capacityW).toBeLessThan(0.6 * full(car).capacityW);
@@ -58,16 +69,6 @@ describe('charge', () => {
     const change =
       charged('hatchback', 0.79).highSideGaugePa.mean / full('hatchback').highSideGaugePa.mean - 1;
     expect(Math.abs(change)).toBeLessThan(0.02);
-  });
-
-  it(`hatchback: overcharge shows between ${UPPER_FROM} and ${UPPER_TO} of the label`, () => {
-    const shows = (share: number): boolean => {
-      const over = charged('hatchback', share);
-      const more = over.highSideGaugePa.mean / full('hatchback').highSideGaugePa.mean;
-      return more >= 1.03 || over.subcoolingK - full('hatchback').subcoolingK >= 3;
-    };
-    expect(shows(UPPER_FROM)).toBe(false);
-    expect(shows(UPPER_TO)).toBe(true);
   });
 
   it('hatchback with one more 340 g can trips on high pressure at idle (common practice)', () => {

@@ -39,10 +39,10 @@ describe('vehicle files', () => {
       }
       return '';
     };
-    expect(complaint('charge: 875 g', 'charge: 875')).toMatch(/^shared\/vehicles\/sedan\.yaml:\d+:\d+ /);
-    expect(complaint('charge: 875 g', 'charge: 875 mL')).toContain('mass');
+    expect(complaint('charge: 720 g', 'charge: 720')).toMatch(/^shared\/vehicles\/sedan\.yaml:\d+:\d+ /);
+    expect(complaint('charge: 720 g', 'charge: 720 mL')).toContain('mass');
     expect(complaint('pulleyRatio', 'pullyRatio')).toContain('sedan.yaml');
-    expect(complaint('charge: 875 g', 'charge: 870 g')).toBe('');
+    expect(complaint('charge: 720 g', 'charge: 715 g')).toBe('');
   });
 });
 
