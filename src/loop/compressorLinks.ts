@@ -7,7 +7,7 @@ import { type NetworkCore, totalPressurePa } from './networkCore';
 import { TOTAL } from './networkNumbers';
 import type { CompressorLink } from './networkTypes';
 import { compress } from './pistonCompressor';
-import { drawAt } from './portDraw';
+import { airDensityAt, drawAt } from './portDraw';
 
 /** Shares of what a cell holds that may be drawn in, or leak back, in one step. */
 const MOST_TAKEN = 0.65;
@@ -62,7 +62,7 @@ function gasDensity(core: NetworkCore, vessel: number, cell: number): number {
   const iso = plan.isobars[vessel];
   const wet = numbers.enthalpy[cell] < iso.vapourEnthalpyJPerKg;
   const volume = wet ? iso.vapourVolumeM3PerKg : numbers.volume[cell];
-  return 1 / volume + numbers.airPressure[vessel] / (287.05 * numbers.temperature[cell]);
+  return 1 / volume + airDensityAt(numbers, vessel, numbers.temperature[cell]);
 }
 
 function bookWork(

@@ -12,7 +12,7 @@ const IN_COMPRESSOR = 0.6;
 export const OIL_ON_HIGH = 0.07;
 
 /** How one side stands: kg of refrigerant, what oil holds included, and volume and gas of the side over the whole loop's. */
-export interface AtRest {
+interface AtRest {
   readonly kg: number;
   readonly volumeShare: number;
   readonly gasShare: number;
