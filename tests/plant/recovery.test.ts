@@ -63,6 +63,15 @@ describe('a recovery machine', () => {
     expect(left(5)).toBeGreaterThan(1.05 * left(22));
   });
 
+  it('switches itself off when its tank is four fifths full, and does not start again', () => {
+    const bench = recovering('hatchback', 22);
+    Object.assign(bench.parts.car.network, { liquidShare: () => 0.81 });
+    expect(bench.run(1)).toEqual(['tank-filled', `device-stopped:${MACHINE}`]);
+    const again = bench.plant.apply({ do: 'run', device: MACHINE, to: 'on' });
+    expect(again).toMatchObject({ ok: false, reason: 'refusal.tankFull' });
+    expect(bench.value('recoveryTank.full')).toBe(1);
+  });
+
   it('takes air and foreign gas along and tells that its tank is contaminated', () => {
     const faults = [
       { id: 'air-in-loop', severity: 0.8, onsetStep: 0 },
