@@ -7,6 +7,8 @@ import type { SignRow } from '../../src/plant/signs/signTable';
 import chargeStudy from './loop/chargeStudy.json';
 import orificeFlow from './loop/orificeFlow.json';
 import bands from './loop/pressureBands.json';
+import evacuation from './service/evacuation.json';
+import recovery from './service/recovery.json';
 import signs from './signTable.json';
 
 export const reportInputs: ReportInputs = {
@@ -15,6 +17,8 @@ export const reportInputs: ReportInputs = {
     bands,
     chargeStudy,
     orificeFlow,
+    evacuation,
+    recovery,
     signs: { about: signs.about, rows: signs.rows as unknown as readonly SignRow[] },
   },
 };

@@ -25,6 +25,10 @@ export interface ReportInputs {
       readonly source: string;
       readonly rows: readonly (readonly (string | number)[])[];
     };
+    readonly recovery: { readonly source: string; readonly least_share_recovered: number };
+    readonly evacuation: {
+      readonly water: { readonly source: string; readonly degC: number; readonly boils_at_micron: number };
+    };
     readonly signs: { readonly about: string; readonly rows: readonly SignRow[] };
   };
 }

@@ -6,9 +6,11 @@ import { type ReportSection, safe, sectionMarkup } from './page';
 import { ambientSweep } from './sections/ambientSweep';
 import { chargeSweep } from './sections/chargeSweep';
 import { equalising } from './sections/equalising';
+import { evacuating } from './sections/evacuating';
 import { orificeFlow } from './sections/orificeFlow';
 import { properties } from './sections/properties';
 import { pullDown } from './sections/pullDown';
+import { recovering } from './sections/recovering';
 import { signSection } from './sections/signSection';
 
 type MakeSection = (inputs: ReportInputs) => ReportSection;
@@ -19,6 +21,8 @@ export const REPORT_SECTIONS: Readonly<Record<string, MakeSection>> = {
   charge: chargeSweep,
   'pull-down': pullDown,
   equalising,
+  recovering,
+  evacuating,
   signs: signSection,
   orifice: orificeFlow,
   properties,

@@ -26,7 +26,7 @@ export interface Plot {
 
 const WIDTH = 520;
 const HEIGHT = 320;
-const MARGIN = { left: 62, right: 14, top: 30, bottom: 74 } as const;
+const MARGIN = { left: 62, right: 24, top: 30, bottom: 74 } as const;
 const DASHES = ['none', '7 4', '2 3', '9 3 2 3'] as const;
 const LOG_TICKS = 3;
 const COLOURS = ['#17375e', '#8a3b12', '#22642f', '#5b2a6e'] as const;

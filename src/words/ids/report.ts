@@ -13,6 +13,8 @@ export interface ReportWords {
   'report.axis.watt': never;
   'report.axis.perMinute': never;
   'report.axis.seconds': never;
+  'report.axis.minutes': never;
+  'report.axis.micron': never;
   'report.axis.secondsStopped': never;
   'report.axis.chargePercent': never;
   'report.axis.publishedGramsPerS': never;
@@ -24,6 +26,7 @@ export interface ReportWords {
   'report.channel.vent': never;
   'report.channel.superheat': never;
   'report.channel.subcooling': never;
+  'report.channel.suction': never;
   'report.channel.cycling': never;
   'report.channel.discharge': never;
   'report.channel.lineStep': never;
@@ -68,4 +71,16 @@ export interface ReportWords {
   'report.properties.fluid': never;
   'report.properties.temperature': never;
   'report.properties.density': never;
+  'report.recovering.title': never;
+  'report.recovering.about': never;
+  'report.recovering.left': never;
+  'report.recovering.at': 'ambient' | 'name';
+  'report.recovering.limit': never;
+  'report.evacuating.title': never;
+  'report.evacuating.about': never;
+  'report.evacuating.gauge': never;
+  'report.evacuating.tight': never;
+  'report.evacuating.leaking': never;
+  'report.evacuating.wet': never;
+  'report.evacuating.boils': never;
 }
