@@ -98,5 +98,5 @@ export const oilBottleSpec: InstrumentSpec = {
   maximum: 500e-6,
   resolution: 1e-6,
   lagS: 0.5,
-  offsetSpread: 0.5e-6,
+  offsetSpread: 0.2e-6,
 };

@@ -47,14 +47,7 @@ function tools(session: SessionModel): Tag[] {
       ...hoseState(session, ['charging']),
     });
   view.cans.forEach((can, i) => {
-    const state =
-      can.onto !== null
-        ? 'tapped'
-        : can.place === 'hand'
-          ? 'hand'
-          : can.place === 'scale'
-            ? 'onScale'
-            : 'mat';
+    const state = can.onto !== null ? 'tapped' : can.place === 'scale' ? 'onScale' : can.place;
     tags.push({
       id: can.id,
       icon: 'can',
@@ -63,9 +56,10 @@ function tools(session: SessionModel): Tag[] {
         tapped: word('work.bench.state.tapped'),
         hand: word('work.bench.state.hand'),
         onScale: word('work.bench.state.onScale'),
+        bath: word('work.bench.state.bath'),
         mat: word('work.bench.state.ready'),
       }[state],
-      look: can.onto !== null || can.place === 'scale' ? 'out' : 'ready',
+      look: can.onto !== null || can.place === 'scale' || can.place === 'bath' ? 'out' : 'ready',
     });
   });
   const scaleUsed = view.cans.some((can) => can.place === 'scale');

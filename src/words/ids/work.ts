@@ -66,6 +66,7 @@ export interface WorkWords {
   'work.bench.state.hand': never;
   'work.bench.state.mat': never;
   'work.bench.state.onScale': never;
+  'work.bench.state.bath': never;
   'work.bench.state.tapped': never;
   'work.bench.state.placed': never;
   'work.bench.state.inUse': never;
