@@ -6,6 +6,7 @@ export const SIGN_CHANNELS = [
   'vent',
   'superheat',
   'subcooling',
+  'suction',
   'cycling',
   'discharge',
   'lineStep',
@@ -13,7 +14,7 @@ export const SIGN_CHANNELS = [
   'static',
 ] as const;
 
-/** Against the same car sound. `unsteady`: the low side swings where the sound one stands. */
+/** Against the same car sound. `unsteady`: a side swings where the sound one stands. */
 export const PRINTED_SIGNS = [
   'up',
   'same',
@@ -21,5 +22,6 @@ export const PRINTED_SIGNS = [
   'unsteady',
   'up-or-same',
   'down-or-same',
+  'up-or-unsteady',
   'down-or-unsteady',
 ] as const;

@@ -1,18 +1,20 @@
 /**
- * Worn or oily clutch faces: the quantity is the share of its torque that the clutch still passes, down to a tenth. A
- * little lost shows nothing; past the torque of the day the hub falls behind its pulley, needles hunt, faces and compressor
- * grow hot. Signs: common trade expectation. Range [guess].
+ * Worn or oily clutch faces: the quantity is the share of its torque that the clutch still passes, down to a twentieth. Half
+ * of it lost shows nothing, so most of it goes early with severity [guess]; past the torque of the day the hub falls behind
+ * its pulley, needles hunt, faces and compressor grow hot. Signs: common trade expectation.
  */
 import { hasClutch } from '../loop/car/coolingAsked';
 import type { Fault } from './fault';
 
-const MOST_LOST = 0.9;
+const MOST_LOST = 0.95;
+
+const torqueShare = (severity: number): number => 1 - MOST_LOST * severity * (2 - severity);
 
 export const clutchSlipping: Fault = {
   id: 'clutch-slipping',
   applies: hasClutch,
-  quantity: { name: 'clutchTorqueShare', unit: '1', at: (severity) => 1 - MOST_LOST * severity },
-  parameters: (severity) => ({ clutchHealth: 1 - MOST_LOST * severity }),
+  quantity: { name: 'clutchTorqueShare', unit: '1', at: torqueShare },
+  parameters: (severity) => ({ clutchHealth: torqueShare(severity) }),
   clearedBy: ['compressor', 'clutch'],
   excludes: ['clutch-stuck-on'],
   signs: {

@@ -16,7 +16,7 @@ export const missingOrifice: Fault = {
   excludes: ['restricted-orifice', 'oversized-orifice'],
   signs: {
     severity: 0.6,
-    'orifice-tube': { low: 'up', high: 'down', vent: 'up', superheat: 'same', subcooling: 'down' },
+    'orifice-tube': { low: 'up', high: 'down', vent: 'up', superheat: 'either', subcooling: 'down' },
     'expansion-valve': {},
   },
 };

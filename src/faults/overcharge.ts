@@ -15,7 +15,7 @@ export const overcharge: Fault = {
   excludes: ['low-charge'],
   signs: {
     severity: 0.7,
-    'orifice-tube': { low: 'either', high: 'either', superheat: 'same' },
+    'orifice-tube': { low: 'either', high: 'either', superheat: 'either' },
     'expansion-valve': { high: 'up', superheat: 'same', subcooling: 'up' },
   },
 };

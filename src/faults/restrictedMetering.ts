@@ -21,7 +21,7 @@ export const restrictedMetering: Fault = {
       vent: 'up',
       superheat: 'up',
       subcooling: 'up',
-      cycling: 'up',
+      cycling: 'either',
     },
     'expansion-valve': { low: 'down', high: 'down', vent: 'up', superheat: 'up', subcooling: 'same' },
   },

@@ -59,6 +59,8 @@ export interface LoopResult {
   readonly ventFlowKgPerS: number;
   readonly condensingOverAmbientK: number;
   readonly cyclesPerMin: number;
+  /** Means of the moments at which the compressor turned, as a gauge is read; of all where it never did. */
+  readonly running: Readonly<Record<(typeof READ_RUNNING)[number], number>>;
   /** Share of the time that the clutch was in. */
   readonly duty: number;
   readonly capacityW: number;
@@ -137,8 +139,22 @@ const MEANS = [
   'compressorW',
 ] as const;
 
+const READ_RUNNING = [
+  'lowSideGaugePa',
+  'highSideGaugePa',
+  'superheatK',
+  'subcoolingK',
+  'suctionSuperheatK',
+  'dischargeK',
+  'lineStepK',
+] as const;
+
+type Running = Record<(typeof READ_RUNNING)[number], number>;
+
 interface Sums {
   samples: number;
+  runningSamples: number;
+  readonly running: Running;
   readonly means: Record<(typeof MEANS)[number], number>;
   condensingK: number;
   readonly high: { sum: number; min: number; max: number };
@@ -154,7 +170,18 @@ function startSums(car: Car): Sums {
     min: Number.POSITIVE_INFINITY,
     max: Number.NEGATIVE_INFINITY,
   });
-  const sums: Sums = { samples: 0, means, condensingK: 0, high: spread(), low: spread(), cycles: 0, onS: 0 };
+  const running = Object.fromEntries(READ_RUNNING.map((name) => [name, 0])) as Running;
+  const sums: Sums = {
+    samples: 0,
+    runningSamples: 0,
+    running,
+    means,
+    condensingK: 0,
+    high: spread(),
+    low: spread(),
+    cycles: 0,
+    onS: 0,
+  };
   restart(sums, car);
   return sums;
 }
@@ -171,6 +198,9 @@ function sample(sums: Sums, car: Car): void {
   widen(sums.high, now.highSideGaugePa);
   widen(sums.low, now.lowSideGaugePa);
   sums.samples += 1;
+  if (car.number('compressorRevPerS') <= 0) return;
+  for (const name of READ_RUNNING) sums.running[name] += now[name];
+  sums.runningSamples += 1;
 }
 
 function widen(spread: Sums['high'], value: number): void {
@@ -185,10 +215,20 @@ function spreadOf({ sum, min, max }: Sums['high'], samples: number, last: number
 }
 
 function resultOf(sums: Sums, car: Car, averagedS: number): LoopResult {
-  const { samples, means, high, low } = sums;
+  const { samples, means, high, low, running, runningSamples } = sums;
   const last = readCar(car);
   const books = car.network.books();
   const mean = (name: (typeof MEANS)[number]): number => means[name] / samples;
+  const whole: Running = {
+    lowSideGaugePa: low.sum / samples,
+    highSideGaugePa: high.sum / samples,
+    superheatK: mean('superheatK'),
+    subcoolingK: mean('subcoolingK'),
+    suctionSuperheatK: mean('suctionSuperheatK'),
+    dischargeK: mean('dischargeK'),
+    lineStepK: mean('lineStepK'),
+  };
+  for (const name of READ_RUNNING) running[name] /= runningSamples;
   return {
     highSideGaugePa: spreadOf(high, samples, last.highSideGaugePa),
     lowSideGaugePa: spreadOf(low, samples, last.lowSideGaugePa),
@@ -206,6 +246,7 @@ function resultOf(sums: Sums, car: Car, averagedS: number): LoopResult {
     duty: (car.number('clutchOnS') - sums.onS) / averagedS,
     capacityW: mean('capacityW'),
     compressorW: mean('compressorW'),
+    running: runningSamples > 0 ? running : whole,
     liquidToCompressorKg: last.liquidToCompressorKg,
     clutchSlip: car.number('clutchSlip'),
     strokeShare: car.number('strokeShare'),

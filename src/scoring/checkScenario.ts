@@ -9,6 +9,7 @@ import type { Rubric } from '../../shared/schema/rubric';
 import { type ScenarioData, scenarioSchema } from '../../shared/schema/scenario';
 import { buildPlant } from '../plant/buildPlant';
 import type { Plant } from '../plant/plantPort';
+import { checkBentSigns } from '../session/check/checkBentSigns';
 import { checkIds } from '../session/check/checkIds';
 import { checkPhysics } from '../session/check/checkPhysics';
 import { checkTeaching } from '../session/check/checkTeaching';
@@ -32,6 +33,7 @@ export function checkScenario(file: string, text: string, rubrics: ReadonlyMap<s
   if (built) {
     checkIds(data, built.plant, findings);
     checkRules(built.scenario, built.plant, findings);
+    checkBentSigns(data, built.scenario.rules, findings);
   }
   const hasErrors = (): boolean => findings.list.some(({ level }) => level === 'error');
   if (built && !hasErrors()) {

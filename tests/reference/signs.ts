@@ -1,37 +1,68 @@
 /** The table of signs run on one car, and what it may say: for one test file a car, so that two processors share the work. */
 import { readFileSync } from 'node:fs';
 import { signTableSchema } from '../../shared/schema/signTable';
-import { judgeRow, type SignJudged } from '../../src/plant/signs/judgeSigns';
+import { doesApply, judgeRow, type SignJudged } from '../../src/plant/signs/judgeSigns';
 import type { SignRow } from '../../src/plant/signs/signTable';
 
-export interface BentSign {
+const readJson = (name: string): unknown => JSON.parse(readFileSync(new URL(name, import.meta.url), 'utf8'));
+
+export const rows = signTableSchema.parse(readJson('./signTable.json')).rows as readonly SignRow[];
+
+interface Place {
   readonly vehicle: string;
   readonly row: string;
   readonly channel: string;
   readonly reason: string;
 }
-
-const readJson = (name: string): unknown => JSON.parse(readFileSync(new URL(name, import.meta.url), 'utf8'));
-
-export const rows = signTableSchema.parse(readJson('./signTable.json')).rows as readonly SignRow[];
-export const bentSigns = (readJson('./bentSigns.json') as { readonly bent: readonly BentSign[] }).bent;
+/** Readings that turn back on the way to the worst, with the reason. */
+export const turning = (readJson('./turningSigns.json') as { readonly turning: readonly Place[] }).turning;
 
 export interface CarJudged {
   readonly counted: readonly SignJudged[];
   readonly shown: readonly SignJudged[];
   readonly bent: readonly SignJudged[];
+  readonly all: readonly SignJudged[];
 }
 
 export function judgeCar(vehicle: string): CarJudged {
-  const signs = rows.flatMap((row) => judgeRow(vehicle, row).signs);
-  const counted = signs.filter((sign) => sign.counted);
+  const all = rows.flatMap((row) => judgeRow(vehicle, row, 'lean').signs);
+  const counted = all.filter((sign) => sign.counted && doesApply(sign));
   return {
+    all,
     counted,
     shown: counted.filter(({ verdict }) => verdict === 'shown'),
-    bent: signs.filter(({ verdict }) => verdict === 'bent'),
+    bent: all.filter(({ verdict }) => verdict === 'bent'),
   };
 }
 
-/** Rows and channels that came out bent, once each. */
-export const placesOf = (signs: readonly SignJudged[]): readonly string[] =>
-  [...new Set(signs.map(({ row, channel }) => `${row}: ${channel}`))].sort();
+/** Rows and channels that came out bent, with the weathers. */
+export function placesOf(signs: readonly SignJudged[]): readonly string[] {
+  const weathers = new Map<string, Set<number>>();
+  for (const { row, channel, ambientC } of signs) {
+    const place = `${row}: ${channel}`;
+    weathers.set(place, (weathers.get(place) ?? new Set()).add(ambientC));
+  }
+  return [...weathers].map(([place, at]) => placed(place, [...at])).sort();
+}
+
+export const placed = (place: string, ambientsC: readonly number[]): string =>
+  `${place} at ${[...ambientsC].sort((a, b) => a - b).join(', ')} °C`;
+
+/** Rows and channels whose reading, from sound to the worst that is run in one weather, turns back by more than nothing. */
+export function turningIn(signs: readonly SignJudged[]): readonly string[] {
+  const series = new Map<string, SignJudged[]>();
+  for (const sign of signs) {
+    if (sign.printed === 'same' || !doesApply(sign)) continue;
+    const key = `${sign.row}|${sign.channel}|${sign.ambientC}`;
+    series.set(key, [...(series.get(key) ?? []), sign]);
+  }
+  const found = [...series.values()].filter(turnsBack).map(([{ row, channel }]) => `${row}: ${channel}`);
+  return [...new Set(found)].sort();
+}
+
+function turnsBack(run: readonly SignJudged[]): boolean {
+  const { still } = run[0];
+  const values = [0, ...[...run].sort((a, b) => a.severity - b.severity).map(({ by }) => by)];
+  const steps = values.slice(1).map((value, i) => value - values[i]);
+  return steps.some((step) => step > still) && steps.some((step) => step < -still);
+}

@@ -3,7 +3,7 @@ import { SIGN_CHANNELS } from '../../../shared/schema/signWords';
 import { faultIds, faultOf } from '../../faults/registry';
 import { vehicleOf } from '../../loop/car/vehicles';
 import { type LoopResult, type LoopRun, runLoop } from '../runLoop';
-import { changes } from './changes';
+import { type Change, changes } from './changes';
 import {
   ALSO_AT,
   AMBIENTS_C,
@@ -13,11 +13,19 @@ import {
   type Printed,
   type SignChannel,
   type SignRow,
+  type SignsByChannel,
   turnedRound,
 } from './signTable';
 
-/** `shown` as printed; `faint`: none yet, at a severity that is not counted; `bent`: otherwise. */
-export type Verdict = 'shown' | 'faint' | 'bent';
+/**
+ * `shown` as printed; `faint`: none yet, at a severity that is not counted; `bent`: otherwise. `none-to-lose`: printed
+ * down, of what the sound car has not got in that weather, and `sweeps`: a steady low side is printed, and the clutch of the
+ * sick car cycles, so that the needle has no value (cycling has a sign of its own); neither applies.
+ */
+export type Verdict = 'shown' | 'faint' | 'bent' | 'none-to-lose' | 'sweeps';
+
+export const doesApply = ({ verdict }: Pick<SignJudged, 'verdict'>): boolean =>
+  verdict !== 'none-to-lose' && verdict !== 'sweeps';
 
 export interface SignJudged {
   readonly row: string;
@@ -28,6 +36,10 @@ export interface SignJudged {
   readonly channel: SignChannel;
   readonly printed: Printed;
   readonly found: Found;
+  readonly swings: boolean;
+  /** Change against the sound car, and what counts as none, in the unit of `Change`. */
+  readonly by: number;
+  readonly still: number;
   readonly verdict: Verdict;
 }
 
@@ -39,15 +51,18 @@ export interface RowJudged {
   readonly signs: readonly SignJudged[];
 }
 
+/** `all`: each severity in each weather. `lean`: the counted one in each weather, the others in the middle one. */
+export type Extent = 'all' | 'lean';
+
 const ZERO_C = 273.15;
 const SECONDS_A_MINUTE = 60;
-const MINUTES = 7;
-const AVERAGE_S = 180;
+const MINUTES = 5;
+const AVERAGE_S = 150;
 const ENGINE_RPM = 1500;
 const STATIC_S = 4;
 
 /** Throws `RangeError` for a row about a fault that there is not. */
-export function judgeRow(vehicleId: string, row: SignRow): RowJudged {
+export function judgeRow(vehicleId: string, row: SignRow, extent: Extent = 'all'): RowJudged {
   const vehicle = vehicleOf(vehicleId);
   const { row: name, fault } = row;
   if (!faultIds.includes(fault)) throw new RangeError(`row "${name}": no fault "${fault}"`);
@@ -55,8 +70,11 @@ export function judgeRow(vehicleId: string, row: SignRow): RowJudged {
   if (!faultOf(fault).applies(vehicle)) return { row: name, fault, notApplicable: 'fault', signs: [] };
   if (!printed) return { row: name, fault, notApplicable: 'metering', signs: [] };
   const counted = row.at ?? COUNTED_AT;
-  const signs = [counted, ...(row.also ?? ALSO_AT)].flatMap((severity) =>
-    (row.ambientsC ?? AMBIENTS_C).flatMap((ambientC) =>
+  const ambients = row.ambientsC ?? AMBIENTS_C;
+  const middle = ambients.slice(ambients.length >> 1).slice(0, 1);
+  const severities = [counted, ...(row.also ?? ALSO_AT)].sort((a, b) => a - b);
+  const signs = severities.flatMap((severity) =>
+    (severity === counted || extent === 'all' ? ambients : middle).flatMap((ambientC) =>
       judgeRun(vehicleId, row, printed, severity, severity === counted, ambientC),
     ),
   );
@@ -66,45 +84,37 @@ export function judgeRow(vehicleId: string, row: SignRow): RowJudged {
 function judgeRun(
   vehicleId: string,
   row: SignRow,
-  printed: Readonly<Partial<Record<SignChannel, Printed>>>,
+  wanted: SignsByChannel,
   severity: number,
   counted: boolean,
   ambientC: number,
 ): SignJudged[] {
-  const found = foundIn(vehicleId, row, printed, severity, ambientC);
+  const changed = foundIn(vehicleId, row, wanted, severity, ambientC);
   return SIGN_CHANNELS.flatMap((channel) => {
-    const wanted = printed[channel];
-    if (!wanted) return [];
-    const verdict = verdictOf(wanted, found[channel], counted);
+    const printed = wanted[channel];
+    if (!printed) return [];
+    const { found, by, still, swings } = changed[channel];
+    const sweeps = channel === 'low' && swings && !printed.includes('unsteady');
+    const verdict = sweeps ? 'sweeps' : verdictOf(printed, changed[channel], counted);
     const { row: name, fault } = row;
-    return [
-      {
-        row: name,
-        fault,
-        severity,
-        counted,
-        ambientC,
-        channel,
-        printed: wanted,
-        found: found[channel],
-        verdict,
-      },
-    ];
+    const judged = { row: name, fault, severity, counted, ambientC, channel, printed };
+    return [{ ...judged, found, swings, by, still, verdict }];
   });
 }
 
-function verdictOf(printed: Printed, found: Found, counted: boolean): Verdict {
-  if (allows(printed, found)) return 'shown';
+function verdictOf(printed: Printed, { found, swings, noneToLose }: Change, counted: boolean): Verdict {
+  if (allows(printed, found, swings)) return 'shown';
+  if (noneToLose && printed === 'down') return 'none-to-lose';
   return counted || turnedRound(printed, found) ? 'bent' : 'faint';
 }
 
 function foundIn(
   vehicleId: string,
   row: SignRow,
-  printed: Readonly<Partial<Record<SignChannel, Printed>>>,
+  printed: SignsByChannel,
   severity: number,
   ambientC: number,
-): Readonly<Record<SignChannel, Found>> {
+): Readonly<Record<SignChannel, Change>> {
   const sick = [{ id: row.fault, severity, ...(row.site === undefined ? {} : { site: row.site }) }];
   const run = runOf(vehicleId, row, ambientC);
   const resting: LoopRun = { ...run, engineRevPerS: 0, durationS: STATIC_S, averageS: 1 };

@@ -9,7 +9,7 @@ import type { PRINTED_SIGNS, SIGN_CHANNELS } from '../../../shared/schema/signWo
 
 export type SignChannel = (typeof SIGN_CHANNELS)[number];
 export type Printed = (typeof PRINTED_SIGNS)[number];
-export type Found = 'up' | 'same' | 'down' | 'unsteady';
+export type Found = 'up' | 'same' | 'down';
 
 export type SignsByChannel = Readonly<Partial<Record<SignChannel, Printed>>>;
 export type MeteringKind = 'orifice-tube' | 'expansion-valve';
@@ -42,13 +42,14 @@ export const COUNTED_AT = 0.6;
 export const ALSO_AT: readonly number[] = [0.3, 0.9];
 export const AMBIENTS_C: readonly number[] = [21, 32, 38];
 
-export function allows(printed: Printed, found: Found): boolean {
-  return printed === found || printed.split('-or-').includes(found);
+export function allows(printed: Printed, found: Found, swings: boolean): boolean {
+  const answers = printed.split('-or-');
+  return answers.includes(found) || (swings && answers.includes('unsteady'));
 }
 
 /** The opposite of what is printed, which is worse than no sign at all. */
 export function turnedRound(printed: Printed, found: Found): boolean {
-  if (allows(printed, found)) return false;
-  if (found === 'up') return printed.startsWith('down') || printed === 'same';
-  return found === 'down' && (printed.startsWith('up') || printed === 'same');
+  if (printed.startsWith('up')) return found === 'down';
+  if (printed.startsWith('down')) return found === 'up';
+  return printed === 'same' && found !== 'same';
 }

@@ -9,6 +9,7 @@ export interface CheckWords {
   'check.rule': 'reason' | 'rule';
   'check.quotes': 'rule' | 'source';
   'check.unspoken': 'rule';
+  'check.bentSign': 'fault' | 'rule' | 'signal' | 'vehicle';
   'check.solutionLow': 'broken' | 'mark' | 'score';
   'check.passes': 'plan' | 'score';
   'check.refused': 'number' | 'reason';
