@@ -7,6 +7,7 @@ import { carry } from './carry';
 import { commitVessel } from './commitVessel';
 import { stepCompressor } from './compressorLinks';
 import { isDriven, prepareDriven, settleMoved } from './drivenLinks';
+import { TRACE_KG_PER_M3 } from './march';
 import { stepExpansionValve, stepOrificeTube } from './meteringLinks';
 import { type NetworkCore, totalPressurePa } from './networkCore';
 import { TOTAL } from './networkNumbers';
@@ -17,6 +18,7 @@ import { stepWater } from './stepWater';
 
 /** Oil takes minutes and water seconds, so they are looked at every so many steps. */
 const OIL_EVERY = 8;
+const MOST_OF_WHAT_IS_LEFT = 0.5;
 
 export function stepNetwork(core: NetworkCore, dtS: number): void {
   const { plan, numbers } = core;
@@ -54,7 +56,9 @@ function prepareOwned(core: NetworkCore, vessel: number, dtS: number): void {
   const owned = core.owned[vessel];
   if (owned.length === 0) return;
   const { plan, scratch, drive, numbers } = core;
-  if (plan.cellCount[vessel] === 1) {
+  const isChain = plan.cellCount[vessel] > 1;
+  for (const l of owned) if (drive.sign[l] > 0) holdBackFar(core, l, vessel);
+  if (!isChain) {
     const c = plan.firstCell[vessel];
     core.fixedMass[vessel] = scratch.sourceMass[c];
     core.fixedHeat[vessel] = scratch.sourceHeat[c];
@@ -68,12 +72,32 @@ function prepareOwned(core: NetworkCore, vessel: number, dtS: number): void {
       ((1 - air) * (1 + numbers.foreignFactor[vessel])) / numbers.compliance[vessel] +
       air * drive.airGas[l] * numbers.airStiffness[vessel];
     const gain = drive.gain[l] / (1 + drive.gain[l] * dtS * stiff);
+    if (drive.sign[l] < 0) holdBack(core, l, ownEnd(core, l, vessel));
     settleMoved(drive, l, gain * dtS * (drive.farPa[l] - total));
-    const fromIsOwner = core.links.fromVessel[l] === vessel;
-    const cell = fromIsOwner ? core.links.fromCell[l] : core.links.toCell[l];
+    const cell = ownEnd(core, l, vessel);
     scratch.sourceMass[cell] += drive.moved[l];
     scratch.sourceHeat[cell] += drive.moved[l] * drive.enthalpy[l];
   }
+}
+
+const ownEnd = ({ links }: NetworkCore, l: number, owner: number): number =>
+  links.fromVessel[l] === owner ? links.fromCell[l] : links.toCell[l];
+
+/** The room has plenty. */
+function holdBackFar(core: NetworkCore, l: number, owner: number): void {
+  const { links } = core;
+  const isFrom = links.fromVessel[l] === owner;
+  if ((isFrom ? links.toVessel[l] : links.fromVessel[l]) === 0) return;
+  holdBack(core, l, isFrom ? links.toCell[l] : links.fromCell[l]);
+}
+
+/** Link `l` takes no more from a cell than a share of what other links, settled before it, have left there. */
+function holdBack({ numbers, plan, scratch, drive }: NetworkCore, l: number, cell: number): void {
+  const going = scratch.sourceMass[cell];
+  if (going >= 0) return;
+  const left = numbers.mass[cell] - TRACE_KG_PER_M3 * plan.cellVolume[cell] + going;
+  const most = left > 0 ? MOST_OF_WHAT_IS_LEFT * left : 0;
+  if (drive.most[l] > most) drive.most[l] = most;
 }
 
 /** The owner's cell already has its share; the other end and the air are booked here: first what comes in, then what goes. */
