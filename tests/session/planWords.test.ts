@@ -42,6 +42,10 @@ describe('a line of a plan', () => {
     });
     expect(readWords('run-on 10 s')).toMatchObject({ act: { steps: 500 } });
     expect(readWords('run 0.02 s')).toMatchObject({ act: { steps: 1 } });
+    // a pump is run, too
+    expect(readWords('run vacuum-pump on')).toMatchObject({
+      act: { command: { do: 'run', device: 'vacuum-pump', to: 'on' } },
+    });
     expect(readWords('run-on until something happens')).toMatchObject({
       act: { steps: LONGEST_WAIT_STEPS, untilNotable: true },
     });
