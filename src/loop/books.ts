@@ -77,6 +77,7 @@ export function readBooks(core: NetworkCore): NetworkBooks {
     heatRejectedJ: totals[TOTAL.rejectedJ],
     turnedOverJ,
     energyErrorRelative: shareOf(energyError, Math.max(turnedOverJ, aKelvinOf(core))),
+    unsolvedSteps: totals[TOTAL.unsolvedSteps],
   };
 }
 

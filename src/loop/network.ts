@@ -37,6 +37,8 @@ export interface NetworkBooks {
   readonly turnedOverJ: number;
   /** |stored + vented - brought in - heat - work| over what turned over, or what warms walls and contents by 1 K if more. */
   readonly energyErrorRelative: number;
+  /** Steps of a vessel whose pressure was not found within the rounds there are. */
+  readonly unsolvedSteps: number;
 }
 
 export interface Network {
