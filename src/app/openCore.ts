@@ -9,6 +9,8 @@ import type { SessionCore } from '../session/corePort';
 import { BrokenLogError, OtherLogError } from '../session/logProblem';
 import { openSession } from '../session/openSession';
 import { scenarioById } from '../session/scenario/library';
+import { plantOptions } from '../session/scenario/plantOptions';
+import { besideGhost } from '../suspects/besideGhost';
 import { isWordId, say, word } from '../words/words';
 import type { OpenRequest } from './protocol';
 import { saturationOf } from './saturationOf';
@@ -27,7 +29,9 @@ export async function openCore({ scenarioId, mode, seed, log }: OpenRequest): Pr
   const filled = fillingWith(active, car, purely(contents.refrigerant, 0));
   const needed = refrigerantsOf(car, contents.refrigerant, filled.refrigerant);
   await Promise.all(needed.map(loadRefrigerant));
-  const core = inWords(() => openSession(scenario, { mode, seed, ...(log ? { log } : {}) }));
+  const alone = inWords(() => openSession(scenario, { mode, seed, ...(log ? { log } : {}) }));
+  // an assessed session has no ghost: its frames hold no truth
+  const core = mode === 'assessed' ? alone : besideGhost(alone, plantOptions(scenario.data, seed));
   return { core, saturation: saturationOf(contents.refrigerant) };
 }
 

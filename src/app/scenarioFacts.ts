@@ -38,6 +38,7 @@ export function factsOf(data: ScenarioData): ScenarioFacts {
     humidityPercent: parseQuantity(data.weather.humidity, 'ratio') * PERCENT,
     vehicleId: data.vehicle,
     hints: data.hints,
+    tools: data.bench.tools ?? [],
   };
 }
 

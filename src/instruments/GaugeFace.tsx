@@ -30,6 +30,8 @@ export interface GaugeFaceProps {
   readonly saturation: SaturationLine | null;
   /** The refrigerant has been read off a label; otherwise the inner scale says "if". */
   readonly fluidKnown: boolean;
+  /** Where a healthy car's needle would stand, from and to; null where that is not told. */
+  readonly expected: { readonly fromGaugePa: number; readonly toGaugePa: number } | null;
 }
 
 const CENTRE: Centre = { x: 150, y: 136 };
@@ -157,6 +159,23 @@ function HubMark(props: { readonly hub: Hub }): JSX.Element {
   );
 }
 
+const BRACKET_INNER = 111;
+const BRACKET_OUTER = 121;
+const BRACKET_HOOK_DEG = 4;
+
+/** A pair of brackets round the scale, open towards each other. */
+function Brackets(props: { readonly fromDeg: number; readonly toDeg: number }): JSX.Element {
+  const hook = (): number => Math.min(BRACKET_HOOK_DEG, (props.toDeg - props.fromDeg) / 2);
+  const leg = (angleDeg: number): string => radialPath(CENTRE, BRACKET_INNER, BRACKET_OUTER, angleDeg);
+  const foot = (fromDeg: number, toDeg: number): string => arcPath(CENTRE, BRACKET_OUTER, fromDeg, toDeg);
+  return (
+    <path
+      class="g-br"
+      d={`${leg(props.fromDeg)}${foot(props.fromDeg, props.fromDeg + hook())}${leg(props.toDeg)}${foot(props.toDeg - hook(), props.toDeg)}`}
+    />
+  );
+}
+
 export function GaugeFace(props: GaugeFaceProps): JSX.Element {
   const angle = createMemo(() => needleAngleDeg(props.face, props.reading));
   const unitSign = (): string => (props.units.temperature === 'degC' ? '°C' : '°F');
@@ -190,6 +209,14 @@ export function GaugeFace(props: GaugeFaceProps): JSX.Element {
               {caption(line())}
             </text>
           </>
+        )}
+      </Show>
+      <Show when={props.expected}>
+        {(span) => (
+          <Brackets
+            fromDeg={gaugeAngleDeg(props.face, span().fromGaugePa)}
+            toDeg={gaugeAngleDeg(props.face, span().toGaugePa)}
+          />
         )}
       </Show>
       <HubMark hub={props.hub} />

@@ -13,6 +13,8 @@ export interface LadderProps {
   /** Gauge pressure in Pa; NaN when not coupled. */
   readonly gaugePressurePa: number;
   readonly unit: PressureUnit;
+  /** As on the round face. */
+  readonly expected: { readonly fromGaugePa: number; readonly toGaugePa: number } | null;
 }
 
 const WIDTH = 300;
@@ -36,7 +38,8 @@ export function Ladder(props: LadderProps): JSX.Element {
   const scale = (): readonly [number, number, number] => SCALES[props.face][props.unit];
   const marks = (): number[] =>
     Array.from({ length: Math.floor(scale()[0] / scale()[2]) + 1 }, (_, i) => i * scale()[2]);
-  const pointerX = (): number => ladderX(props.gaugePressurePa / paPerUnit[props.unit], scale()[0]);
+  const xOf = (gaugePa: number): number => ladderX(gaugePa / paPerUnit[props.unit], scale()[0]);
+  const pointerX = (): number => xOf(props.gaugePressurePa);
   const coupled = (): boolean => !Number.isNaN(props.gaugePressurePa);
   const letter = (): string => ({ low: 'L', high: 'H', charging: 'C' })[props.hub];
   return (
@@ -58,6 +61,14 @@ export function Ladder(props: LadderProps): JSX.Element {
           );
         }}
       </For>
+      <Show when={props.expected}>
+        {(span) => (
+          <path
+            class="g-br"
+            d={`M${xOf(span().fromGaugePa) + 4} 16h-4v8h4M${xOf(span().toGaugePa) - 4} 16h4v8h-4`}
+          />
+        )}
+      </Show>
       <Show when={coupled()}>
         <g class={`ladder-pointer ${props.hub}`} transform={`translate(${pointerX()} 0)`}>
           <path d="M0 27V2" />

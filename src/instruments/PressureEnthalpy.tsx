@@ -24,6 +24,8 @@ export interface PressureEnthalpyProps {
   /** Points 1 to 4 in the order of flow from the compressor's inlet. */
   readonly points: readonly StatePoint[];
   readonly temperatureUnit: TemperatureUnit;
+  /** The same points of a healthy car handled alike; none where that is not told. */
+  readonly healthy?: readonly StatePoint[];
 }
 
 const BOTTOM = PH_HEIGHT - PH_FRAME.bottom;
@@ -128,6 +130,9 @@ export function PressureEnthalpy(props: PressureEnthalpyProps): JSX.Element {
     >
       <Axes />
       <Dome saturation={props.saturation} unit={props.temperatureUnit} />
+      <Show when={props.healthy?.length === 4 && props.healthy.every(isKnown) && props.healthy}>
+        {(points) => <path d={cyclePath(points())} class="cycle-healthy" />}
+      </Show>
       <Show when={known()}>
         <path d={cyclePath(props.points)} class="cycle" />
         <path d={stretch(3, 0)} class="cycle-low" />

@@ -59,6 +59,14 @@ export function writePressure(gaugePressurePa: number, unit: PressureUnit, face:
   };
 }
 
+/** A vacuum gauge in microns of mercury, or in pascals where pressures are metric. */
+export function writeVacuum(absolutePressurePa: number, unit: PressureUnit): Written {
+  const { micron } = DISPLAY_UNITS;
+  if (unit === 'psi')
+    return { number: plainNumber(valueInUnit(absolutePressurePa, 'micron')), unit: micron.symbol };
+  return { number: plainNumber(absolutePressurePa), unit: 'Pa' };
+}
+
 export function writeTemperature(temperatureK: number, unit: TemperatureUnit, decimals = 0): Written {
   return { number: plainNumber(valueInUnit(temperatureK, unit), decimals), unit: DISPLAY_UNITS[unit].symbol };
 }

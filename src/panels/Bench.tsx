@@ -4,6 +4,7 @@
  */
 import { For, type JSX } from 'solid-js';
 import { word } from '../words/words';
+import { benchTools } from './benchTools';
 import { Icon, type IconName } from './Icon';
 import type { SessionModel } from './sessionModel';
 
@@ -76,7 +77,7 @@ function tools(session: SessionModel): Tag[] {
   });
   tags.push({ id: 'air', icon: 'therm', name: word('work.bench.air'), ...placed('air') });
   tags.push({ id: 'line', icon: 'clamp', name: word('work.bench.line'), ...placed('line') });
-  return tags;
+  return [...tags, ...benchTools(session)];
 }
 
 function gear(session: SessionModel): Tag[] {
@@ -120,7 +121,13 @@ export function Bench(props: {
     props.session.send({ do: on ? 'take-off' : 'wear', item });
   };
   return (
-    <section class="bench" aria-label={word('work.region.bench')} data-region tabIndex={-1}>
+    <section
+      class="bench"
+      classList={{ many: props.session.facts.tools.length > 0 }}
+      aria-label={word('work.region.bench')}
+      data-region
+      tabIndex={-1}
+    >
       <span class="grp" aria-hidden="true">
         {word('work.bench.onYou')}
       </span>

@@ -109,6 +109,14 @@ export function CarRows(props: { readonly session: SessionModel }): JSX.Element 
           onChoose={(to) => props.session.send({ do: 'air', to })}
         />
       </Row>
+      <Row label={word('panels.car.hood')}>
+        <Segmented
+          label={word('panels.car.hood')}
+          options={openShut}
+          value={signal('hood.open') === 0 ? 'shut' : 'open'}
+          onChoose={(to) => props.session.send({ do: 'hood', to })}
+        />
+      </Row>
       <Row label={word('panels.car.door')}>
         <Segmented
           label={word('panels.car.door')}

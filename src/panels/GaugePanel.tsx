@@ -1,5 +1,6 @@
 /** A gauge with what stands under it: side, the same pressure in the other unit, boiling temperature, where to look up. */
 import { createEffect, createMemo, createSignal, type JSX, onCleanup, Show } from 'solid-js';
+import { inWords, writePressure } from '../instruments/displayUnits';
 import { GaugeFace, type Hub } from '../instruments/GaugeFace';
 import { type Coupling, type GaugeReading, readGauge } from '../instruments/gaugeReading';
 import type { FaceKind } from '../instruments/gaugeScale';
@@ -7,6 +8,7 @@ import { fullScalePa } from '../instruments/gaugeScale';
 import { Ladder } from '../instruments/Ladder';
 import { type WordId, word } from '../words/words';
 import { SideBadge } from './controls';
+import { type ExpectedSpan, expectedSpan } from './expectedSpan';
 import type { SessionModel } from './sessionModel';
 
 export interface GaugeSource {
@@ -15,6 +17,17 @@ export interface GaugeSource {
   readonly channel: string;
   /** Hose whose coupler decides whether the car is behind the reading. */
   readonly hose: string;
+}
+
+/** Brackets move when they have moved by this much, Pa. */
+const SPAN_STEP_PA = 2000;
+
+function isSameSpan(before: ExpectedSpan | null, now: ExpectedSpan | null): boolean {
+  if (before === null || now === null) return before === now;
+  return (
+    Math.abs(before.fromGaugePa - now.fromGaugePa) < SPAN_STEP_PA &&
+    Math.abs(before.toGaugePa - now.toGaugePa) < SPAN_STEP_PA
+  );
 }
 
 const SPOKEN_EVERY_MS = 2000;
@@ -56,7 +69,23 @@ export function useReading(session: SessionModel, source: GaugeSource): () => Ga
   );
 }
 
-function MeterWords(props: { readonly source: GaugeSource; readonly reading: GaugeReading }): JSX.Element {
+function expectedWords(session: SessionModel, face: FaceKind, span: ExpectedSpan | null): string {
+  if (span === null) return word('instrument.expected');
+  const written = (pa: number) => writePressure(pa, session.units().pressure, face);
+  const [from, to] = [written(span.fromGaugePa), written(span.toGaugePa)];
+  const { number, unit } = to;
+  return word('instrument.healthy', {
+    from: from.unit === unit ? from.number : inWords(from),
+    to: `${number} ${unit}`,
+  });
+}
+
+function MeterWords(props: {
+  readonly session: SessionModel;
+  readonly source: GaugeSource;
+  readonly reading: GaugeReading;
+  readonly span: ExpectedSpan | null;
+}): JSX.Element {
   return (
     <>
       <span class="g-name">
@@ -69,7 +98,7 @@ function MeterWords(props: { readonly source: GaugeSource; readonly reading: Gau
         <span class="nw">{props.reading.short}</span>
       </span>
       <Show when={props.reading.state !== 'loose'}>
-        <span class="g-exp">{word('instrument.expected')}</span>
+        <span class="g-exp">{expectedWords(props.session, props.source.face, props.span)}</span>
       </Show>
     </>
   );
@@ -115,6 +144,7 @@ export function GaugePanel(props: {
   readonly fluidKnown: boolean;
 }): JSX.Element {
   const reading = useReading(props.session, props.source);
+  const span = createMemo(() => expectedSpan(props.session, props.source), null, { equals: isSameSpan });
   const loose = createMemo(
     () => props.session.view().hoses.find((one) => one.id === props.source.hose)?.port === null,
   );
@@ -131,10 +161,11 @@ export function GaugePanel(props: {
           units={props.session.units()}
           saturation={props.session.saturation()}
           fluidKnown={props.fluidKnown}
+          expected={span()}
         />
       </Spoken>
       <figcaption>
-        <MeterWords source={props.source} reading={reading()} />
+        <MeterWords session={props.session} source={props.source} reading={reading()} span={span()} />
         <Show when={loose()}>
           <button
             type="button"
@@ -154,6 +185,7 @@ export function LadderPanel(props: {
   readonly source: GaugeSource;
 }): JSX.Element {
   const reading = useReading(props.session, props.source);
+  const span = createMemo(() => expectedSpan(props.session, props.source), null, { equals: isSameSpan });
   return (
     <div class="lad" classList={{ 'is-off': reading().state === 'off' }}>
       <div class="row">
@@ -170,12 +202,13 @@ export function LadderPanel(props: {
           hub={props.source.hub}
           gaugePressurePa={reading().gaugePressurePa}
           unit={props.session.units().pressure}
+          expected={span()}
         />
       </Spoken>
       <div class="lw">
         <span>{reading().meaning}</span>
         <Show when={reading().state !== 'off'}>
-          <span>{word('instrument.expected')}</span>
+          <span>{expectedWords(props.session, props.source.face, span())}</span>
         </Show>
       </div>
     </div>

@@ -36,6 +36,18 @@ const PATHS = {
   note: 'M5 4h14v16H5zM8 9h8M8 13h8M8 17h4',
   save: 'M5 5h11l3 3v11H5zM8 5v5h7V5M8 19v-5h8v5',
   hint: 'M9 18h6M10 21h4M8.5 15C6 13 6 10.5 6.5 9a5.6 5.6 0 0 1 11 0c.5 1.5.5 4-2 6z',
+  machine: 'M4 6h16v10H4zM7 16v3M17 16v3M8 11m-2 0a2 2 0 1 0 4 0 2 2 0 1 0-4 0M13 9h4M13 12h4',
+  pump: 'M4 17h16M6 17V9h8v8M14 11h4v6M10 9V5M8 5h4',
+  dial: 'M5 5h14v10H5zM12 15v5M8 12v-2M11 12V8M14 12V9',
+  tank: 'M8 9a4 4 0 0 1 8 0v11H8zM12 5V3M10 3h4M8 13h8',
+  cylinder: 'M9 21V9a3 3 0 0 1 6 0v12zM12 6V3M12 4h4',
+  syringe: 'M4 20l4-4M8 12l4 4 6-6-4-4zM16 4l4 4M12 8l1.5 1.5',
+  sample: 'M7 4h10v16H7zM9.5 8h5M9.5 12h2M9.5 15h4',
+  probe: 'M4 20l9-9M13 11l3-6 3 3zM18 13a4 4 0 0 1-3 3M20 15a7 7 0 0 1-4 4',
+  bubbles:
+    'M9 14m-4 0a4 4 0 1 0 8 0 4 4 0 1 0-8 0M16 9m-3 0a3 3 0 1 0 6 0 3 3 0 1 0-6 0M17 17m-2 0a2 2 0 1 0 4 0 2 2 0 1 0-4 0',
+  lamp: 'M4 9h8v6H4zM12 9l5-3v12l-5-3M20 9v6',
+  drop: 'M12 4c3 4 5 7 5 10a5 5 0 0 1-10 0c0-3 2-6 5-10z',
   lock: 'M7 11V8a5 5 0 0 1 10 0v3M5 11h14v9H5z',
 } as const;
 

@@ -29,6 +29,35 @@ export function pointsOf(session: SessionModel): StatePoint[] {
   }));
 }
 
+/** Of a healthy car handled alike; unknown in an assessed session. */
+function healthyPointsOf(session: SessionModel): StatePoint[] {
+  return POINT_NUMBERS.map((point) => ({
+    pressurePa: session.signal(`expected.point${point}.pressurePa`),
+    enthalpyJPerKg: session.signal(`expected.point${point}.enthalpyJPerKg`),
+    temperatureK: Number.NaN,
+  }));
+}
+
+/** Which outline is which car. */
+function CycleKey(): JSX.Element {
+  return (
+    <ul class="key">
+      <li>
+        <svg width="34" height="14" aria-hidden="true">
+          <path d="M2 7H32" class="cycle" />
+        </svg>
+        {word('inside.thisCar')}
+      </li>
+      <li>
+        <svg width="34" height="14" aria-hidden="true">
+          <path d="M2 7H32" class="cycle-healthy" />
+        </svg>
+        {word('inside.healthyCar')}
+      </li>
+    </ul>
+  );
+}
+
 const pointWord = (number: number): string =>
   [word('inside.point.p1'), word('inside.point.p2'), word('inside.point.p3'), word('inside.point.p4')][
     number - 1
@@ -137,6 +166,7 @@ export interface InsideProps {
 export function Inside(props: InsideProps): JSX.Element {
   const [shown, setShown] = createSignal<Shown>('both');
   const points = createMemo(() => pointsOf(props.session));
+  const healthy = createMemo(() => healthyPointsOf(props.session));
   const units = (): DisplayUnits => props.session.units();
   const side = (id: 'lowSide' | 'highSide', face: 'low' | 'high'): string =>
     inWords(writePressure(props.session.signal(`${id}.gaugePressurePa`), units().pressure, face));
@@ -192,11 +222,16 @@ export function Inside(props: InsideProps): JSX.Element {
               <div class="row wrap">
                 <h2>{word('inside.diagram')}</h2>
                 <span class="mut s">{saturation().fluid}</span>
+                <span class="sp" />
+                <Show when={healthy().every(isKnown)}>
+                  <CycleKey />
+                </Show>
               </div>
               <PressureEnthalpy
                 saturation={saturation()}
                 points={points()}
                 temperatureUnit={units().temperature}
+                healthy={healthy()}
               />
             </section>
             <section class="panel tb" aria-label={word('inside.tableOnly')} data-region tabIndex={0}>

@@ -4,9 +4,10 @@ import { type Written, writeMass, writeTemperature } from '../instruments/displa
 import { word } from '../words/words';
 import { Segmented } from './controls';
 import { GaugePanel, type GaugeSource, LadderPanel } from './GaugePanel';
-import { Icon, type IconName } from './Icon';
 import { LiveStrip } from './LiveStrip';
+import { Meter } from './Meter';
 import type { SessionModel } from './sessionModel';
+import { ToolMeters } from './ToolMeters';
 
 type GaugeGroup = 'set' | 'charging';
 
@@ -36,26 +37,6 @@ function useGroup(session: SessionModel) {
     return groups()[0] ?? 'set';
   });
   return { group, groups, setChosen };
-}
-
-export function Meter(props: {
-  readonly icon: IconName;
-  readonly name: string;
-  readonly reading: Written | null;
-  readonly note: string;
-}): JSX.Element {
-  return (
-    <div class="meter" classList={{ 'is-off': props.reading === null }}>
-      <div class="l">
-        <Icon name={props.icon} size={16} />
-        <span>{props.name}</span>
-      </div>
-      <div class="v">
-        {props.reading?.number ?? word('instrument.nothing')} <small>{props.reading?.unit}</small>
-      </div>
-      <div class="xs mut">{props.note}</div>
-    </div>
-  );
 }
 
 /** Whether this bench has an instrument: its channel exists only then. */
@@ -137,7 +118,10 @@ export function Instruments(props: { readonly session: SessionModel }): JSX.Elem
       <Show when={group() === 'charging'}>
         <LiveStrip session={props.session} channel="chargingGauge.gaugePressurePa" />
       </Show>
-      <Meters session={props.session} />
+      <div class="plates">
+        <ToolMeters session={props.session} />
+        <Meters session={props.session} />
+      </div>
     </section>
   );
 }

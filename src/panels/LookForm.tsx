@@ -7,6 +7,7 @@ import { CloseUp, type Picture } from './CloseUp';
 import { Segmented } from './controls';
 import { Form } from './Form';
 import { hoseName, portName, traceSentence } from './portWords';
+import { RepairRows } from './RepairRows';
 import type { SessionModel } from './sessionModel';
 
 /** Below these shares nothing is to be seen. */
@@ -72,6 +73,7 @@ export function LookForm(props: {
           {word('panels.look.probe')}
         </button>
       </Show>
+      <RepairRows session={props.session} id={props.part} />
     </Form>
   );
 }

@@ -2,13 +2,17 @@
 import { For, type JSX, Match, Show, Switch } from 'solid-js';
 import { plainNumber } from '../instruments/displayUnits';
 import { word } from '../words/words';
+import { benchToolName, benchToolNote } from './benchTools';
 import { CanRows } from './CanForm';
 import { Stepped } from './controls';
 import { Form } from './Form';
 import { HoseRows } from './HoseForm';
+import { SearchRows } from './SearchForm';
+import { ServiceRows } from './ServiceForm';
 import type { SessionModel } from './sessionModel';
 
 const VALVE_END = 16;
+const SEARCH_TOOLS: readonly string[] = ['detector', 'soap', 'uv-lamp', 'dye'];
 
 function HandValve(props: { readonly session: SessionModel; readonly side: 'low' | 'high' }): JSX.Element {
   const turn = (): number => {
@@ -96,6 +100,7 @@ function heading(session: SessionModel, tool: string): readonly [title: string, 
   if (tool === 'scale') return [word('panels.tool.scale'), word('panels.tool.scaleSub')];
   if (tool === 'air') return [word('panels.tool.air'), word('panels.tool.airSub')];
   if (tool === 'line') return [word('panels.tool.line'), word('panels.tool.lineSub')];
+  if (session.facts.tools.includes(tool)) return [benchToolName(tool), benchToolNote(tool)];
   return [session.nameOf(tool), word('panels.tool.canNote')];
 }
 
@@ -129,6 +134,12 @@ export function ToolForm(props: {
         </Match>
         <Match when={props.tool === 'air' || props.tool === 'line'}>
           <ProbeRows session={props.session} kind={props.tool === 'air' ? 'air' : 'line'} />
+        </Match>
+        <Match when={SEARCH_TOOLS.includes(props.tool)}>
+          <SearchRows session={props.session} tool={props.tool} />
+        </Match>
+        <Match when={props.session.facts.tools.includes(props.tool)}>
+          <ServiceRows session={props.session} tool={props.tool} />
         </Match>
       </Switch>
     </Form>

@@ -6,17 +6,20 @@ import { loopLines } from '../layout/trace';
 import { word } from '../words/words';
 import { OpenForm } from './BayPanel';
 import { Briefing } from './Briefing';
+import { benchToolName } from './benchTools';
 import { CarRows } from './CarForm';
 import { CautionPlate } from './CautionPlate';
 import { ClockBar } from './ClockBar';
 import { carWords } from './carWords';
 import { DecisionBar } from './DecisionBar';
+import { heardNow } from './heardNow';
 import { Icon } from './Icon';
 import { GaugeLadders, Meters } from './Instruments';
 import { Deliveries, Findings } from './JobCard';
 import { seenOf } from './LookForm';
 import { portName } from './portWords';
 import { Stopped } from './Stopped';
+import { ToolMeters } from './ToolMeters';
 import { TopBar } from './TopBar';
 import type { WorkUi } from './workUi';
 
@@ -144,6 +147,7 @@ function Tools(props: { readonly ui: WorkUi }): JSX.Element {
       {tool('scale', word('work.bench.scale'))}
       {tool('air', word('work.bench.air'))}
       {tool('line', word('work.bench.line'))}
+      <For each={session.facts.tools}>{(id) => tool(id, benchToolName(id))}</For>
       <button type="button" class="btn sm" onClick={() => props.ui.show({ kind: 'sheet' })}>
         {word('work.serviceInformation')}
       </button>
@@ -205,6 +209,7 @@ export function WordsScreen(props: WordsScreenProps): JSX.Element {
         <section aria-label={word('work.region.instruments')} data-region tabIndex={-1}>
           <h2>{word('work.region.instruments')}</h2>
           <GaugeLadders session={session} />
+          <ToolMeters session={session} />
           <Meters session={session} />
         </section>
         <section aria-label={word('work.region.bay')} data-region tabIndex={-1}>
@@ -212,6 +217,7 @@ export function WordsScreen(props: WordsScreenProps): JSX.Element {
           <p class="s mut">
             {car().engine}. {car().cabin}. {car().door}.
           </p>
+          <For each={heardNow(session)}>{(sentence) => <p class="slim-note">{sentence}</p>}</For>
           <Parts ui={props.ui} />
           <Ports ui={props.ui} />
         </section>

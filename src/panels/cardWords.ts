@@ -5,6 +5,7 @@ import {
   writeMass,
   writePressure,
   writeTemperature,
+  writeVacuum,
 } from '../instruments/displayUnits';
 import type { CardLine } from '../session/corePort';
 import { DISPLAY_UNITS, type DisplayUnit, formatNumber, valueInUnit } from '../units/format';
@@ -22,7 +23,7 @@ export function writeValue(
   if (unit === 'Pa') return writePressure(value, units.pressure, face);
   if (unit === 'K') return writeTemperature(value, units.temperature, 1);
   if (unit === 'kg') return writeMass(value, units.mass);
-  if (unit === 'Pa abs') return written(value, 'micron', 1);
+  if (unit === 'Pa abs') return writeVacuum(value, units.pressure);
   if (unit === 'share') return written(value, 'percent', 0.1);
   if (unit === 'm3') return written(value, 'mL', 1);
   return null;

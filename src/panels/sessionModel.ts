@@ -40,6 +40,8 @@ export interface ScenarioFacts {
   readonly vehicleId: string;
   /** Hints by level, opened one after another. */
   readonly hints: readonly string[];
+  /** What lies on the bench besides hoses, cans, scale and thermometers, by id. */
+  readonly tools: readonly string[];
 }
 
 /** One page of papers: paragraphs, then a table whose first column names the row. */
@@ -79,11 +81,11 @@ export interface SessionModel {
   readonly units: () => DisplayUnits;
   readonly saturation: () => SaturationLine | null;
   readonly notice: () => Notice | null;
-  /** Ids an argument may take now. */
   /** The papers, in the reader's units. */
   readonly sheets: () => readonly Sheet[];
   /** Heading and text of the label under the bonnet, as drawn in the bay. */
   readonly bayLabel: readonly [heading: string, text: string];
+  /** Ids an argument may take now. */
   readonly choices: (set: IdSet) => readonly string[];
   /** Where a thermometer's probe is, by name; null while it lies on the bench. */
   readonly probeAt: (instrument: string) => string | null;

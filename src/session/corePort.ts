@@ -78,6 +78,8 @@ export interface SessionView {
   readonly cans: readonly CanView[];
   /** Service tools that go on a hose. */
   readonly devices: readonly DeviceView[];
+  /** Places of the loop whose joints are undone. */
+  readonly opened: readonly string[];
   readonly sheetsRead: readonly string[];
   /** Latest first; for the status line and for `sit`. */
   readonly happened: readonly Happening[];

@@ -17,6 +17,7 @@ export interface JobBook {
   canInlets: Record<string, string>;
   canPlaces: Record<string, 'hand' | 'scale' | 'mat' | 'bath'>;
   devicePlaces: Record<string, string>;
+  opened: string[];
   probes: { air: string | null; line: string | null };
   decisions: string[];
   causes: string[];
@@ -45,6 +46,7 @@ export function emptyBook(): JobBook {
     canInlets: {},
     canPlaces: {},
     devicePlaces: {},
+    opened: [],
     probes: { air: null, line: null },
     decisions: [],
     causes: [],
@@ -125,6 +127,10 @@ const bookkeepers: { readonly [Id in Command['do']]?: Bookkeeper } = {
   },
   detach: (book, _, text) => {
     delete book.devicePlaces[text('device')];
+  },
+  'open-loop': (book, _, text) => addOnce(book.opened, text('part')),
+  'close-loop': (book, _, text) => {
+    book.opened = book.opened.filter((place) => place !== text('part'));
   },
   'probe-air': (book, _, text) => {
     book.probes.air = text('at');

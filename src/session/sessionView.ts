@@ -18,6 +18,7 @@ export function sessionView(job: SessionJob, run: SessionRun, mode: Mode): Sessi
     hoses: idsOf(run, 'hose', 'coupled').map((id) => hoseView(run, id)),
     cans: idsOf(run, 'can', 'valveSixteenths').map((id) => canView(run, id)),
     devices: idsOf(run, 'device', 'attached').map((id) => ({ id, onto: run.book.devicePlaces[id] ?? null })),
+    opened: [...book.opened],
     sheetsRead: [...book.sheetsRead],
     happened: book.happened.map((one) => toldEvent(one, mode)),
     stopped: book.stopped,

@@ -31,6 +31,8 @@ export interface HealthyGhost {
   perform(command: Command): void;
   advance(): void;
   window(): ExpectedWindow;
+  /** Absolute pressure and enthalpy of the state points 1 to 4, Pa and J/kg in turn. */
+  statePoints(): readonly number[];
   /** For going back with the session. */
   snapshot(): PlantSnapshot;
   restore(snapshot: PlantSnapshot): void;
@@ -41,6 +43,9 @@ export function healthyGhost(options: PlantOptions): HealthyGhost {
   const low = plant.signalIndex('lowSide.gaugePressurePa');
   const high = plant.signalIndex('highSide.gaugePressurePa');
   const vent = plant.signalIndex('vent.temperatureK');
+  const points = [1, 2, 3, 4].flatMap((point) =>
+    ['pressurePa', 'enthalpyJPerKg'].map((quantity) => plant.signalIndex(`point${point}.${quantity}`)),
+  );
   return {
     get step() {
       return plant.step;
@@ -48,6 +53,7 @@ export function healthyGhost(options: PlantOptions): HealthyGhost {
     perform,
     advance: () => void plant.advance(),
     window: () => expectedWindow(plant.value(low), plant.value(high), plant.value(vent)),
+    statePoints: () => points.map((index) => plant.value(index)),
     snapshot: () => plant.snapshot(),
     restore: (snapshot) => plant.restore(snapshot),
   };

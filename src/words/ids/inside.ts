@@ -8,6 +8,8 @@ export interface InsideWords {
   'inside.diagramOnly': never;
   'inside.tableOnly': never;
   'inside.view': never;
+  'inside.thisCar': never;
+  'inside.healthyCar': never;
   'inside.bay': never;
   'inside.liquid': never;
   'inside.mixture': never;

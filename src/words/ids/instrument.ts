@@ -16,6 +16,7 @@ export interface InstrumentWords {
   'instrument.belowScale': never;
   'instrument.onStop': never;
   'instrument.expected': never;
+  'instrument.healthy': 'from' | 'to';
   'instrument.pressureOf': 'side';
   'instrument.spoken': 'meaning' | 'reading';
   'instrument.ladder': 'side';

@@ -42,6 +42,12 @@ export interface WorkWords {
   'work.meter.airAt': 'place';
   'work.meter.notPlaced': never;
   'work.meter.onScale': never;
+  'work.meter.hydrocarbon': never;
+  'work.meter.airGas': never;
+  'work.meter.tankScale': never;
+  'work.meter.absolute': never;
+  'work.meter.ofEight': never;
+  'work.meter.lastPlace': never;
   'work.meter.nothingOnScale': never;
   'work.meter.probe': never;
   'work.meter.clamp': never;
