@@ -1,15 +1,18 @@
-/** Brings faults to a car: what it is filled with, what still works, and the ways out they open. */
+/**
+ * Brings faults to a car: what it is filled with, what still works, and the ways out they open. Faults are taken in one
+ * order, whichever came first, so that a product or sum of three is the same to its last bit.
+ */
 import type { Car } from '../loop/car/car';
 import { EDIT_NAMES, EDITS, type EditName } from '../loop/car/carNumbers';
 import type { VehicleData } from '../loop/car/vehicles';
 import type { ValveLink } from '../loop/networkTypes';
 import type { ActiveFault, Filling } from './fault';
 import { leakPlaceNamed } from './leakPlaceNamed';
-import { faultOf } from './registry';
+import { faultIds, faultOf } from './registry';
 
 /** What the loop holds at the start. */
 export function fillingWith(active: readonly ActiveFault[], vehicle: VehicleData, sound: Filling): Filling {
-  return active.reduce(
+  return inOrder(active).reduce(
     (filling, { id, severity }) => faultOf(id).contents?.(filling, severity, vehicle) ?? filling,
     sound,
   );
@@ -23,7 +26,7 @@ export function editsWith(active: readonly ActiveFault[], vehicle: VehicleData):
     EditName,
     number
   >;
-  for (const { id, severity } of active) {
+  for (const { id, severity } of inOrder(active)) {
     const own = faultOf(id).parameters?.(severity, vehicle) ?? {};
     for (const name of EDIT_NAMES) {
       const value = own[name];
@@ -31,6 +34,16 @@ export function editsWith(active: readonly ActiveFault[], vehicle: VehicleData):
     }
   }
   return edits;
+}
+
+function inOrder(active: readonly ActiveFault[]): readonly ActiveFault[] {
+  const place = ({ id }: ActiveFault): number => faultIds.indexOf(id);
+  return [...active].sort((a, b) => place(a) - place(b) || a.severity - b.severity || bySite(a, b));
+}
+
+function bySite({ site: one = '' }: ActiveFault, { site: other = '' }: ActiveFault): number {
+  if (one === other) return 0;
+  return one < other ? -1 : 1;
 }
 
 function meet(name: EditName, one: number, other: number): number {
@@ -49,7 +62,7 @@ function meet(name: EditName, one: number, other: number): number {
 /** Ways out that the faults open; two at one place are one hole with the area of both. */
 export function holesWith(active: readonly ActiveFault[], car: Car): readonly ValveLink[] {
   const holes = new Map<string, ValveLink>();
-  for (const { id, severity, site } of active) {
+  for (const { id, severity, site } of inOrder(active)) {
     const { links, usualSite } = faultOf(id);
     if (!links) continue;
     for (const hole of links(severity, leakPlaceNamed(car, site ?? usualSite ?? 'condenser'))) {
@@ -57,7 +70,6 @@ export function holesWith(active: readonly ActiveFault[], car: Car): readonly Va
       holes.set(hole.id, { ...hole, areaM2 });
     }
   }
-  // in one order, so that two faults act the same whichever comes first
   return [...holes.values()].sort((a, b) => (a.id < b.id ? -1 : 1));
 }
 

@@ -15,8 +15,9 @@ const COLDEST_K = 100;
 const HOTTEST_K = 600;
 const MOST_OF_ANYTHING = 1e12;
 
-export function checkPlant(plant: Plant, parts: PlantParts): string | null {
-  return vesselFault(parts) ?? bookFault(parts) ?? signalFault(plant);
+/** `signals`: those too. */
+export function checkPlant(plant: Plant, parts: PlantParts, signals: boolean): string | null {
+  return vesselFault(parts) ?? bookFault(parts) ?? (signals ? signalFault(plant) : null);
 }
 
 function vesselFault({ car }: PlantParts): string | null {

@@ -7,7 +7,7 @@ import { type Draw, pick } from './fuzzCase';
 
 export const COMMAND_IDS = Object.keys(commandSpecs) as readonly CommandId[];
 /** Under a hood that is shut hardly anything can be done. */
-const HOOD_MOSTLY_OPEN = 0.85;
+const HOOD_MOSTLY_OPEN = 0.6;
 const MOSTLY = 0.7;
 
 export function drawCommand(plant: Plant, parts: PlantParts, id: CommandId, next: Draw): Command {
