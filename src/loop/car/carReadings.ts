@@ -16,7 +16,7 @@ export interface CarReadings {
   readonly liquidLineK: number;
   /** Behind the last part before the suction line: superheat of what the compressor gets. */
   readonly suctionSuperheatK: number;
-  /** By how much the liquid line is warmer behind the condenser than before the metering device. */
+  /** What a clamp thermometer finds between the first part behind the condenser and the liquid line's end, by their walls. */
   readonly lineStepK: number;
   /** Dry air out of the vents. */
   readonly ventFlowKgPerS: number;
@@ -34,10 +34,10 @@ export function readCar(car: Car): CarReadings {
   const suction = partNamed(loop.parts, 'suction').firstCell;
   const liquid = partNamed(loop.parts, 'liquid');
   const liquidEnd = liquid.firstCell + liquid.cells - 1;
-  const condenser = partNamed(loop.parts, 'condenser');
-  const condenserEnd = condenser.firstCell + condenser.cells - 1;
-  const lineEnd = network.meter(loop.metering, 'lineEndK');
-  const spotK = lineEnd > 0 ? network.wallTemperatureK(high, liquidEnd) - lineEnd : 0;
+  const begin = loop.parts[loop.parts.indexOf(partNamed(loop.parts, 'condenser')) + 1];
+  const beginK = network.wallTemperatureK(high, begin.firstCell + begin.cells - 1);
+  // 0 before the first step
+  const endK = network.meter(loop.metering, 'lineEndK') || network.wallTemperatureK(high, liquidEnd);
   const lowSaturation = network.saturationTemperatureK(low);
   return {
     highSideGaugePa: network.pressurePa(high) - atmosphere,
@@ -49,7 +49,7 @@ export function readCar(car: Car): CarReadings {
     suctionK: network.temperatureK(low, suction),
     liquidLineK: network.temperatureK(high, liquidEnd),
     suctionSuperheatK: Math.max(0, network.temperatureK(low, suction) - lowSaturation),
-    lineStepK: network.temperatureK(high, condenserEnd) - network.temperatureK(high, liquidEnd) + spotK,
+    lineStepK: beginK - endK,
     ventFlowKgPerS: car.number('coilFlow'),
     capacityW: car.number('coilHeatW') + car.number('rearHeatW'),
     compressorW: network.workW(loop.compressor) * (car.number('compressorRevPerS') > 0 ? 1 : 0),

@@ -1,12 +1,12 @@
 /** The table of signs by fault, sign by sign, on every car. */
 import { SIGN_CHANNELS } from '../../../../shared/schema/signWords';
-import { judgeRow, type SignJudged } from '../../../plant/signs/judgeSigns';
+import { doesApply, judgeRow, type SignJudged } from '../../../plant/signs/judgeSigns';
 import type { SignChannel, SignRow } from '../../../plant/signs/signTable';
 import { say, word } from '../../../words/words';
 import type { ReportInputs } from '../inputs';
 import { type ReportSection, table } from '../page';
 
-const ARROWS = { up: '↑', down: '↓', same: '=', unsteady: '~' } as const;
+const ARROWS = { up: '↑', down: '↓', same: '=' } as const;
 
 /** Signs are judged on the shipped cars, by id: the table is about them. */
 export function signSection({ vehicles, printed }: ReportInputs): ReportSection {
@@ -20,8 +20,8 @@ export function signSection({ vehicles, printed }: ReportInputs): ReportSection 
 }
 
 function signTableOf(vehicle: string, rows: readonly SignRow[]): string {
-  const judged = rows.map((row) => judgeRow(vehicle, row));
-  const counted = judged.flatMap(({ signs }) => signs.filter((sign) => sign.counted));
+  const judged = rows.map((row) => judgeRow(vehicle, row, 'lean'));
+  const counted = judged.flatMap(({ signs }) => signs.filter((sign) => sign.counted && doesApply(sign)));
   const shown = counted.filter(({ verdict }) => verdict === 'shown').length;
   const heads = [vehicle, ...SIGN_CHANNELS.map((channel) => say({ id: `report.channel.${channel}` })), ''];
   const lines = judged.map(({ row, notApplicable, signs }) =>
@@ -33,11 +33,14 @@ function signTableOf(vehicle: string, rows: readonly SignRow[]): string {
   return `${table(heads, lines)}<figcaption>${sum}</figcaption>`;
 }
 
-/** What was found at each weather at the counted severity; in brackets where it is not as printed. */
+/** What was found at each weather at the counted severity; in brackets where it is bent, · where it does not apply. */
 function cellOf(signs: readonly SignJudged[], channel: SignChannel): string {
   const here = signs.filter((sign) => sign.counted && sign.channel === channel);
   return here
-    .map(({ found, verdict }) => (verdict === 'shown' ? ARROWS[found] : `(${ARROWS[found]})`))
+    .map((sign) => {
+      if (!doesApply(sign)) return '·';
+      return sign.verdict === 'shown' ? ARROWS[sign.found] : `(${ARROWS[sign.found]})`;
+    })
     .join(' ');
 }
 
