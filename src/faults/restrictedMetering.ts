@@ -1,6 +1,7 @@
 /**
  * Dirt on the inlet screen of the orifice tube or expansion valve: a share of its open area is gone, down to a twentieth.
- * A mild one on an orifice tube may raise or lower the high side, so it is not to be scored.
+ * A mild one on an orifice tube may raise or lower the high side, so it is not to be scored. Nor does its subcooling move one
+ * way: liquid backs up first; nearly shut, the clutch hardly runs and the condenser empties.
  */
 import type { Fault } from './fault';
 

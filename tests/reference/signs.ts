@@ -1,6 +1,7 @@
 /** The table of signs run on one car, and what it may say: for one test file a car, so that two processors share the work. */
 import { readFileSync } from 'node:fs';
 import { signTableSchema } from '../../shared/schema/signTable';
+import { bentSigns } from '../../src/faults/bentSigns';
 import { doesApply, judgeRow, type SignJudged } from '../../src/plant/signs/judgeSigns';
 import type { SignRow } from '../../src/plant/signs/signTable';
 
@@ -20,7 +21,6 @@ export const turning = (readJson('./turningSigns.json') as { readonly turning: r
 export interface CarJudged {
   readonly counted: readonly SignJudged[];
   readonly shown: readonly SignJudged[];
-  readonly bent: readonly SignJudged[];
   readonly all: readonly SignJudged[];
 }
 
@@ -31,22 +31,32 @@ export function judgeCar(vehicle: string): CarJudged {
     all,
     counted,
     shown: counted.filter(({ verdict }) => verdict === 'shown'),
-    bent: all.filter(({ verdict }) => verdict === 'bent'),
   };
 }
 
-/** Rows and channels that came out bent, with the weathers. */
-export function placesOf(signs: readonly SignJudged[]): readonly string[] {
-  const weathers = new Map<string, Set<number>>();
-  for (const { row, channel, ambientC } of signs) {
-    const place = `${row}: ${channel}`;
-    weathers.set(place, (weathers.get(place) ?? new Set()).add(ambientC));
-  }
-  return [...weathers].map(([place, at]) => placed(place, [...at])).sort();
-}
+const placeOf = (row: string, channel: string, ambientC: number): string =>
+  `${row}: ${channel} at ${ambientC} °C`;
 
-export const placed = (place: string, ambientsC: readonly number[]): string =>
-  `${place} at ${[...ambientsC].sort((a, b) => a - b).join(', ')} °C`;
+/** Every row, channel and weather that is listed as bent on a car. */
+export const listedOn = (vehicle: string): readonly string[] =>
+  bentSigns
+    .filter((bent) => bent.vehicle === vehicle)
+    .flatMap(({ row, channel, ambientsC }) => ambientsC.map((ambientC) => placeOf(row, channel, ambientC)));
+
+/** Within a tenth of what counts as a change, so that a hair in the physics decides: it may be listed or not. */
+const isNear = ({ by, still }: SignJudged): boolean => Math.abs(Math.abs(by) - still) < 0.1 * still;
+
+export function bentIn(signs: readonly SignJudged[]): {
+  readonly must: readonly string[];
+  readonly may: readonly string[];
+} {
+  const place = ({ row, channel, ambientC }: SignJudged): string => placeOf(row, channel, ambientC);
+  const bent = signs.filter(({ verdict }) => verdict === 'bent');
+  return {
+    must: [...new Set(bent.filter((sign) => !isNear(sign)).map(place))].sort(),
+    may: [...bent, ...signs.filter(isNear)].map(place),
+  };
+}
 
 /** Rows and channels whose reading, from sound to the worst that is run in one weather, turns back by more than nothing. */
 export function turningIn(signs: readonly SignJudged[]): readonly string[] {

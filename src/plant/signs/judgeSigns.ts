@@ -51,7 +51,7 @@ export interface RowJudged {
   readonly signs: readonly SignJudged[];
 }
 
-/** `all`: each severity in each weather. `lean`: the counted one in each weather, the others in the middle one. */
+/** `all`: each severity in each weather. `lean`: the counted one in each weather, what is worse in the middle one. */
 export type Extent = 'all' | 'lean';
 
 const ZERO_C = 273.15;
@@ -71,14 +71,24 @@ export function judgeRow(vehicleId: string, row: SignRow, extent: Extent = 'all'
   if (!printed) return { row: name, fault, notApplicable: 'metering', signs: [] };
   const counted = row.at ?? COUNTED_AT;
   const ambients = row.ambientsC ?? AMBIENTS_C;
-  const middle = ambients.slice(ambients.length >> 1).slice(0, 1);
   const severities = [counted, ...(row.also ?? ALSO_AT)].sort((a, b) => a - b);
   const signs = severities.flatMap((severity) =>
-    (severity === counted || extent === 'all' ? ambients : middle).flatMap((ambientC) =>
+    weathersAt(severity, counted, ambients, extent).flatMap((ambientC) =>
       judgeRun(vehicleId, row, printed, severity, severity === counted, ambientC),
     ),
   );
   return { row: name, fault, notApplicable: null, signs };
+}
+
+function weathersAt(
+  severity: number,
+  counted: number,
+  ambients: readonly number[],
+  extent: Extent,
+): readonly number[] {
+  if (extent === 'all' || severity === counted) return ambients;
+  const middle = ambients.length >> 1;
+  return severity > counted ? ambients.slice(middle, middle + 1) : [];
 }
 
 function judgeRun(
