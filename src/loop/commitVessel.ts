@@ -82,7 +82,7 @@ function warmWalls(core: NetworkCore, vessel: number, dtS: number): void {
   const { numbers: n, plan, scratch, bodyHeat } = core;
   const first = plan.firstCell[vessel];
   const end = first + plan.cellCount[vessel];
-  const { outside, heat, wall, surroundings } = n;
+  const { outside, heat, wall, wallLeft, surroundings } = n;
   const { wallHeat: capacities } = plan;
   const { wallHeat: taken } = scratch;
   let gained = 0;
@@ -93,8 +93,11 @@ function warmWalls(core: NetworkCore, vessel: number, dtS: number): void {
     const given = heat[c] * dtS;
     const around = surroundings[c];
     const capacity = capacities[c];
-    const after = (capacity * wall[c] - taken[c] + g * around + given + bodyHeat[c]) / (capacity + g);
+    const before = wall[c];
+    const rise = (g * (around - before) + given + bodyHeat[c] - taken[c]) / (capacity + g) + wallLeft[c];
+    const after = before + rise;
     wall[c] = after;
+    wallLeft[c] = rise - (after - before);
     bodyHeat[c] = 0;
     const through = g * (around - after);
     gained += through + given;

@@ -38,6 +38,7 @@ export function fillVessel(core: NetworkCore, vessel: number, contents: Contents
     n.surroundings[c] = t;
     n.heat[c] = 0;
     n.flow[c] = 0;
+    n.wallLeft[c] = 0;
   }
   n.pressure[vessel] = p;
   n.pressureRate[vessel] = 0;

@@ -81,6 +81,8 @@ export interface NetworkNumbers {
   readonly heat: Float64Array;
   /** kg/s that went on to the next cell in the last step. */
   readonly flow: Float64Array;
+  /** K that a wall's temperature could not hold in its last digit; made up in the next step. */
+  readonly wallLeft: Float64Array;
 
   readonly opening: Float64Array;
   readonly speed: Float64Array;
@@ -101,7 +103,7 @@ export interface NetworkNumbers {
 export function createNumbers(): NetworkNumbers {
   const { vessels, cells, links } = CAPACITY;
   const length =
-    21 * vessels + 10 * cells + (8 + LINK_MEMORY + METER_NUMBERS) * links + TOTAL.count + RESERVE;
+    21 * vessels + 11 * cells + (8 + LINK_MEMORY + METER_NUMBERS) * links + TOTAL.count + RESERVE;
   const state = new Float64Array(length);
   let used = 0;
   const take = (count: number): Float64Array => {
@@ -137,6 +139,7 @@ export function createNumbers(): NetworkNumbers {
     outside: take(cells),
     heat: take(cells),
     flow: take(cells),
+    wallLeft: take(cells),
     opening: take(links),
     speed: take(links),
     linkFlow: take(links),
