@@ -3,7 +3,8 @@
  *
  * At the start of a step each gets a gain, m = gain (p1 - p2), the chord of its flow law. The smaller of its two vessels
  * owns it: the owner's pressure search lets the flow follow the trial pressure, and the other end's give is taken into
- * the gain. So a link moves at most what brings its two pressures level, and a hose full of liquid stays quiet.
+ * the gain. So a link moves at most what brings its two pressures level, and a hose full of liquid stays quiet. What
+ * boils in an owner while its link holds it level goes on giving: without that it would give every second step only.
  */
 
 import { boreFlow } from './boreFlow';
@@ -20,6 +21,8 @@ const MOST_TAKEN = 0.3;
 export const MOST_OF_OWN = 0.8;
 const MOST_AIR = 0.2;
 const UNLIMITED_KG = 1e9;
+/** The give of an owner holds its links' as well, so what it gave would lift it by more than that says: this often [guess]. */
+const GOES_ON = 4;
 
 /** True for links this file looks after. */
 export function isDriven(spec: LinkSpec): boolean {
@@ -45,8 +48,14 @@ export function settleMoved(drive: DriveScratch, l: number, m: number): void {
   drive.movedAir[l] = air > mostAir ? mostAir : air < -mostAir ? -mostAir : air;
 }
 
-/** Reads both ends of link `l` and prepares its gain for a step of `dtS`. */
-export function prepareDriven(core: NetworkCore, l: number, spec: LinkSpec, dtS: number): void {
+/** Reads both ends of link `l`, which moved `beforeKgPerS` in the last step, and prepares its gain for a step of `dtS`. */
+export function prepareDriven(
+  core: NetworkCore,
+  l: number,
+  spec: LinkSpec,
+  beforeKgPerS: number,
+  dtS: number,
+): void {
   const { drive, links, numbers } = core;
   const from = links.fromVessel[l];
   const to = links.toVessel[l];
@@ -58,15 +67,18 @@ export function prepareDriven(core: NetworkCore, l: number, spec: LinkSpec, dtS:
   const pTo = spec.kind === 'pump' ? spec.ultimatePa : totalPressurePa(core, to);
   if (spec.kind === 'relief') latchRelief(core, l, spec.opensAbovePa, spec.shutsBelowPa, pFrom - pTo);
   const opening = spec.kind === 'relief' ? numbers.memory[3 * l] * numbers.opening[l] : numbers.opening[l];
-  const forward = pFrom >= pTo;
+  const goesOn = spec.kind === 'valve' && wouldGive(core, l, beforeKgPerS, pFrom - pTo, dtS);
+  const forward = goesOn ? beforeKgPerS > 0 : pFrom >= pTo;
   if (opening <= 0 || pFrom === pTo || (!forward && spec.kind !== 'valve')) return;
-  const flow = startFlow(core, l, spec, opening, forward, pFrom, pTo);
+  const flow = goesOn
+    ? startFlow(core, l, spec, opening, forward, pTo, pFrom)
+    : startFlow(core, l, spec, opening, forward, pFrom, pTo);
   // an owner follows its own pressure, which a regulator's far end never feels
   const high = forward ? (owner === from ? behindPa : pFrom) : pTo;
   const low = forward ? pTo : pFrom;
   if (flow <= 0) return;
   const far = owner === from ? to : from;
-  let gain = flow / (high - low);
+  let gain = flow / Math.abs(high - low);
   gain /=
     1 +
     gain *
@@ -81,6 +93,18 @@ export function prepareDriven(core: NetworkCore, l: number, spec: LinkSpec, dtS:
   drive.gain[l] = gain;
   drive.farPa[l] = owner === from ? pTo : pFrom;
   drive.sign[l] = (owner === from) === forward ? -1 : 1;
+}
+
+/**
+ * Whether an owner that gave in the last step and now stands a little under the other end would, had it not given, stand
+ * over it: what boils in it will lift it again within the step.
+ */
+function wouldGive(core: NetworkCore, l: number, beforeKgPerS: number, overPa: number, dtS: number): boolean {
+  if (beforeKgPerS * overPa >= 0) return false;
+  const { links, drive, numbers, plan } = core;
+  const giver = beforeKgPerS > 0 ? links.fromVessel[l] : links.toVessel[l];
+  if (giver !== drive.owner[l] || plan.cellCount[giver] !== 1) return false;
+  return Math.abs(overPa) * numbers.compliance[giver] < GOES_ON * Math.abs(beforeKgPerS) * dtS;
 }
 
 /** kg/s at the start of the step, with the draw of the upstream port noted in `drive`. */

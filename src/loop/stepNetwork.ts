@@ -43,12 +43,13 @@ function startLink(core: NetworkCore, l: number, dtS: number): void {
   const { numbers, plan } = core;
   const spec = plan.linkSpecs[l];
   if (!spec) return;
+  const before = numbers.linkFlow[l];
   numbers.linkFlow[l] = 0;
   numbers.linkLiquid[l] = 0;
   if (spec.kind === 'compressor') stepCompressor(core, l, spec, dtS);
   else if (spec.kind === 'orificeTube') stepOrificeTube(core, l, spec, dtS);
   else if (spec.kind === 'expansionValve') stepExpansionValve(core, l, spec, dtS);
-  else if (isDriven(spec)) prepareDriven(core, l, spec, dtS);
+  else if (isDriven(spec)) prepareDriven(core, l, spec, before, dtS);
 }
 
 /** One-cell vessels follow their links while they solve; for a chain the flows are settled beforehand. */
