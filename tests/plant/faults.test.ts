@@ -151,7 +151,7 @@ describe('damage to the compressor', () => {
 
 describe('a clutch', () => {
   it('that slips shows its hub behind the pulley and grows hot', () => {
-    const plant = withFaults({ id: 'clutch-slipping', severity: 0.85, onsetStep: 0 });
+    const plant = withFaults({ id: 'clutch-slipping', severity: 0.56, onsetStep: 0 });
     run(plant, 300);
     expect(value(plant, 'clutch.hubSpeedRatio')).toBeLessThan(0.8);
     expect(value(plant, 'clutch.faceTemperatureK')).toBeGreaterThan(360);
