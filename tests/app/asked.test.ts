@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { readAddress, writeAddress } from '../../src/app/address';
 import { gaugeHistory } from '../../src/app/gaugeHistory';
+import { openCore } from '../../src/app/openCore';
 import { readSettings } from '../../src/app/readSettings';
 
 describe('the address', () => {
@@ -62,5 +63,17 @@ describe('the history of a gauge', () => {
     for (let step = 0; step <= 500; step += 50) history.add(step, () => 1);
     history.add(200, () => 2);
     expect(history.of(low).seconds).toEqual([0, 1, 2, 3, 4]);
+  });
+});
+
+describe('the core of a page', () => {
+  test('has a healthy car beside it, but in an assessed session', async () => {
+    const ask = async (mode: 'explore' | 'practice' | 'assessed') => {
+      const { core } = await openCore({ scenarioId: 'warm-at-the-lights', mode, seed: 1, log: null });
+      return core.channels.some(({ id }) => id.startsWith('expected.'));
+    };
+    expect(await ask('explore')).toBe(true);
+    expect(await ask('practice')).toBe(true);
+    expect(await ask('assessed')).toBe(false);
   });
 });

@@ -15,6 +15,8 @@ function play(id: string, plan: 'solution' | 'careless' | 'nothing', seed = 1): 
   return found;
 }
 const ids = scenarios.map(({ data }) => data.id);
+/** An hour's job is played in one bay only. */
+const isLong = (id: string): boolean => scenarioById(id).data.minutes > 45;
 
 describe.each(ids)('%s', (id) => {
   it('is solved by its solution, without a refused line or a critical fault', () => {
@@ -27,7 +29,7 @@ describe.each(ids)('%s', (id) => {
     expect(core.view().deliveries.filter(({ done }) => !done)).toEqual([]);
   });
 
-  it('is solved by it in another bay as well', () => {
+  it.skipIf(isLong(id))('is solved by it in another bay as well', () => {
     expect(play(id, 'solution', 2).score.score).toBeGreaterThanOrEqual(95);
     expect(play(id, 'solution', 2).core.stateHash()).not.toBe(play(id, 'solution').core.stateHash());
   });
@@ -54,7 +56,7 @@ describe.each(ids)('%s', (id) => {
       if (Number.isNaN(value)) holes.add(record.signals[at % width].id);
     });
     const reading =
-      /^(chargingGauge|lowGauge|highGauge|airThermometer|lineThermometer|scale|label\.writtenKg)/;
+      /^(chargingGauge|lowGauge|highGauge|airThermometer|lineThermometer|scale|micronGauge|identifier|detector|soap|lamp|label\.writtenKg)/;
     expect([...holes].filter((signal) => !reading.test(signal))).toEqual([]);
   });
 

@@ -6,7 +6,10 @@ import { rowMoments } from '../../src/scoring/rowMoments';
 import type { MeasureId } from '../../src/session/record/measures';
 import { rubrics, scenarios } from '../../src/session/scenario/library';
 import { type HandRow, handRecord } from '../support/records';
-import { at, cases, ev, low, ON, open } from '../support/ruleCases';
+import { at, cases as carCases, ev, low, ON, open } from '../support/ruleCases';
+import { serviceCases } from '../support/serviceRuleCases';
+
+const cases = { ...carCases, ...serviceCases };
 
 const rules = new Map<string, Rule>(
   [

@@ -43,6 +43,11 @@ const AT_REST: readonly (readonly [id: string, unit: string, value: number])[] =
   ['decision.do-not-charge', 'bool', 0],
   ['vent.airflowRatio', '1', 0],
   ['part.fan.replaced', 'bool', 0],
+  ['lowSide.pressurePa', 'Pa', 601_325],
+  ['chargingTank.valveSixteenths', '1', 0],
+  ['manifold.high.sixteenths', '1', 0],
+  ['device.vacuum-pump.running', 'bool', 0],
+  ['device.micron-gauge.attached', 'bool', 0],
 ];
 
 export function handRecord(

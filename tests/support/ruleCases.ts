@@ -2,7 +2,7 @@
 import type { MeasureId } from '../../src/session/record/measures';
 import type { HandRow } from './records';
 
-interface Case {
+export interface Case {
   readonly broken: readonly HandRow[];
   readonly kept: readonly HandRow[];
   readonly brokenBy?: Partial<Record<MeasureId, number>>;
@@ -23,8 +23,8 @@ export const ev = (id: string, subject?: string) => (subject === undefined ? { i
 export const open = ev('coupler-opened', 'charging');
 const coupled = ev('coupled', 'charging');
 export const low = ev('can-open-to', 'low');
-const charged = { 'decision.stop-charging': ON, 'cans.netIntoLoopKg': 0.48, 'vent.airflowRatio': 1 };
-const running = { 'engine.rpm': 1500, 'ac.on': ON };
+export const charged = { 'decision.stop-charging': ON, 'cans.netIntoLoopKg': 0.48, 'vent.airflowRatio': 1 };
+export const running = { 'engine.rpm': 1500, 'ac.on': ON };
 const mended = { 'part.fan.replaced': ON, 'highSide.gaugePressurePa': 1_500_000, 'vent.airflowRatio': 1 };
 const turning = { ...running, 'clutch.turning': ON };
 
