@@ -82,7 +82,7 @@ describe('damage', () => {
 
   it('comes from liquid past the first 150 g: a valve stuck open floods it at idle on a mild day', () => {
     const car = running(vehicleOf('hatchback'), {
-      edits: { valveLeastLift: 1 },
+      edits: { valveLeastLift: 1, meteringArea: 1.12 },
       start: { ambientK: 295.15 },
       rpm: 900,
     });
