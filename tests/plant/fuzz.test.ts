@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { AT } from '../../src/loop/car/carNumbers';
+import { assemblePlant } from '../../src/plant/assemblePlant';
 import { commandSpecs } from '../../src/plant/commandSpecs';
+import { makeExecutive } from '../../src/plant/executive';
+import { checkPlant } from '../../src/plant/fuzz/checkPlant';
+import { fuzzCase, fuzzPairs } from '../../src/plant/fuzz/fuzzCase';
 import { fuzzDeck, replayPlant } from '../../src/plant/fuzz/fuzzDeck';
 import { PLANT_STATES } from '../../src/plant/fuzz/plantStates';
 
@@ -26,6 +31,23 @@ describe('random hands, 300,000 steps on every vehicle, two faults a car', () =>
   it('have met most pairs of faults; ten million steps meet them all', () => {
     expect(report.pairs.of).toBeGreaterThan(1000);
     expect(report.pairs.met / report.pairs.of).toBeGreaterThan(0.75);
+  });
+
+  it('would find a number that is none, and mass out of nowhere', () => {
+    const { options } = fuzzCase(fuzzPairs(SEED), SEED, 0);
+    const parts = assemblePlant(options);
+    const plant = makeExecutive(parts);
+    const { network, loop } = parts.car;
+    expect(checkPlant(plant, parts, true)).toBeNull();
+    const kept = network.reserve[AT.cabinK];
+    network.reserve[AT.cabinK] = Number.NaN;
+    expect(checkPlant(plant, parts, true)).toContain('cabin.temperatureK is NaN');
+    network.reserve[AT.cabinK] = kept;
+    const at = network.state.indexOf(network.massKg(loop.high, 'oil'));
+    network.state[at] += 1e-9;
+    expect(checkPlant(plant, parts, true)).toContain('mass error of oil');
+    network.state[at] = -1e-9;
+    expect(checkPlant(plant, parts, false)).toContain('kg of oil');
   });
 
   it('do the same again from seed and index', () => {

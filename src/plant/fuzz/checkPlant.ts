@@ -15,9 +15,9 @@ const COLDEST_K = 100;
 const HOTTEST_K = 600;
 const MOST_OF_ANYTHING = 1e12;
 
-/** `signals`: those too. */
-export function checkPlant(plant: Plant, parts: PlantParts, signals: boolean): string | null {
-  return vesselFault(parts) ?? bookFault(parts) ?? (signals ? signalFault(plant) : null);
+/** `all`: books and signals too; an error of the books does not go away again. */
+export function checkPlant(plant: Plant, parts: PlantParts, all: boolean): string | null {
+  return vesselFault(parts) ?? (all ? (bookFault(parts) ?? signalFault(plant)) : null);
 }
 
 function vesselFault({ car }: PlantParts): string | null {

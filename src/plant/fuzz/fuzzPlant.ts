@@ -40,8 +40,8 @@ const PREPARED = 0.4;
 const LEAST_TRIED = 0.7;
 const TRIES = 3;
 const STEPS_AGAIN = 10;
-/** Reading every signal takes as long as several steps. */
-const SIGNALS_READ = 0.3;
+/** Reading books and signals takes as long as several steps. */
+const ALL_READ = 0.3;
 
 export function noCoverage(): Coverage {
   const row = () => Object.fromEntries(PLANT_STATES.map((state) => [state, 0]));
@@ -65,7 +65,7 @@ export function fuzzPlant(
     const last = hands.act(aim);
     const most = plantState(parts) === 'tripped' ? MOST_WHILE_TRIPPED : MOST_BETWEEN;
     passTime(plant, steps, most, hands.next);
-    finding = hands.odd() ?? checkPlant(plant, parts, hands.next() < SIGNALS_READ);
+    finding = hands.odd() ?? checkPlant(plant, parts, hands.next() < ALL_READ || plant.step >= steps);
     if (finding) finding = `step ${plant.step}, after ${JSON.stringify(last)}: ${finding}`;
   }
   const books = parts.car.network.books();
