@@ -9,5 +9,7 @@ export interface BentSign {
   readonly channel: string;
   /** Weathers in which it is bent, degC. */
   readonly ambientsC: readonly number[];
+  /** Bent only at the worse severity, which is not counted. */
+  readonly only?: 'worst';
   readonly reason: string;
 }

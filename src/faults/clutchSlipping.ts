@@ -2,6 +2,7 @@
  * Worn or oily clutch faces: the quantity is the share of its torque that the clutch still passes, down to a twentieth. Half
  * of it lost shows nothing, so most of it goes early with severity [guess]; past the torque of the day the hub falls behind
  * its pulley, needles hunt, faces and compressor grow hot. Signs: common trade expectation.
+ * On a mild day superheat does not move one way: a slow pump floods the coil, one that hardly turns does nothing.
  */
 import { hasClutch } from '../loop/car/coolingAsked';
 import type { Fault } from './fault';

@@ -1,6 +1,7 @@
 /**
  * Leaves, mud or bent fins in front of the condenser: a share of its air is gone, driving or standing, down to a fifth.
  * Signs: vehicle service text ("dirty condenser").
+ * On a mild day a car with a thermostat runs longer at first, and the mean of its vent is colder before it warms.
  */
 import type { Fault } from './fault';
 

@@ -3,6 +3,7 @@
  * compressed again. The quantity is the flow at 1 MPa across, up to 20 g/s, two thirds of what the compressor moves [guess].
  * After a stop the sides of a car with an expansion valve come level within two minutes (military manual); an orifice tube
  * does that by itself, so on that car it proves nothing. Signs: vehicle service text; sources differ on subcooling.
+ * On a mild day, when a sound car cycles, a slightly leaking one runs on and its head builds before it falls.
  */
 import type { Fault } from './fault';
 

@@ -11,13 +11,15 @@ describe('the table of signs by fault (its sources stand in its rows), on the ha
 
   it('bends only signs that are listed with a reason, and each of them', () => {
     const { must, may } = bentIn(all);
-    const listed = listedOn('hatchback');
+    const listed = listedOn('hatchback', 'all');
     expect(must.filter((place) => !listed.includes(place))).toEqual([]);
-    expect(listed.filter((place) => !may.includes(place))).toEqual([]);
+    expect(listedOn('hatchback', 'counted').filter((place) => !may.includes(place))).toEqual([]);
   });
 
   it('has readings that move one way with severity, but those listed with a reason', () => {
-    const listed = turning.filter(({ vehicle }) => vehicle === 'hatchback');
-    expect(turningIn(all)).toEqual(listed.map(({ row, channel }) => `${row}: ${channel}`).sort());
+    const listed = turning
+      .filter(({ vehicle }) => vehicle === 'hatchback')
+      .map(({ row, channel }) => `${row}: ${channel}`);
+    expect(turningIn(all).filter((place) => !listed.includes(place))).toEqual([]);
   });
 });

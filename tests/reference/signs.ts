@@ -37,10 +37,10 @@ export function judgeCar(vehicle: string): CarJudged {
 const placeOf = (row: string, channel: string, ambientC: number): string =>
   `${row}: ${channel} at ${ambientC} °C`;
 
-/** Every row, channel and weather that is listed as bent on a car. */
-export const listedOn = (vehicle: string): readonly string[] =>
+/** Every row, channel and weather that is listed as bent on a car; `counted`: at the severity that counts. */
+export const listedOn = (vehicle: string, which: 'all' | 'counted'): readonly string[] =>
   bentSigns
-    .filter((bent) => bent.vehicle === vehicle)
+    .filter((bent) => bent.vehicle === vehicle && (which === 'all' || bent.only === undefined))
     .flatMap(({ row, channel, ambientsC }) => ambientsC.map((ambientC) => placeOf(row, channel, ambientC)));
 
 /** Within a tenth of what counts as a change, so that a hair in the physics decides: it may be listed or not. */

