@@ -6,7 +6,7 @@ import { noteCompressor } from './noteCompressor';
 import { STEP_S } from './stepTime';
 import { CLUTCH_RING, CLUTCH_RING_AT, TALLY } from './tally';
 
-/** Liquid reaching the turning compressor is told each time this much more has come, kg. */
+/** Liquid reaching the turning compressor, over the thin mist that does it no harm, is told each time this much more has come, kg. */
 const SLUG_STEP_KG = 0.01;
 
 export function startTally({ car, tally }: PlantParts): void {
@@ -61,7 +61,7 @@ function noteRelief({ car, tally }: PlantParts, gaugePa: number, events: PlantEv
 }
 
 function noteSlug({ car, tally }: PlantParts, events: PlantEvent[]): void {
-  const liquidKg = car.network.linkMemory(car.loop.compressor, 0);
+  const liquidKg = car.number('sluggedKg');
   if (liquidKg < tally[TALLY.sluggedToldKg] + SLUG_STEP_KG) return;
   tally[TALLY.sluggedToldKg] = liquidKg;
   events.push({ id: 'liquid-slug', quantity: liquidKg, unit: 'kg' });

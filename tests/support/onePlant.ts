@@ -102,7 +102,7 @@ export function onePlant({ seed = 1, leakKgPerSPerPa = 1e-12, startKg = 0.01 }: 
     ['vent.temperatureK', 'K', 'truth', () => ventK()],
     ['vented.kg', 'kg', 'truth', () => state[3]],
     ['cans.netIntoLoopKg', 'kg', 'truth', () => 0.34 - state[2]],
-    ['compressor.liquidKg', 'kg', 'truth', () => 0],
+    ['compressor.sluggedKg', 'kg', 'truth', () => 0],
   ];
   const ventK = (): number => (state[4] === 1 ? 281 : ROOM_K);
   const signals: SignalSpec[] = readers.map(([id, unit, kind]) => ({ id, unit, kind }));

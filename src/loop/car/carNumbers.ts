@@ -71,6 +71,7 @@ const NAMES = [
   'wearVacuum',
   'slugKg',
   'sluggingKgPerS',
+  'sluggedKg',
   'vacuumS',
   'dryS',
   'fanWanted0',

@@ -79,6 +79,7 @@ function wearSlug(network: Network, loop: CarLoop, dtS: number): void {
   const liquid = network.liquidFlowKgPerS(loop.compressor);
   const harmful = Math.max(0, liquid - HARMLESS_LIQUID_SHARE * network.massFlowKgPerS(loop.compressor));
   r[AT.sluggingKgPerS] = harmful;
+  r[AT.sluggedKg] += harmful * dtS;
   const before = r[AT.slugKg];
   const now = Math.max(0, before + (harmful - BOILS_OFF_KG_PER_S) * dtS);
   r[AT.slugKg] = now;

@@ -15,6 +15,7 @@ export function compressorTruth({ car }: PlantParts): Signal[] {
       truth(`compressor.wear.${cause}Ratio`, '1', () => car.number(WEAR_OF[cause])),
     ),
     truth('compressor.seized', 'bool', () => (wearOf(network.reserve) >= 1 ? 1 : 0)),
+    truth('compressor.sluggedKg', 'kg', () => car.number('sluggedKg')),
     truth('compressor.slugKg', 'kg', () => car.number('slugKg')),
     truth('compressor.vacuumS', 's', () => car.number('vacuumS')),
     truth('compressor.dryS', 's', () => car.number('dryS')),

@@ -48,7 +48,7 @@ const measures = {
   'vented.byHandKg': { unit: 'kg', of: (w) => w.last('vented.kg') - w.last('vented.leakKg') },
   'vented.co2Kg': { unit: 'kg', of: (w) => w.last('vented.co2Kg') },
   'loop.openedCount': { unit: '1', of: (w) => w.last('loop.openedCount') },
-  'slugged.kg': { unit: 'kg', of: (w) => w.last('compressor.liquidKg') },
+  'slugged.kg': { unit: 'kg', of: (w) => w.last('compressor.sluggedKg') },
   'caps.offCount': { unit: '1', of: (w) => count(w.lastOf(middleOf('cap', 'on')), 0) },
   'hoses.leftCount': { unit: '1', of: (w) => count(w.lastOf(middleOf('hose', 'coupled')), 1) },
   'ports.wrongCount': {
