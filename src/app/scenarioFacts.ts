@@ -7,12 +7,19 @@ import type { ScenarioFacts } from '../panels/sessionModel';
 import { parseQuantity } from '../units/quantity';
 import { isWordId, say } from '../words/words';
 
-const scenarioFiles = import.meta.glob<ScenarioData>('../../scenarios/*.yaml', {
+/** A scenario as the page knows it: without what only playing and scoring need. */
+export type ShelfScenario = Omit<
+  ScenarioData,
+  'faults' | 'rubric' | 'answer' | 'plans' | 'debrief' | 'teacher' | 'varies' | 'tasks'
+>;
+
+const scenarioFiles = import.meta.glob<ShelfScenario>('../../scenarios/*.yaml', {
   eager: true,
+  query: '?shelf',
   import: 'default',
 });
 
-export const scenarioData: readonly ScenarioData[] = Object.values(scenarioFiles).sort(
+export const scenarioData: readonly ShelfScenario[] = Object.values(scenarioFiles).sort(
   (a, b) => a.level - b.level || (a.id < b.id ? -1 : 1),
 );
 
@@ -23,7 +30,7 @@ function vehicleWord(kind: 'vehicle' | 'loop', vehicleId: string): string {
 
 const PERCENT = 100;
 
-export function factsOf(data: ScenarioData): ScenarioFacts {
+export function factsOf(data: ShelfScenario): ScenarioFacts {
   return {
     id: data.id,
     title: data.title,

@@ -2,7 +2,6 @@
  * The papers of a session: the label, whatever lies on the seat, the service information. Figures come from the car's own
  * data, written in the reader's units.
  */
-import type { ScenarioData } from '../../shared/schema/scenario';
 import {
   type DisplayUnits,
   inWords,
@@ -15,6 +14,7 @@ import { type VehicleData, vehicleOf } from '../loop/car/vehicles';
 import type { Sheet } from '../panels/sessionModel';
 import { formatQuantity } from '../units/format';
 import { word } from '../words/words';
+import type { ShelfScenario } from './scenarioFacts';
 
 const S_PER_MIN = 60;
 const RPM_PER_HZ = 60;
@@ -77,7 +77,7 @@ function serviceSheet({ service, switches }: VehicleData, units: DisplayUnits): 
   };
 }
 
-export function sheetsOf(data: ScenarioData, units: DisplayUnits): Sheet[] {
+export function sheetsOf(data: ShelfScenario, units: DisplayUnits): Sheet[] {
   const vehicle = vehicleOf(data.vehicle);
   const papers = data.papers.map(
     (paper): Sheet => ({ id: paper.id, title: paper.title, paragraphs: paper.lines, head: [], rows: [] }),
@@ -86,7 +86,7 @@ export function sheetsOf(data: ScenarioData, units: DisplayUnits): Sheet[] {
 }
 
 /** Heading and text of the label under the bonnet, as printed. */
-export function bayLabelOf(data: ScenarioData): readonly [heading: string, text: string] {
+export function bayLabelOf(data: ShelfScenario): readonly [heading: string, text: string] {
   const { label } = vehicleOf(data.vehicle);
   return [
     word('name.labelHeading'),

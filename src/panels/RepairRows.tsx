@@ -32,14 +32,16 @@ function NewOne(props: Place & { readonly label: string }): JSX.Element {
   );
 }
 
-/** Joints are told by line and part, in one id. */
-const isJointOf = (id: string, place: string): boolean =>
-  place !== id && (place.startsWith(`${id}-`) || place.endsWith(`-${id}`));
+/** Joints are told by line and part, in one id; a line of such a name is none. */
+function isJointOf({ session, id }: Place, place: string): boolean {
+  if (session.layout.lines.some((line) => line.id === place)) return false;
+  return place.startsWith(`${id}-`) || place.endsWith(`-${id}`);
+}
 
 export function RepairRows(props: Place): JSX.Element {
   const { session } = props;
   const inLoop = (): readonly string[] => session.choices('loop-place');
-  const joints = () => inLoop().filter((place) => isJointOf(props.id, place));
+  const joints = () => inLoop().filter((place) => isJointOf(props, place));
   const cleanable = (): boolean => session.choices('cleanable').includes(props.id);
   const isReplaceable = (): boolean => session.choices('replaceable').includes(props.id);
   const isInLoop = (): boolean => inLoop().includes(props.id);

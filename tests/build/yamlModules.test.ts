@@ -18,3 +18,16 @@ test('the hash of the engine is the same wherever it is asked for', async () => 
   expect(imported).toBe(engineHash());
   expect(imported).toMatch(/^[0-9a-f]{16}$/);
 });
+
+test('a scenario on the shelf says what to do and not what is wrong', () => {
+  const files = import.meta.glob<object>('../../scenarios/*.yaml', {
+    eager: true,
+    import: 'default',
+    query: '?shelf',
+  });
+  for (const data of Object.values(files)) {
+    expect(data).toHaveProperty('complaint');
+    for (const key of ['faults', 'answer', 'plans', 'teacher', 'debrief'])
+      expect(data).not.toHaveProperty(key);
+  }
+});
