@@ -17,7 +17,7 @@ export const airInLoop: Fault = {
   excludes: [],
   signs: {
     severity: 0.75,
-    'orifice-tube': { low: 'either', high: 'up', vent: 'up', superheat: 'same', subcooling: 'either' },
+    'orifice-tube': { low: 'either', high: 'up', vent: 'either', superheat: 'same', subcooling: 'either' },
     'expansion-valve': { low: 'either', high: 'up', vent: 'up', superheat: 'same', subcooling: 'either' },
   },
 };

@@ -74,13 +74,6 @@ export const bentOnSedan: readonly Omit<BentSign, 'vehicle'>[] = [
     reason: 'a slower pump leaves the coil wetter, not drier; the print is common practice',
   },
   {
-    fault: 'liquid-line-restricted',
-    row: 'liquid line pinched',
-    channel: 'subcooling',
-    ambientsC: [32],
-    reason: 'nearly shut, the clutch hardly runs, and no liquid stands in the condenser',
-  },
-  {
     fault: 'coil-air-low',
     row: 'evaporator air low',
     channel: 'subcooling',
@@ -113,7 +106,7 @@ export const bentOnSedan: readonly Omit<BentSign, 'vehicle'>[] = [
     fault: 'liquid-line-restricted',
     row: 'liquid line pinched',
     channel: 'subcooling',
-    ambientsC: [38],
+    ambientsC: [32, 38],
     only: 'worst',
     reason: 'nearly shut, the clutch hardly runs, and no liquid stands in the condenser',
   },
