@@ -3,7 +3,7 @@ import type { Command, CommandId } from '../commandSpecs';
 import { COMMAND_IDS } from './drawCommand';
 import { fuzzCase, fuzzPairs } from './fuzzCase';
 import { type Coverage, fuzzPlant, noCoverage } from './fuzzPlant';
-import { whyImpossible } from './impossibleCells';
+import { IMPOSSIBLE, type Impossible, whyImpossible } from './impossibleCells';
 import { PLANT_STATES, type PlantState } from './plantStates';
 
 /** Long enough for a car to come to rest; shorter where otherwise not every pair would have its turn. */
@@ -25,6 +25,8 @@ export interface FuzzReport {
   /** Cells of the coverage that should hold something and do not, and those that should not and do. */
   readonly empty: readonly string[];
   readonly surprising: readonly string[];
+  /** Which cells a rule keeps empty, and which rule. */
+  readonly impossible: readonly Impossible[];
   readonly findings: readonly Finding[];
 }
 
@@ -63,6 +65,7 @@ export function fuzzDeck(steps: number, seed: number): FuzzReport {
     coverage,
     empty: cells((id, state) => coverage[id][state] === 0 && whyImpossible(id, state) === undefined),
     surprising: cells((id, state) => coverage[id][state] > 0 && whyImpossible(id, state) !== undefined),
+    impossible: IMPOSSIBLE,
     findings,
   };
 }
