@@ -19,6 +19,7 @@ describe('random hands, 300,000 steps on every vehicle, two faults a car', () =>
     expect(report.steps).toBe(300_000);
     expect(report.massError).toBeLessThan(1e-12);
     expect(report.energyError).toBeLessThan(1e-10);
+    expect(report.unsolved).toBe(0);
   });
 
   it('have given every command in every state of a plant where a rule allows it, and in no other', () => {
