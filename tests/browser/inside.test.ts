@@ -7,6 +7,16 @@ interface LastFrame {
   readonly values: readonly number[];
 }
 
+const COUPLED = [
+  'wear goggles',
+  'cap port-a off',
+  'couple gauge-low port-a side-middle,fender,mat',
+  'coupler gauge-low open',
+  'cap port-b off',
+  'couple gauge-high port-b corner-front,fender,mat',
+  'coupler gauge-high open',
+];
+
 /** Keeps the last frame the worker sent, by channel. */
 function keepLastFrame(): void {
   const kept: { ids: string[]; values: number[] } = { ids: [], values: [] };
@@ -30,12 +40,18 @@ test('the state points of see-inside stand at the pressure and enthalpy of the f
     before: keepLastFrame,
   });
   await begin(page);
+  for (const line of COUPLED) await write(page, line);
   for (const line of ['door open', 'windows open', 'blower 4', 'engine 900', 'ac on'])
     await write(page, line);
   await runOn(page, '1 min');
+  // both gauges have brackets, and say what they are worth
+  expect(await page.locator('.lad .g-br').count()).toBe(2);
+  for (const words of await page.locator('.lad .lw').allTextContents())
+    expect(words).toMatch(/healthy car: [\d,]+ to [\d,]+ psi; inside does not mean full/);
   await page.getByRole('button', { name: 'Drawn bay' }).click();
   await page.getByRole('button', { name: 'See inside' }).click();
   await page.waitForSelector('[data-point="4"]');
+  expect(await page.locator('.phd .cycle-healthy').getAttribute('d')).toMatch(/^M[-\d.]+,[-\d.]+L/);
   const { ids, values } = await page.evaluate(() => (window as unknown as { kept: LastFrame }).kept);
   const of = (id: string): number => values[ids.indexOf(id)];
   for (const point of [1, 2, 3, 4]) {
