@@ -41,7 +41,7 @@ export function yamlModules(): Plugin {
         const whole = validate(file, source);
         const data = query === 'shelf' ? onTheShelf(whole) : whole;
         return {
-          code: `export default JSON.parse(${quote(JSON.stringify(data))});`,
+          code: `export default /* @__PURE__ */ JSON.parse(${quote(JSON.stringify(data))});`,
           map: null,
           moduleType: 'js',
         };

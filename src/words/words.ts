@@ -20,14 +20,30 @@ export interface Message {
   readonly values?: Readonly<Record<string, string>>;
 }
 
-const english = gather(
-  import.meta.glob<WordGroup>('../../shared/words/en/*.yaml', { eager: true, import: 'default' }),
-);
+const english = gather({
+  ...import.meta.glob<WordGroup>(
+    [
+      '../../shared/words/en/*.yaml',
+      '!../../shared/words/en/{cli,verbs,signs,report,loop,properties,suspects,check}.yaml',
+    ],
+    { eager: true, import: 'default' },
+  ),
+  ...commandLineWords(),
+});
 const others = import.meta.glob<WordGroup>(['../../shared/words/*/*.yaml', '!../../shared/words/en/*.yaml'], {
   import: 'default',
 });
 
 let current: ReadonlyMap<string, string> = english;
+
+/** What only the command line and its pages say; a page in a browser does without. */
+function commandLineWords(): Readonly<Record<string, WordGroup>> {
+  if (!import.meta.env.SSR) return {};
+  return import.meta.glob<WordGroup>(
+    '../../shared/words/en/{cli,verbs,signs,report,loop,properties,suspects,check}.yaml',
+    { eager: true, import: 'default' },
+  );
+}
 
 function gather(files: Readonly<Record<string, WordGroup>>): Map<string, string> {
   const words = new Map<string, string>();
