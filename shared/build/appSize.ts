@@ -1,12 +1,16 @@
 /**
  * What a browser has to fetch, gzipped, in three parts: the shelf (the page, and all it imports before it can show
  * anything), the bay (all that playing can load besides, workers included) and the rest (other pages, drawings, icons).
+ * A session fetches the property table of one fluid, so the largest counts for the bay and the others for the rest.
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { parseSync } from 'vite';
 import { appFolder } from './folders.ts';
+
+/** Chunk of a fluid's property table. */
+const TABLE = /^r\d+[a-z]*-[\w-]+\.js$/;
 
 export type Part = 'shelf' | 'bay' | 'rest';
 
@@ -24,6 +28,8 @@ export function appFiles(): SizedFile[] {
   const page = join(appFolder, 'index.html');
   const shelf = closureOf(page, files, staticImports);
   const bay = closureOf(page, files, (file) => namesIn(file, files));
+  const [, ...others] = files.filter((file) => TABLE.test(basename(file))).sort(byGzip);
+  for (const other of others) bay.delete(other);
   return files
     .map((file): SizedFile => {
       const content = readFileSync(file);
@@ -33,6 +39,10 @@ export function appFiles(): SizedFile[] {
     })
     .sort((a, b) => (a.part === b.part ? b.gzipBytes - a.gzipBytes : a.part < b.part ? 1 : -1));
 }
+
+/** Largest first. */
+const byGzip = (a: string, b: string): number =>
+  gzipSync(readFileSync(b)).length - gzipSync(readFileSync(a)).length;
 
 /** The page, what it links, and what those scripts reach, by `reach`. */
 function closureOf(page: string, files: readonly string[], reach: (file: string) => string[]): Set<string> {

@@ -7,7 +7,6 @@ import type { InstrumentSpec } from './instrument';
 
 /** What it can name, in the order it shows them. */
 export const NAMED_GASES = ['R-134a', 'R-12', 'R-1234yf', 'hydrocarbon', 'air'] as const;
-export type NamedGas = (typeof NAMED_GASES)[number];
 
 export const IDENTIFIER = {
   cellM3: 15e-6,

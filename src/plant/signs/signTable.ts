@@ -33,11 +33,6 @@ export interface SignRow {
   readonly unscored?: Readonly<Partial<Record<MeteringKind, Readonly<Partial<Record<SignChannel, string>>>>>>;
 }
 
-export interface SignTable {
-  readonly about: string;
-  readonly rows: readonly SignRow[];
-}
-
 export const COUNTED_AT = 0.6;
 export const ALSO_AT: readonly number[] = [0.3, 0.9];
 export const AMBIENTS_C: readonly number[] = [21, 32, 38];
