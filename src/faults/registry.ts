@@ -41,47 +41,51 @@ import { txvStuckOpen } from './txvStuckOpen';
 import { weakCompressor } from './weakCompressor';
 import { wrongRefrigerant } from './wrongRefrigerant';
 
-export const faults: readonly Fault[] = [
-  lowCharge,
-  overcharge,
-  airInLoop,
-  moisture,
-  tooMuchOil,
-  tooLittleOil,
-  mixedRefrigerant,
-  wrongRefrigerant,
-  leak,
-  leakSeal,
-  leakHose,
-  leakJoint,
-  leakCore,
-  leakCondenser,
-  leakEvaporator,
-  condenserFanDead,
-  condenserFanSlow,
-  condenserFanLate,
-  condenserAirBlocked,
-  coilAirLow,
-  cabinFilterBlocked,
-  blowerDead,
-  coilIced,
-  doorLeakingHeat,
-  lowSwitchWrong,
-  restrictedMetering,
-  oversizedOrifice,
-  missingOrifice,
-  txvStuckOpen,
-  txvStuckClosed,
-  bulbChargeLost,
-  bulbLoose,
-  liquidLineRestricted,
-  drierRestricted,
-  weakCompressor,
-  leakingReed,
-  clutchNotEngaging,
-  clutchSlipping,
-  clutchStuckOn,
-];
+export const FAULT_GROUPS = {
+  /** What is in the loop. */
+  contents: [
+    lowCharge,
+    overcharge,
+    airInLoop,
+    moisture,
+    tooMuchOil,
+    tooLittleOil,
+    mixedRefrigerant,
+    wrongRefrigerant,
+  ],
+  /** Ways out of it. */
+  leaks: [leak, leakSeal, leakHose, leakJoint, leakCore, leakCondenser, leakEvaporator],
+  /** Air over the heat exchangers, and the controls. */
+  air: [
+    condenserFanDead,
+    condenserFanSlow,
+    condenserFanLate,
+    condenserAirBlocked,
+    coilAirLow,
+    cabinFilterBlocked,
+    blowerDead,
+    coilIced,
+    doorLeakingHeat,
+    lowSwitchWrong,
+  ],
+  /** Metering device and liquid line. */
+  metering: [
+    restrictedMetering,
+    oversizedOrifice,
+    missingOrifice,
+    txvStuckOpen,
+    txvStuckClosed,
+    bulbChargeLost,
+    bulbLoose,
+    liquidLineRestricted,
+    drierRestricted,
+  ],
+  /** Compressor and clutch. */
+  compressor: [weakCompressor, leakingReed, clutchNotEngaging, clutchSlipping, clutchStuckOn],
+} as const satisfies Readonly<Record<string, readonly Fault[]>>;
+export type FaultGroup = keyof typeof FAULT_GROUPS;
+
+export const faults: readonly Fault[] = Object.values(FAULT_GROUPS).flat();
 
 const byId = new Map(faults.map((fault) => [fault.id, fault]));
 

@@ -1,5 +1,7 @@
 /** What is wrong: one cause out of those that fit this car, how sure, what stands on the card; or a part to replace. */
 import { createSignal, For, type JSX } from 'solid-js';
+import { FAULT_GROUPS, type FaultGroup } from '../faults/registry';
+import { NOTHING_WRONG } from '../plant/faultBook';
 import { nameOf } from '../twin/nameOf';
 import { word } from '../words/words';
 import { Form } from './Form';
@@ -55,6 +57,43 @@ function Replace(props: { readonly session: SessionModel }): JSX.Element {
   );
 }
 
+/** Nothing wrong stands first; the rest in the groups of the registry, those that fit this car. */
+function Causes(props: {
+  readonly session: SessionModel;
+  readonly value: string | null;
+  readonly onChoose: (id: string) => void;
+}): JSX.Element {
+  const here = new Set(props.session.choices('cause'));
+  const groups = (Object.keys(FAULT_GROUPS) as FaultGroup[]).map((group) => ({
+    group,
+    ids: FAULT_GROUPS[group].map(({ id }) => id).filter((id) => here.has(id)),
+  }));
+  const choice = (id: string): JSX.Element => (
+    <label>
+      <input type="radio" name="cause" checked={props.value === id} onChange={() => props.onChoose(id)} />
+      <span>{props.session.nameOf(id)}</span>
+    </label>
+  );
+  return (
+    <>
+      <fieldset class="fs">
+        <legend>{word('panels.cause.which')}</legend>
+        <div class="rad">{choice(NOTHING_WRONG)}</div>
+      </fieldset>
+      <For each={groups.filter(({ ids }) => ids.length > 0)}>
+        {({ group, ids }) => (
+          <fieldset class="fs">
+            <legend>{word(`panels.cause.group.${group}`)}</legend>
+            <div class="rad">
+              <For each={ids}>{choice}</For>
+            </div>
+          </fieldset>
+        )}
+      </For>
+    </>
+  );
+}
+
 export function CauseForm(props: {
   readonly session: SessionModel;
   readonly onClose: () => void;
@@ -90,19 +129,7 @@ export function CauseForm(props: {
       <Replace session={props.session} />
       <div class="two2">
         <div>
-          <fieldset class="fs">
-            <legend>{word('panels.cause.which')}</legend>
-            <div class="rad">
-              <For each={props.session.choices('cause')}>
-                {(id) => (
-                  <label>
-                    <input type="radio" name="cause" checked={cause() === id} onChange={() => setCause(id)} />
-                    <span>{props.session.nameOf(id)}</span>
-                  </label>
-                )}
-              </For>
-            </div>
-          </fieldset>
+          <Causes session={props.session} value={cause()} onChoose={setCause} />
         </div>
         <div>
           <HowSure value={sure()} onChoose={setSure} />

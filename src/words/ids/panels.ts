@@ -192,6 +192,11 @@ export interface PanelsWords {
   'panels.finding.item': 'name' | 'reading';
   'panels.cause.title': never;
   'panels.cause.sub': never;
+  'panels.cause.group.contents': never;
+  'panels.cause.group.leaks': never;
+  'panels.cause.group.air': never;
+  'panels.cause.group.metering': never;
+  'panels.cause.group.compressor': never;
   'panels.cause.which': never;
   'panels.cause.sure': never;
   'panels.cause.isSure': never;
