@@ -1,6 +1,7 @@
 /** What is wrong: one cause out of those that fit this car, how sure, what stands on the card; or a part to replace. */
 import { createSignal, For, type JSX } from 'solid-js';
 import { FAULT_GROUPS, type FaultGroup } from '../faults/registry';
+import { plainNumber } from '../instruments/displayUnits';
 import { NOTHING_WRONG } from '../plant/faultBook';
 import { nameOf } from '../twin/nameOf';
 import { word } from '../words/words';
@@ -57,7 +58,7 @@ function Replace(props: { readonly session: SessionModel }): JSX.Element {
   );
 }
 
-/** Nothing wrong stands first; the rest in the groups of the registry, those that fit this car. */
+/** Nothing wrong stands first; the rest folded in the groups of the registry, those that fit this car. */
 function Causes(props: {
   readonly session: SessionModel;
   readonly value: string | null;
@@ -82,12 +83,16 @@ function Causes(props: {
       </fieldset>
       <For each={groups.filter(({ ids }) => ids.length > 0)}>
         {({ group, ids }) => (
-          <fieldset class="fs">
-            <legend>{word(`panels.cause.group.${group}`)}</legend>
-            <div class="rad">
-              <For each={ids}>{choice}</For>
-            </div>
-          </fieldset>
+          <details class="group" open={props.value !== null && ids.includes(props.value)}>
+            <summary>
+              {word(`panels.cause.group.${group}`)} <span class="s mut">{plainNumber(ids.length)}</span>
+            </summary>
+            <fieldset class="fs" aria-label={word(`panels.cause.group.${group}`)}>
+              <div class="rad">
+                <For each={ids}>{choice}</For>
+              </div>
+            </fieldset>
+          </details>
         )}
       </For>
     </>
