@@ -1,8 +1,8 @@
 /**
  * The bench: protective gear and tools. A press on gear puts it on or off; a press on a tool takes it in hand, which
- * opens its list in words and lets the bay show where it goes.
+ * opens its list in words and lets the bay show where it goes. A tool keeps its button while its state is told anew.
  */
-import { For, type JSX } from 'solid-js';
+import { Index, type JSX } from 'solid-js';
 import { word } from '../words/words';
 import { benchTools } from './benchTools';
 import { Icon, type IconName } from './Icon';
@@ -131,15 +131,17 @@ export function Bench(props: {
       <span class="grp" aria-hidden="true">
         {word('work.bench.onYou')}
       </span>
-      <For each={gear(props.session)}>
-        {(tag) => <ToolTag tag={tag} held={false} onPress={() => toggle(tag.id)} />}
-      </For>
+      <Index each={gear(props.session)}>
+        {(tag) => <ToolTag tag={tag()} held={false} onPress={() => toggle(tag().id)} />}
+      </Index>
       <span class="grp" aria-hidden="true">
         {word('work.bench.tools')}
       </span>
-      <For each={tools(props.session)}>
-        {(tag) => <ToolTag tag={tag} held={props.held === tag.id} onPress={() => props.onTake(tag.id)} />}
-      </For>
+      <Index each={tools(props.session)}>
+        {(tag) => (
+          <ToolTag tag={tag()} held={props.held === tag().id} onPress={() => props.onTake(tag().id)} />
+        )}
+      </Index>
     </section>
   );
 }

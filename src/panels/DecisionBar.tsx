@@ -1,5 +1,5 @@
 /** The decision bar: a question that follows the job, its answers, hint, finish. Answers taken stay pressed. */
-import { createMemo, createSignal, For, type JSX, Show } from 'solid-js';
+import { createMemo, createSignal, Index, type JSX, Show } from 'solid-js';
 import { word } from '../words/words';
 import { IconButton } from './controls';
 import { Icon } from './Icon';
@@ -142,21 +142,21 @@ function AnswerButtons(props: { readonly answers: readonly Answer[] }): JSX.Elem
     buttons[(index + step + props.answers.length) % props.answers.length]?.focus();
   };
   return (
-    <For each={props.answers}>
+    <Index each={props.answers}>
       {(answer, index) => (
         <button
           type="button"
           class="btn"
           ref={(element) => {
-            buttons[index()] = element;
+            buttons[index] = element;
           }}
-          aria-pressed={answer.pressed}
-          onKeyDown={(event) => onKeyDown(event, index())}
-          onClick={() => answer.press()}
+          aria-pressed={answer().pressed}
+          onKeyDown={(event) => onKeyDown(event, index)}
+          onClick={() => answer().press()}
         >
-          {answer.text}
+          {answer().text}
         </button>
       )}
-    </For>
+    </Index>
   );
 }

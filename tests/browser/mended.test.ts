@@ -234,3 +234,16 @@ test('before the job is finished, practice says what still stands; a loose gauge
     expect(said).toContain(line);
   expect(said).not.toContain('hose is on the car');
 });
+
+test('a tool keeps its button and its focus while the clock runs', async () => {
+  const { page } = await openSitting({ scenario: 'filled-in-a-hurry', mode: 'practice', lapse: 1 }, 'drawn');
+  await begin(page);
+  const tools = page.locator('.tool');
+  const before = await tools.elementHandles();
+  expect(before.length).toBeGreaterThan(10);
+  const last = before[before.length - 1];
+  await last.focus();
+  await page.waitForTimeout(500);
+  for (const button of before) expect(await button.evaluate((element) => element.isConnected)).toBe(true);
+  expect(await last.evaluate((element) => element === document.activeElement)).toBe(true);
+});
