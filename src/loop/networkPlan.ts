@@ -41,6 +41,8 @@ export interface NetworkPlan {
   linkSlots: number[];
   /** Slots of links by id. */
   readonly linkByName: Map<string, number>;
+  /** Links at each vessel. */
+  readonly linksAt: Int32Array;
   solveOrder: number[];
 }
 
@@ -72,6 +74,7 @@ export function createPlan(refrigerant: Refrigerant): NetworkPlan {
     vesselSlots: [],
     linkSlots: [],
     linkByName: new Map(),
+    linksAt: new Int32Array(CAPACITY.vessels),
     solveOrder: [],
   };
 }
@@ -116,7 +119,14 @@ export function refreshSlots(plan: NetworkPlan): void {
   plan.vesselSlots = slotsOf(plan.vesselSpecs);
   plan.linkSlots = slotsOf(plan.linkSpecs);
   plan.linkByName.clear();
-  for (const slot of plan.linkSlots) plan.linkByName.set(plan.linkSpecs[slot]?.id ?? '', slot);
+  plan.linksAt.fill(0);
+  for (const slot of plan.linkSlots) {
+    const spec = plan.linkSpecs[slot];
+    if (!spec) continue;
+    plan.linkByName.set(spec.id, slot);
+    plan.linksAt[spec.from.vessel] += 1;
+    plan.linksAt[spec.to.vessel] += 1;
+  }
   plan.solveOrder = [...plan.vesselSlots].sort((a, b) => volumeOf(plan, a) - volumeOf(plan, b) || a - b);
 }
 

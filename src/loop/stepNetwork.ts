@@ -19,11 +19,13 @@ import { stepWater } from './stepWater';
 /** Oil takes minutes and water seconds, so they are looked at every so many steps. */
 const OIL_EVERY = 8;
 const MOST_OF_WHAT_IS_LEFT = 0.5;
+const WATER_SLOT = 2;
+const REST_K = 0.005;
 
 export function stepNetwork(core: NetworkCore, dtS: number): void {
   const { plan, numbers } = core;
   numbers.totals[TOTAL.step] += 1;
-  for (const v of plan.vesselSlots) prepareCells(core, v, dtS);
+  for (const v of plan.vesselSlots) if (!isAtRest(core, v)) prepareCells(core, v, dtS);
   for (const l of plan.linkSlots) startLink(core, l, dtS);
   if (numbers.totals[TOTAL.step] % OIL_EVERY === 0) {
     for (const v of plan.vesselSlots) {
@@ -32,11 +34,24 @@ export function stepNetwork(core: NetworkCore, dtS: number): void {
     }
   }
   for (const v of plan.solveOrder) {
+    if (isAtRest(core, v)) continue;
     prepareOwned(core, v, dtS);
     const p = solveVessel(core, v, dtS);
     bookOwned(core, v, dtS);
     commitVessel(core, v, p, dtS);
   }
+}
+
+/** A can, a hose or a tank that is joined to nothing and as warm as what is round it: nothing can happen in it. */
+function isAtRest({ plan, numbers }: NetworkCore, v: number): boolean {
+  if (plan.linksAt[v] > 0 || plan.cellCount[v] > 1 || numbers.extra[WATER_SLOT][v] > 0) return false;
+  const c = plan.firstCell[v];
+  const wall = numbers.wall[c];
+  return (
+    numbers.heat[c] === 0 &&
+    Math.abs(wall - numbers.surroundings[c]) < REST_K &&
+    Math.abs(wall - numbers.temperature[c]) < REST_K
+  );
 }
 
 function startLink(core: NetworkCore, l: number, dtS: number): void {
@@ -46,6 +61,7 @@ function startLink(core: NetworkCore, l: number, dtS: number): void {
   const before = numbers.linkFlow[l];
   numbers.linkFlow[l] = 0;
   numbers.linkLiquid[l] = 0;
+  numbers.linkOil[l] = 0;
   if (spec.kind === 'compressor') stepCompressor(core, l, spec, dtS);
   else if (spec.kind === 'orificeTube') stepOrificeTube(core, l, spec, dtS);
   else if (spec.kind === 'expansionValve') stepExpansionValve(core, l, spec, dtS);
