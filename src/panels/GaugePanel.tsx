@@ -69,8 +69,11 @@ export function useReading(session: SessionModel, source: GaugeSource): () => Ga
   );
 }
 
+/** Nothing is said where a healthy car handled alike has been opened or emptied: no sheet holds for it either. */
 function expectedWords(session: SessionModel, face: FaceKind, span: ExpectedSpan | null): string {
-  if (span === null) return word('instrument.expected');
+  const isEmptied =
+    session.mode !== 'assessed' && Number.isNaN(session.signal('expected.lowSide.fromGaugePressurePa'));
+  if (span === null) return isEmptied ? '' : word('instrument.expected');
   const written = (pa: number) => writePressure(pa, session.units().pressure, face);
   const [from, to] = [written(span.fromGaugePa), written(span.toGaugePa)];
   const { number, unit } = to;

@@ -5,7 +5,11 @@
  * The brackets are wide on purpose, 15 % of the gauge pressure either way as printed service bands are, and come for both
  * sides: from about 70 to 130 % of the charge the needle stays inside, so inside does not mean full. Not for an assessed
  * session: it is the same model that hides the fault.
+ *
+ * It holds for a car with its charge. Where the commands have undone the ghost's loop or taken its charge out, a healthy
+ * car tells nothing: there is no window, and its numbers are NaN.
  */
+import { vehicleOf } from '../loop/car/vehicles';
 import type { PlantOptions } from '../plant/buildPlant';
 import type { Command } from '../plant/commandSpecs';
 import { NOTHING_WRONG } from '../plant/faultBook';
@@ -13,6 +17,12 @@ import type { PlantSnapshot } from '../plant/plantPort';
 import { buildGhost } from './ghost';
 
 const BRACKET = 0.15;
+/** Less than this in a sound loop is a loop being emptied: under what a car at 0 °C stands at by far [guess]. */
+const LEAST_GAUGE_PA = 50_000;
+/** Share of the label's charge that a sound loop holds while hoses have some of it [guess]. */
+const LEAST_SHARE = 0.75;
+const NO_SIDE: ExpectedSide = { gaugePa: Number.NaN, fromGaugePa: Number.NaN, toGaugePa: Number.NaN };
+const NO_WINDOW: ExpectedWindow = { low: NO_SIDE, high: NO_SIDE, ventK: Number.NaN };
 
 export interface ExpectedSide {
   readonly gaugePa: number;
@@ -30,8 +40,9 @@ export interface HealthyGhost {
   readonly step: number;
   perform(command: Command): void;
   advance(): void;
+  /** All NaN while a healthy car tells nothing. */
   window(): ExpectedWindow;
-  /** Absolute pressure and enthalpy of the state points 1 to 4, Pa and J/kg in turn. */
+  /** Absolute pressure and enthalpy of the state points 1 to 4, Pa and J/kg in turn; NaN with the window. */
   statePoints(): readonly number[];
   /** For going back with the session. */
   snapshot(): PlantSnapshot;
@@ -43,6 +54,13 @@ export function healthyGhost(options: PlantOptions): HealthyGhost {
   const low = plant.signalIndex('lowSide.gaugePressurePa');
   const high = plant.signalIndex('highSide.gaugePressurePa');
   const vent = plant.signalIndex('vent.temperatureK');
+  const mass = plant.signalIndex('loop.massKg');
+  const opened = plant.signalIndex('loop.openedCount');
+  const leastKg = LEAST_SHARE * vehicleOf(options.vehicleId).label.charge;
+  const tells = (): boolean =>
+    plant.value(opened) === 0 &&
+    plant.value(mass) >= leastKg &&
+    Math.min(plant.value(low), plant.value(high)) >= LEAST_GAUGE_PA;
   const points = [1, 2, 3, 4].flatMap((point) =>
     ['pressurePa', 'enthalpyJPerKg'].map((quantity) => plant.signalIndex(`point${point}.${quantity}`)),
   );
@@ -52,19 +70,20 @@ export function healthyGhost(options: PlantOptions): HealthyGhost {
     },
     perform,
     advance: () => void plant.advance(),
-    window: () => expectedWindow(plant.value(low), plant.value(high), plant.value(vent)),
-    statePoints: () => points.map((index) => plant.value(index)),
+    window: () =>
+      tells() ? expectedWindow(plant.value(low), plant.value(high), plant.value(vent)) : NO_WINDOW,
+    statePoints: () => points.map((index) => (tells() ? plant.value(index) : Number.NaN)),
     snapshot: () => plant.snapshot(),
     restore: (snapshot) => plant.restore(snapshot),
   };
 }
 
-/** Gauge pressures in Pa, K; a vacuum has its brackets the right way round too. */
+/** Gauge pressures in Pa, K. */
 export function expectedWindow(lowGaugePa: number, highGaugePa: number, ventK: number): ExpectedWindow {
   return { low: side(lowGaugePa), high: side(highGaugePa), ventK };
 }
 
 function side(gaugePa: number): ExpectedSide {
-  const reach = BRACKET * Math.abs(gaugePa);
+  const reach = BRACKET * gaugePa;
   return { gaugePa, fromGaugePa: gaugePa - reach, toGaugePa: gaugePa + reach };
 }
