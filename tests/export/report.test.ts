@@ -17,7 +17,7 @@ function brief(boilingShare: number): string {
     vehicles: [{ ...car, lowSide: { ...car.lowSide, parts } }],
     printed: {
       ...reportInputs.printed,
-      bands: { stationary: { source: 'here', rows: [[32, 0.5, 1410, 1620]] } },
+      bands: { stationary: { ...reportInputs.printed.bands.stationary, rows: [[32, 0.5, 1410, 1620]] } },
     },
   };
   return makeReport(inputs, ['weather']);

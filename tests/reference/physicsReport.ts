@@ -1,7 +1,7 @@
 /** The physics report of the shipped cars, held against the printed figures that stand in this folder. */
 import '../../src/refrigerant/allFluids';
 import type { ReportInputs } from '../../src/export/report/inputs';
-import { makeReport, REPORT_SECTIONS } from '../../src/export/report/makeReport';
+import { makeReport, type OnSection, REPORT_SECTIONS } from '../../src/export/report/makeReport';
 import { vehicleIds, vehicleOf } from '../../src/loop/car/vehicles';
 import type { SignRow } from '../../src/plant/signs/signTable';
 import chargeStudy from './loop/chargeStudy.json';
@@ -25,4 +25,5 @@ export const reportInputs: ReportInputs = {
 
 export const sections: readonly string[] = Object.keys(REPORT_SECTIONS);
 
-export const physicsReport = (only?: readonly string[]): string => makeReport(reportInputs, only);
+export const physicsReport = (only?: readonly string[], onSection?: OnSection): string =>
+  makeReport(reportInputs, only, onSection);

@@ -11,6 +11,8 @@ export interface ReportInputs {
         readonly source: string;
         /** degC, share, from and to in kPa gauge. */
         readonly rows: readonly (readonly number[])[];
+        readonly low_ceiling_kPa_gauge: number;
+        readonly low_floor_expansion_valve_kPa_gauge: number;
       };
     };
     readonly chargeStudy: {

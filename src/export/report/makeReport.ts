@@ -35,19 +35,26 @@ h1 { font-size: 1.6rem } h2 { font-size: 1.2rem; margin-top: 2.2rem; border-top:
 svg text { font-size: 11px; fill: #1b1b1b } svg .t { font-size: 13px; font-weight: 600 } .grid { stroke: #d9d9d9 }
 .l { fill: none; stroke-width: 1.8 } circle { fill: none; stroke-width: 1.4 } .limit { stroke: #1b1b1b; stroke-dasharray: 1 4 }
 .band { fill: #e9dfc4; stroke: #9a8a5a; stroke-width: .6; fill-opacity: .6 } .bar { stroke: #9a8a5a; stroke-width: 6 }
-table { border-collapse: collapse; font-size: 12.5px } th, td { border: 1px solid #bbb; padding: .2rem .45rem; text-align: left }
+table { border-collapse: collapse; font-size: 12.5px } th, td { border: 1px solid #bbb; padding: .2rem .45rem; text-align: left } td { white-space: nowrap } td:last-child, td:first-child { white-space: normal }
 .source { color: #444; font-size: 13px } @media print { section { break-inside: avoid-page } }
 `;
+
+/** Called with the id of each section before it is computed: some take minutes. */
+export type OnSection = (id: string) => void;
 
 /** `only`: ids of sections; all of them when not given. Throws `RangeError` for an id there is not. */
 export function makeReport(
   inputs: ReportInputs,
   only: readonly string[] = Object.keys(REPORT_SECTIONS),
+  onSection: OnSection = () => {},
 ): string {
   const unknown = only.find((id) => !Object.hasOwn(REPORT_SECTIONS, id));
   if (unknown !== undefined)
     throw new RangeError(`no section "${unknown}"; there is ${Object.keys(REPORT_SECTIONS).join(', ')}`);
-  const sections = only.map((id) => REPORT_SECTIONS[id](inputs));
+  const sections = only.map((id) => {
+    onSection(id);
+    return REPORT_SECTIONS[id](inputs);
+  });
   const contents = sections
     .map(({ id, title }) => `<li><a href="#${safe(id)}">${safe(title)}</a></li>`)
     .join('');

@@ -101,7 +101,9 @@ function legend({ lines, bands = [], marks = [], limits = [] }: Plot): string {
     ]),
     ...bands.map(({ name }) => [name, '<path class="band" d="M0 -9H26V1H0Z"/>']),
     ...marks.map(({ name }, i) => [name, `<circle cx="13" cy="-4" r="3.2" stroke="${COLOURS[i % 4]}"/>`]),
-    ...limits.map(({ name }) => [name, '<path class="limit" d="M0 -4H26"/>']),
+    ...limits
+      .filter(({ name }, i) => limits.findIndex((limit) => limit.name === name) === i)
+      .map(({ name }) => [name, '<path class="limit" d="M0 -4H26"/>']),
   ];
   const perRow = 3;
   return entries

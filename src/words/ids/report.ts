@@ -36,6 +36,7 @@ export interface ReportWords {
   'report.weather.about': never;
   'report.weather.high': never;
   'report.weather.low': never;
+  'report.weather.lowLimits': never;
   'report.weather.vent': never;
   'report.charge.title': never;
   'report.charge.about': never;

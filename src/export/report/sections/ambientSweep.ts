@@ -6,7 +6,8 @@ import type { ReportSection } from '../page';
 import { plot } from '../plot';
 
 export function ambientSweep({ vehicles, printed }: ReportInputs): ReportSection {
-  const { rows, source } = printed.bands.stationary;
+  const { rows, source, low_ceiling_kPa_gauge, low_floor_expansion_valve_kPa_gauge } =
+    printed.bands.stationary;
   const runs = vehicles.map((vehicle) => ({
     name: vehicle.id,
     results: rows.map(
@@ -44,6 +45,10 @@ export function ambientSweep({ vehicles, printed }: ReportInputs): ReportSection
           name,
           points: results.map(([at, { lowSideGaugePa }]) => [at, kPa(lowSideGaugePa.mean)] as const),
         })),
+        limits: [
+          { name: word('report.weather.lowLimits'), y: low_ceiling_kPa_gauge },
+          { name: word('report.weather.lowLimits'), y: low_floor_expansion_valve_kPa_gauge },
+        ],
       }),
       plot({
         ...axis,
