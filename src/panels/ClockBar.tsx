@@ -1,7 +1,11 @@
-/** Job clock: time since arrival, held or a lapse, and run on. Space holds, arrows change the speed, R opens run on. */
-import { createSignal, For, type JSX, onCleanup, onMount, Show } from 'solid-js';
+/**
+ * Job clock: time since arrival, held or a lapse, and run on. Space holds, arrows change the speed, R opens run on. Where
+ * there is no room for a row of speeds, one button shows the speed and opens them as a menu.
+ */
+import { createSignal, type JSX, Match, Show, Switch, untrack } from 'solid-js';
 import { writeClock } from '../instruments/displayUnits';
 import { type WordId, word } from '../words/words';
+import { type ClockChoice, ClockMenu } from './ClockMenu';
 import { Segmented } from './controls';
 import { Icon } from './Icon';
 import type { Lapse, RunOn, SessionModel } from './sessionModel';
@@ -21,15 +25,38 @@ const isSpeed = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement && target.getAttribute('role') === 'radio';
 
 export function ClockBar(props: { readonly session: SessionModel }): JSX.Element {
-  const [open, setOpen] = createSignal(false);
-  let opener: HTMLButtonElement | undefined;
+  const [open, setOpen] = createSignal<'speed' | 'runOn' | null>(null);
+  let speedOpener: HTMLButtonElement | undefined;
+  let runOnOpener: HTMLButtonElement | undefined;
   const clock = () => props.session.clock();
+  const press = (menu: 'speed' | 'runOn'): void => {
+    setOpen(open() === menu ? null : menu);
+  };
   const close = (): void => {
-    setOpen(false);
+    const opener = open() === 'speed' ? speedOpener : runOnOpener;
+    setOpen(null);
     opener?.focus();
   };
+  const then = (act: () => void) => (): void => {
+    close();
+    act();
+  };
+  const speeds = (): ClockChoice[] =>
+    untrack(() =>
+      LAPSES.map((lapse) => ({
+        label: lapseLabel(lapse),
+        chosen: lapse === clock().lapse,
+        choose: then(() => props.session.setLapse(lapse)),
+      })),
+    );
+  const runOns = (): ClockChoice[] =>
+    RUN_ONS.map((option) => ({
+      label: word(option.label as 'work.clock.run10s'),
+      note: word(option.for as 'work.clock.run10sFor'),
+      choose: then(() => props.session.runOn(option.how)),
+    }));
   const onKeyDown = (event: KeyboardEvent): void => {
-    if (event.key.toLowerCase() === 'r' && !event.ctrlKey && !event.metaKey) setOpen(true);
+    if (event.key.toLowerCase() === 'r' && !event.ctrlKey && !event.metaKey) setOpen('runOn');
     else if (event.key === ' ' && isSpeed(event.target)) props.session.setLapse(clock().lapse === 0 ? 1 : 0);
     else return;
     event.preventDefault();
@@ -50,85 +77,63 @@ export function ClockBar(props: { readonly session: SessionModel }): JSX.Element
           <span class="xs mut hide-s">{word('work.clock.behind')}</span>
         </Show>
       </span>
-      <Segmented
-        label={word('work.clock.speed')}
-        options={LAPSES.map((lapse) => ({
-          value: lapse,
-          label: lapseLabel(lapse),
-          ...(lapse === 0 ? { icon: 'pause' as const } : {}),
-        }))}
-        value={clock().lapse}
-        onChoose={(lapse) => props.session.setLapse(lapse)}
-      />
+      <span class="hide-s">
+        <Segmented
+          label={word('work.clock.speed')}
+          options={LAPSES.map((lapse) => ({
+            value: lapse,
+            label: lapseLabel(lapse),
+            ...(lapse === 0 ? { icon: 'pause' as const } : {}),
+          }))}
+          value={clock().lapse}
+          onChoose={(lapse) => props.session.setLapse(lapse)}
+        />
+      </span>
+      <button
+        type="button"
+        class="btn sm spd only-s"
+        classList={{ on: open() === 'speed' }}
+        ref={speedOpener}
+        aria-haspopup="menu"
+        aria-expanded={open() === 'speed'}
+        aria-label={word('work.clock.speedNow', { speed: lapseLabel(clock().lapse) })}
+        onClick={() => press('speed')}
+      >
+        <Show when={clock().lapse === 0} fallback={<span>{lapseLabel(clock().lapse)}</span>}>
+          <Icon name="pause" size={16} />
+        </Show>
+      </button>
       <button
         type="button"
         class="btn sm ro"
-        classList={{ on: open() }}
-        ref={opener}
+        classList={{ on: open() === 'runOn' }}
+        ref={runOnOpener}
         aria-haspopup="menu"
-        aria-expanded={open()}
+        aria-expanded={open() === 'runOn'}
         aria-label={word('work.clock.runOn')}
-        onClick={() => setOpen(!open())}
+        onClick={() => press('runOn')}
       >
         <Icon name="runon" size={16} />
         <span>{word('work.clock.runOn')}</span>
       </button>
-      <Show when={open()}>
-        <RunOnMenu
-          onChoose={(how) => {
-            close();
-            props.session.runOn(how);
-          }}
-          onClose={close}
-        />
-      </Show>
-    </div>
-  );
-}
-
-function RunOnMenu(props: {
-  readonly onChoose: (how: RunOn) => void;
-  readonly onClose: () => void;
-}): JSX.Element {
-  const items: HTMLButtonElement[] = [];
-  let menu: HTMLDivElement | undefined;
-  onMount(() => items[0]?.focus());
-  const outside = (event: PointerEvent): void => {
-    if (menu && event.target instanceof Node && !menu.contains(event.target)) props.onClose();
-  };
-  document.addEventListener('pointerdown', outside);
-  onCleanup(() => document.removeEventListener('pointerdown', outside));
-  const onKeyDown = (event: KeyboardEvent): void => {
-    const at = items.indexOf(document.activeElement as HTMLButtonElement);
-    if (event.key === 'Escape') props.onClose();
-    else if (event.key === 'ArrowDown') items[(at + 1) % items.length]?.focus();
-    else if (event.key === 'ArrowUp') items[(at - 1 + items.length) % items.length]?.focus();
-    else return;
-    event.preventDefault();
-    event.stopPropagation();
-  };
-  return (
-    <div class="pop" ref={menu} onKeyDown={onKeyDown}>
-      <h3>{word('work.clock.runOnTitle')}</h3>
-      <div class="stack" role="menu" aria-label={word('work.clock.runOn')}>
-        <For each={RUN_ONS}>
-          {(option, index) => (
-            <button
-              type="button"
-              role="menuitem"
-              class="ropt"
-              ref={(element) => {
-                items[index()] = element;
-              }}
-              onClick={() => props.onChoose(option.how)}
-            >
-              <b>{word(option.label as 'work.clock.run10s')}</b>
-              <small>{word(option.for as 'work.clock.run10sFor')}</small>
-            </button>
-          )}
-        </For>
-      </div>
-      <p class="xs mut">{word('work.clock.note')}</p>
+      <Switch>
+        <Match when={open() === 'speed'}>
+          <ClockMenu
+            title={word('work.clock.speed')}
+            label={word('work.clock.speed')}
+            choices={speeds()}
+            onClose={close}
+          />
+        </Match>
+        <Match when={open() === 'runOn'}>
+          <ClockMenu
+            title={word('work.clock.runOnTitle')}
+            label={word('work.clock.runOn')}
+            choices={runOns()}
+            onClose={close}
+          />
+        </Match>
+      </Switch>
     </div>
   );
 }

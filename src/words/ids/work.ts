@@ -2,6 +2,7 @@
 export interface WorkWords {
   'work.clock.label': never;
   'work.clock.speed': never;
+  'work.clock.speedNow': 'speed';
   'work.clock.held': never;
   'work.clock.runOn': never;
   'work.clock.runOnTitle': never;
