@@ -1,7 +1,7 @@
 /** The pressure-enthalpy diagram: dome, temperature lines, and the loop's four state points where p and h put them. */
 import { For, type JSX, Show } from 'solid-js';
 import { word } from '../words/words';
-import { plainNumber, type TemperatureUnit, writeTemperature } from './displayUnits';
+import { type DisplayUnits, plainNumber, type TemperatureUnit, writeTemperature } from './displayUnits';
 import {
   cyclePath,
   domePath,
@@ -12,9 +12,9 @@ import {
   PH_FRAME,
   PH_HEIGHT,
   PH_WIDTH,
-  PRESSURE_MARKS_PA,
   phX,
   phY,
+  pressureMarks,
   type StatePoint,
 } from './phGeometry';
 import type { SaturationLine } from './saturation';
@@ -23,7 +23,7 @@ export interface PressureEnthalpyProps {
   readonly saturation: SaturationLine;
   /** Points 1 to 4 in the order of flow from the compressor's inlet. */
   readonly points: readonly StatePoint[];
-  readonly temperatureUnit: TemperatureUnit;
+  readonly units: DisplayUnits;
   /** The same points of a healthy car handled alike; none where that is not told. */
   readonly healthy?: readonly StatePoint[];
 }
@@ -31,15 +31,15 @@ export interface PressureEnthalpyProps {
 const BOTTOM = PH_HEIGHT - PH_FRAME.bottom;
 const RIGHT = PH_WIDTH - PH_FRAME.right;
 
-function Axes(): JSX.Element {
+function Axes(props: { readonly unit: DisplayUnits['pressure'] }): JSX.Element {
   return (
     <>
-      <For each={PRESSURE_MARKS_PA}>
-        {(pressure) => (
+      <For each={pressureMarks(props.unit)}>
+        {({ pressurePa, number }) => (
           <>
-            <path d={`M${PH_FRAME.left} ${phY(pressure)}H${RIGHT}`} class="c-gr" />
-            <text x={PH_FRAME.left - 7} y={phY(pressure) + 4} text-anchor="end" class="c-ax">
-              {String(pressure / 1000)}
+            <path d={`M${PH_FRAME.left} ${phY(pressurePa)}H${RIGHT}`} class="c-gr" />
+            <text x={PH_FRAME.left - 7} y={phY(pressurePa) + 4} text-anchor="end" class="c-ax">
+              {String(number)}
             </text>
           </>
         )}
@@ -58,7 +58,7 @@ function Axes(): JSX.Element {
         {word('instrument.diagram.enthalpy')}
       </text>
       <text x="6" y="15" class="c-ax">
-        {word('instrument.diagram.pressure', { unit: 'kPa' })}
+        {word('instrument.diagram.pressure', { unit: props.unit })}
       </text>
     </>
   );
@@ -128,8 +128,8 @@ export function PressureEnthalpy(props: PressureEnthalpyProps): JSX.Element {
       role="img"
       aria-label={word('instrument.diagram.label', { fluid: props.saturation.fluid })}
     >
-      <Axes />
-      <Dome saturation={props.saturation} unit={props.temperatureUnit} />
+      <Axes unit={props.units.pressure} />
+      <Dome saturation={props.saturation} unit={props.units.temperature} />
       <Show when={props.healthy?.length === 4 && props.healthy.every(isKnown) && props.healthy}>
         {(points) => <path d={cyclePath(points())} class="cycle-healthy" />}
       </Show>

@@ -45,9 +45,9 @@ export const inWords = (written: Written): string => `${written.number} ${writte
 /** What each dial can be read to, in its unit. */
 const DIAL_STEP = { low: { psi: 1, kPa: 5, bar: 0.1 }, high: { psi: 1, kPa: 10, bar: 0.1 } } as const;
 
-/** A gauge pressure as its dial is read; below zero a low dial in psi tells inches of mercury. */
+/** A gauge pressure as its dial is read; below zero in psi it is told in inches of mercury, on either side. */
 export function writePressure(gaugePressurePa: number, unit: PressureUnit, face: 'low' | 'high'): Written {
-  if (unit === 'psi' && face === 'low' && gaugePressurePa < -PA_PER_INCH_OF_MERCURY / 2) {
+  if (unit === 'psi' && gaugePressurePa < -PA_PER_INCH_OF_MERCURY / 2) {
     return {
       number: plainNumber(inchesOfVacuumFromGaugePa(gaugePressurePa)),
       unit: `${DISPLAY_UNITS.inHg.symbol} vac`,

@@ -33,8 +33,8 @@ export interface GaugeReading {
   readonly spoken: string;
 }
 
-/** Below this a high gauge rests on its stop (Pa). */
-const UNDER_PA = -10_000;
+/** A high gauge has no scale below zero: at it the needle rests on its stop, and it may be a vacuum (Pa). */
+const UNDER_PA = 0;
 const VACUUM_PA = -2_000;
 /** A loose gauge farther from zero than this holds pressure in its hose; nearer, it wants zeroing (Pa). */
 const ZEROING_PA = 40_000;
@@ -46,8 +46,8 @@ function stateOf(face: FaceKind, gaugePressurePa: number, coupling: Coupling): G
   if (Number.isNaN(gaugePressurePa)) return 'off';
   if (gaugePressurePa >= fullScalePa[face]) return 'over';
   if (coupling === 'loose') return 'loose';
-  if (face === 'high' && gaugePressurePa < UNDER_PA) return 'under';
   if (coupling === 'shut') return 'hose-only';
+  if (face === 'high' && gaugePressurePa <= UNDER_PA) return 'under';
   return face === 'low' && gaugePressurePa < VACUUM_PA ? 'vacuum' : 'live';
 }
 
@@ -103,9 +103,11 @@ export function readGauge(
   const number =
     state === 'off'
       ? word('instrument.nothing')
-      : state === 'over'
-        ? word('instrument.over', { number: end })
-        : written.number;
+      : state === 'under'
+        ? word('instrument.under', { number: written.number })
+        : state === 'over'
+          ? word('instrument.over', { number: end })
+          : written.number;
   const unit = state === 'off' || state === 'over' ? units.pressure : written.unit;
   const [other, short] = meaningOf(state, gaugePressurePa, face, units, line);
   const meaning = other === '' ? short : word('instrument.other', { reading: other, meaning: short });

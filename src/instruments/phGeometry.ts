@@ -4,13 +4,25 @@
  */
 import { scaleLinear, scaleLog } from 'd3-scale';
 import { curveLinear, line } from 'd3-shape';
+import { type PressureUnit, paPerUnit } from './displayUnits';
 import type { SaturationLine } from './saturation';
 
 export const PH_WIDTH = 560;
 export const PH_HEIGHT = 430;
 export const PH_FRAME = { left: 54, right: 16, top: 30, bottom: 46 } as const;
 
-export const PRESSURE_MARKS_PA = [100_000, 200_000, 500_000, 1_000_000, 2_000_000, 5_000_000] as const;
+const PRESSURE_MARKS: Readonly<Record<PressureUnit, readonly number[]>> = {
+  kPa: [100, 200, 500, 1000, 2000, 5000],
+  psi: [15, 30, 75, 150, 300, 700],
+  bar: [1, 2, 5, 10, 20, 50],
+};
+
+/** Round absolute pressures along the axis, in the unit and in Pa. */
+export const pressureMarks = (
+  unit: PressureUnit,
+): readonly { readonly pressurePa: number; readonly number: number }[] =>
+  PRESSURE_MARKS[unit].map((number) => ({ pressurePa: number * paPerUnit[unit], number }));
+
 export const ENTHALPY_MARKS_J_PER_KG = [
   150_000, 200_000, 250_000, 300_000, 350_000, 400_000, 450_000,
 ] as const;

@@ -47,11 +47,7 @@ export function MomentDiagram(props: {
   const points = (): StatePoint[] => pointsAt(props.debrief.data, props.seconds);
   return (
     <div class="moment">
-      <PressureEnthalpy
-        saturation={props.debrief.saturation}
-        points={points()}
-        temperatureUnit={props.debrief.units.temperature}
-      />
+      <PressureEnthalpy saturation={props.debrief.saturation} points={points()} units={props.debrief.units} />
       <PointTable points={points()} units={props.debrief.units} saturation={props.debrief.saturation} />
     </div>
   );

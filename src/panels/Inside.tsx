@@ -230,7 +230,7 @@ export function Inside(props: InsideProps): JSX.Element {
               <PressureEnthalpy
                 saturation={saturation()}
                 points={points()}
-                temperatureUnit={units().temperature}
+                units={units()}
                 healthy={healthy()}
               />
             </section>

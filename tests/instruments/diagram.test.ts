@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { saturationOf } from '../../src/app/saturationOf';
 import { foldedTime } from '../../src/instruments/foldedTime';
 import { coilPasses, phaseAt } from '../../src/instruments/loopPhases';
-import { cyclePath, domePath, isotherm, phX, phY } from '../../src/instruments/phGeometry';
+import { cyclePath, domePath, isotherm, phX, phY, pressureMarks } from '../../src/instruments/phGeometry';
 import { clusterPins } from '../../src/instruments/pinPlaces';
 
 const line = saturationOf('R-134a');
@@ -12,6 +12,16 @@ describe('the pressure-enthalpy diagram', () => {
     expect(phY(100_000) - phY(1_000_000)).toBeCloseTo(phY(200_000) - phY(2_000_000), 0);
     expect(phX(250_000) - phX(200_000)).toBeCloseTo(phX(450_000) - phX(400_000), 0);
     expect(phY(5_000_000)).toBeLessThan(phY(100_000));
+  });
+
+  test('has marks of its own for each unit, from the foot of the axis to its top', () => {
+    for (const unit of ['psi', 'kPa', 'bar'] as const) {
+      const places = pressureMarks(unit).map(({ pressurePa }) => phY(pressurePa));
+      expect([...places].sort((a, b) => b - a)).toEqual(places);
+      expect(Math.abs(places[0] - phY(100_000))).toBeLessThan(5);
+      expect(Math.abs(places[5] - phY(5_000_000))).toBeLessThan(5);
+    }
+    expect(pressureMarks('psi')[3].pressurePa).toBeCloseTo(150 * 6894.757, 0);
   });
 
   test('draws the dome from the liquid line over the top to the vapour line', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { saturationOf } from '../../src/app/saturationOf';
+import { writePressure } from '../../src/instruments/displayUnits';
 import { needleAngleDeg, readGauge } from '../../src/instruments/gaugeReading';
 
 const units = { pressure: 'psi', temperature: 'degC', mass: 'g' } as const;
@@ -44,6 +45,23 @@ describe('what a gauge says', () => {
       meaning: 'on its stop: close and look',
     });
     expect(readGauge('low', 1_000_000, units, line).number).toBe('>140');
+  });
+
+  test('a high gauge at the foot of its scale is below it: no boiling point, and none made up in a vacuum', () => {
+    for (const pa of [0, -70_000])
+      expect(readGauge('high', pa, units, line)).toMatchObject({
+        state: 'under',
+        number: '≤0',
+        meaning: 'below scale',
+        other: '',
+      });
+    expect(readGauge('high', 0, units, line, 'shut').state).toBe('hose-only');
+    expect(readGauge('high', 5_000, units, line).meaning).toContain('boils');
+  });
+
+  test('a pressure under the atmosphere is written alike on both sides', () => {
+    expect(writePressure(-100_000, 'psi', 'high')).toEqual(writePressure(-100_000, 'psi', 'low'));
+    expect(writePressure(-100_000, 'kPa', 'high')).toEqual(writePressure(-100_000, 'kPa', 'low'));
   });
 
   test('a loose hose has no boiling point, and says so when its needle stands beside zero', () => {

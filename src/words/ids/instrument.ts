@@ -9,6 +9,7 @@ export interface InstrumentWords {
   'instrument.vacuumUnit': never;
   'instrument.nothing': never;
   'instrument.over': 'number';
+  'instrument.under': 'number';
   'instrument.notCoupled': never;
   'instrument.loose': never;
   'instrument.notZeroed': never;
