@@ -4,7 +4,7 @@ import { vehicleIds, vehicleOf } from '../../loop/car/vehicles';
 import { isWordId, say } from '../../words/words';
 
 export const listFaults = () =>
-  faults.map(({ id, quantity, clearedBy, excludes, applies }) => ({
+  faults.map(({ id, quantity, usualSite, clearedBy, excludes, applies }) => ({
     id,
     title: spoken(`faults.${id}.title`, id),
     quantity: spoken(`faults.quantity.${quantity.name}`, quantity.name),
@@ -12,6 +12,7 @@ export const listFaults = () =>
     atSeverity0: quantity.at(0),
     atSeverity1: quantity.at(1),
     vehicles: vehicleIds.filter((vehicle) => applies(vehicleOf(vehicle))),
+    usualSite: usualSite ?? null,
     clearedBy,
     excludes,
   }));
