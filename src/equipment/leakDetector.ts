@@ -7,7 +7,7 @@
  *
  * Class: 4 g a year, the finest of the three that SAE J2791 and J2913 have (4, 7, 14 g). That it is met at 9.5 mm and
  * 75 mm/s is from memory. What a search is told to keep to (under 5 mm, 25 to 50 mm/s: SAE J1628, by tool manuals) then
- * hears 2.5 to 4.5 times as well as the class. Plume, air, fall, response and width are [guess].
+ * hears 2.1 to 4.2 times as well as the class. Plume, air, fall, response and width are [guess].
  *
  * It sets itself to the mean of the air it is in; what is left of gas in that air comes in wafts: up to a third of it is
  * heard, and it hears nothing under a tenth of it. One search in fifty ticks for no reason [guess]: repeat it.

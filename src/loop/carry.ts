@@ -3,7 +3,7 @@
  *
  *   foreign fluid   with the refrigerant, by its share of it (it counts in its mass)
  *   water           as vapour with the air, by its share of the gas; the rest with the refrigerant, at most 2 %
- *   oil, sealant    with liquid, by kg on a kg of liquid, at most 0.3; never with vapour
+ *   oil, sealant    with liquid, by kg on a kg of liquid, at most 0.3; with vapour only to the room, oil, 30 g a kg (mist)
  *
  * Through a compressor oil goes by its own law (compressorOil.ts). Nobody gives more than there is. All shares that are
  * not by mixing are [guess].
@@ -15,6 +15,7 @@ import { TOTAL } from './networkNumbers';
 
 const MOST_DISSOLVED_WATER = 0.02;
 const MOST_ON_LIQUID = 0.3;
+const MIST_WITH_VAPOUR = 0.03;
 
 /** From `giver` to `taker`: kg, none negative. `airKg` has water vapour in it. */
 export function carry(
@@ -48,10 +49,15 @@ export function carry(
     carryOil(core, giver, taker, massKg);
     return;
   }
-  const liquid = n.liquid[giver];
-  if (liquidKg <= 0 || liquid <= 0) return;
-  carryOnLiquid(core, OIL, giver, taker, liquidKg);
-  carryOnLiquid(core, SEALANT, giver, taker, liquidKg);
+  const oil = core.speciesSource[OIL];
+  const before = oil[giver];
+  if (liquidKg > 0 && n.liquid[giver] > 0) {
+    carryOnLiquid(core, OIL, giver, taker, liquidKg);
+    carryOnLiquid(core, SEALANT, giver, taker, liquidKg);
+  }
+  if (taker !== 0) return;
+  if (massKg > liquidKg) move(core, OIL, giver, taker, MIST_WITH_VAPOUR * (massKg - liquidKg));
+  n.linkOil[l] += before - oil[giver];
 }
 
 function carryWater(

@@ -101,7 +101,7 @@ function structureOf(
       numbers.speed[slot] = 0;
       numbers.stroke[slot] = 1;
       numbers.reedLeak[slot] = numbers.shaftHeat[slot] = 0;
-      numbers.linkFlow[slot] = numbers.linkLiquid[slot] = numbers.linkWork[slot] = 0;
+      numbers.linkFlow[slot] = numbers.linkLiquid[slot] = numbers.linkWork[slot] = numbers.linkOil[slot] = 0;
       numbers.memory.fill(0, 3 * slot, 3 * slot + 3);
       fitMeter(numbers, slot);
       refreshOwners(core);
@@ -212,6 +212,7 @@ function readingsOf(
     cellCount: (vessel) => plan.cellCount[vessel],
     pressurePa: (vessel) => totalPressurePa(core, vessel),
     refrigerantPressurePa: (vessel) => numbers.pressure[vessel],
+    airPressurePa: (vessel) => numbers.airPressure[vessel],
     massKg: (vessel, species) => massIn(core, vessel, SPECIES.indexOf(species)),
     chargeKg: (vessel) => massIn(core, vessel, 0) + massIn(core, vessel, FOREIGN),
     contentKg: (vessel) =>
@@ -231,6 +232,7 @@ function readingsOf(
     massFlowKgPerS: (link) => numbers.linkFlow[link],
     liquidFlowKgPerS: (link) => numbers.linkLiquid[link],
     workW: (link) => numbers.linkWork[link],
+    oilVentedKg: (link) => numbers.linkOil[link],
     linkMemory: (link, index) => numbers.memory[3 * link + index],
     meter: (link, name) => numbers.meter[METER_NUMBERS * link + METER[name]],
     portEnthalpyJPerKg(port) {

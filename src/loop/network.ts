@@ -116,6 +116,8 @@ export interface Network {
   /** null where no foreign fluid has been named. */
   foreign(): ForeignId | null;
   /** Of the oil, what is in the compressor at the end of the vessel. */
+  /** Of air and water vapour together. */
+  airPressurePa(vessel: VesselIndex): number;
   sumpOilKg(vessel: VesselIndex): number;
   /** mg of water that goes with a kg of its refrigerant, dissolved or free; what a desiccant holds is not in it. */
   waterMgPerKg(vessel: VesselIndex): number;
@@ -138,7 +140,9 @@ export interface Network {
   liquidFlowKgPerS(link: LinkIndex): number;
   /** Shaft work of a compressor, W, friction included. */
   workW(link: LinkIndex): number;
-  /** A link's own memory: expansion valve 0 bulb K, 1 lift; compressor 0 liquid taken in, kg; relief 0 open. */
+  /** Oil that went to the room along with it in the last step, kg. */
+  oilVentedKg(link: LinkIndex): number;
+  /** A link's own memory: expansion valve 0 bulb K, 1 lift; compressor 0 liquid taken in, kg, 1 drawn in, kg/s; relief 0 open. */
   linkMemory(link: LinkIndex, index: 0 | 1 | 2): number;
   /** Of a metering device: what faults left of it, the line before it, its bulb, the ice in it. */
   meter(link: LinkIndex, name: MeterName): number;

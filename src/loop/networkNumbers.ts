@@ -89,6 +89,8 @@ export interface NetworkNumbers {
   readonly linkFlow: Float64Array;
   readonly linkLiquid: Float64Array;
   readonly linkWork: Float64Array;
+  /** Oil that went to the room along with it in the last step, kg. */
+  readonly linkOil: Float64Array;
   /** Compressors only: share of the full stroke, leak through the reeds over their own, kg/s per Pa, and heat at the shaft, W. */
   readonly stroke: Float64Array;
   readonly reedLeak: Float64Array;
@@ -103,7 +105,7 @@ export interface NetworkNumbers {
 export function createNumbers(): NetworkNumbers {
   const { vessels, cells, links } = CAPACITY;
   const length =
-    21 * vessels + 11 * cells + (8 + LINK_MEMORY + METER_NUMBERS) * links + TOTAL.count + RESERVE;
+    21 * vessels + 11 * cells + (9 + LINK_MEMORY + METER_NUMBERS) * links + TOTAL.count + RESERVE;
   const state = new Float64Array(length);
   let used = 0;
   const take = (count: number): Float64Array => {
@@ -145,6 +147,7 @@ export function createNumbers(): NetworkNumbers {
     linkFlow: take(links),
     linkLiquid: take(links),
     linkWork: take(links),
+    linkOil: take(links),
     stroke: take(links),
     reedLeak: take(links),
     shaftHeat: take(links),

@@ -1,34 +1,39 @@
 /**
  * Gas that comes out at a place, m3/s at the room's pressure: refrigerant as the network let it out, and air or nitrogen
- * by the law of a choked opening, Y sqrt(2 rho x p) with x = 0.5, Y = 2/3, weighed by its share of the pressure.
+ * by the law of the opening, weighed by its share of the pressure. A mole of any gas has the same room.
  */
-import type { RefrigerantId } from '../refrigerant/refrigerant';
+import { FOREIGN_KG_PER_MOL } from '../loop/foreignFluid';
+import { valveFlow } from '../loop/valveFlow';
 import type { PlantParts } from './assemblePlant';
 import { AIR_J_PER_KG_K } from './benchVessels';
 import { leakFlowKgPerS } from './leakFlow';
 
-const MOLAR_M3 = 0.0245;
-const KG_PER_MOL: Readonly<Record<RefrigerantId, number>> = {
-  'R-134a': 0.10203,
-  'R-12': 0.12091,
-  'R-1234yf': 0.11404,
-};
+const GAS_J_PER_MOL_K = 8.314462618;
 
 export function gasFlowM3PerS(parts: PlantParts, place: string): number {
   const { network } = parts.car;
   const link = network.linkNamed(`leak:${place}`);
   const spec = network.structure().links.find(({ slot }) => slot === link)?.spec;
   if (spec?.kind !== 'valve' || isSealed(parts, place)) return 0;
-  const { options } = parts;
-  const room = options.weather;
-  const inside = network.pressurePa(spec.from.vessel);
-  const airPa = inside - network.refrigerantPressurePa(spec.from.vessel);
-  const isChoked = inside > 2 * room.pressurePa;
+  const { vessel } = spec.from;
+  const room = parts.options.weather;
+  const inside = network.pressurePa(vessel);
+  const airShare = network.airPressurePa(vessel) / inside;
   const rho = inside / (AIR_J_PER_KG_K * room.temperatureK);
-  const airKg = isChoked ? spec.areaM2 * (2 / 3) * Math.sqrt(rho * inside) * (airPa / inside) : 0;
+  const airKg = airShare * valveFlow(spec.areaM2, inside, room.pressurePa, rho, 1, 0, inside);
   const airM3 = (airKg * AIR_J_PER_KG_K * room.temperatureK) / room.pressurePa;
-  const gasKg = Math.max(0, leakFlowKgPerS(parts.car, place));
-  return airM3 + (gasKg * MOLAR_M3) / KG_PER_MOL[options.refrigerant];
+  const gasMol = Math.max(0, leakFlowKgPerS(parts.car, place)) / kgPerMol(network, vessel);
+  return airM3 + (gasMol * GAS_J_PER_MOL_K * room.temperatureK) / room.pressurePa;
+}
+
+/** Of what is in a vessel: the loop's own refrigerant, and what is mixed with it. */
+function kgPerMol(network: PlantParts['car']['network'], vessel: number): number {
+  const own = FOREIGN_KG_PER_MOL[network.refrigerantId];
+  const foreign = network.foreign();
+  const foreignKg = foreign ? network.massKg(vessel, 'foreign') : 0;
+  if (!foreign || foreignKg <= 0) return own;
+  const ownKg = network.massKg(vessel, 'refrigerant');
+  return (ownKg + foreignKg) / (ownKg / own + foreignKg / FOREIGN_KG_PER_MOL[foreign]);
 }
 
 /** A service port under its cap or a coupler. */

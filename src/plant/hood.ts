@@ -1,4 +1,4 @@
-/** Under a hood that is shut no hand does anything in the bay. */
+/** Under a hood that is shut no hand does anything in the bay; what sits in the cabin is reached from there. */
 import { CASE_OPENINGS } from './caseOpenings';
 import type { Command, CommandId, Outcome } from './commandSpecs';
 import type { Desk } from './desk';
@@ -20,7 +20,11 @@ const IN_THE_BAY: ReadonlySet<CommandId> = new Set<CommandId>([
   ...(['open-loop', 'close-loop', 'replace', 'clean'] as const),
 ]);
 
+/** Parts got at from the seats. */
+const IN_THE_CABIN: ReadonlySet<string> = new Set(['cabin-filter', 'blower', 'blend-door']);
+
 export function shutHood({ search }: Desk, command: Command): Outcome | null {
   if (search.hoodOpen || !IN_THE_BAY.has(command.do)) return null;
-  return String(command.at) in CASE_OPENINGS ? null : refuse('hoodShut');
+  const place = String(command.at ?? command.part);
+  return place in CASE_OPENINGS || IN_THE_CABIN.has(place) ? null : refuse('hoodShut');
 }

@@ -8,6 +8,7 @@ import type { PlantParts } from './assemblePlant';
 import type { PlantEvent } from './commandSpecs';
 import { letGo } from './commands/connect';
 import type { HoseOnDesk } from './desk';
+import { heedCaps } from './heedCaps';
 import type { Rig, RigHose } from './rig';
 import { fanTurning } from './turning';
 
@@ -35,6 +36,7 @@ function heed(rig: Rig, parts: PlantParts, hose: RigHose, state: HoseOnDesk, eve
   const id: HoseId = hose.spec.id;
   letGo(rig, hose, state);
   state.caught = true;
+  heedCaps(parts);
   events.push({ id: 'hose-caught', subject: id, quantity: heldKg, unit: 'kg' });
 }
 

@@ -7,11 +7,12 @@
  */
 
 import { EXCHANGE_M3_PER_S, LEVEL_PA } from '../equipment/openJoint';
-import { DYE_ROUND_S, OIL_WITH_REFRIGERANT } from '../equipment/soapAndDye';
+import { DYE_ROUND_S } from '../equipment/soapAndDye';
 import type { LeakPlace } from '../faults/leakPlaces';
 import type { PlantParts } from './assemblePlant';
 import { AIR_J_PER_KG_K } from './benchVessels';
 import { leakFlowKgPerS } from './leakFlow';
+import { STEP_S } from './stepTime';
 import { SEARCH } from './tally';
 import { hubTurning } from './turning';
 
@@ -46,9 +47,11 @@ function keepDye({ car, tally, places }: PlantParts): void {
   if (hubTurning(car)) tally[SEARCH.dyeRound] += (1 - tally[SEARCH.dyeRound]) / DYE_ROUND_S;
   const oilKg = network.massKg(loop.low, 'oil') + network.massKg(loop.high, 'oil');
   if (oilKg <= 0) return;
-  const inFlow = ((OIL_WITH_REFRIGERANT * tally[SEARCH.dyeKg]) / oilKg) * tally[SEARCH.dyeRound];
+  const inOil = (tally[SEARCH.dyeKg] / oilKg) * tally[SEARCH.dyeRound];
   places.forEach(({ id }, index) => {
-    const out = Math.max(0, leakFlowKgPerS(car, id)) * inFlow;
+    const link = network.linkNamed(`leak:${id}`);
+    if (link < 0) return;
+    const out = (network.oilVentedKg(link) / STEP_S) * inOil;
     tally[SEARCH.dyeOut + index] += out;
     tally[SEARCH.dyeKg] -= out;
   });

@@ -2,10 +2,10 @@
  * What a person has taken in: a reading noted on the card, or a look at a part that turns or stands. Made from a record,
  * which holds what the instruments of that seed showed.
  *
- * A channel counts again only after something could have changed: a command to the car, the connections, the can or the
- * card's repairs in between, or two minutes (a loop settles within a few). A probe in another place is another channel.
+ * A channel counts again only after something could have changed: a command to the car, the connections, the can, the
+ * opened loop or the card's repairs in between, or two minutes (a loop settles within a few). A probe in another place is another channel.
  */
-import { commandSpecs } from '../plant/commandSpecs';
+import { type CommandId, commandSpecs } from '../plant/commandSpecs';
 import { CHANNELS, type Channel } from '../plant/panel';
 import { STEP_S } from '../plant/stepTime';
 import { type RecordedAction, type SessionRecord, valueAt } from '../session/record/record';
@@ -39,6 +39,8 @@ export type Observation = Reading | Look;
 
 const SETTLE_STEPS = 120 / STEP_S;
 const CHANGING: ReadonlySet<string> = new Set(['car', 'connect', 'charge', 'service', 'card']);
+/** Of the search, what acts on the loop; looking for a leak changes nothing. */
+const CHANGING_COMMANDS: ReadonlySet<string> = new Set(['open-loop', 'close-loop', 'inject-dye']);
 
 /** In the order they were taken. */
 export function observationsOf(record: SessionRecord): readonly Observation[] {
@@ -48,7 +50,7 @@ export function observationsOf(record: SessionRecord): readonly Observation[] {
   const found: Observation[] = [];
   for (const action of record.actions) {
     const { command, step } = action;
-    if (CHANGING.has(commandSpecs[command.do].group)) lastStep.clear();
+    if (isChanging(command.do)) lastStep.clear();
     if (command.do === 'probe-air') probes.air = String(command.at);
     if (command.do === 'probe-line') probes.line = String(command.at);
     if (command.do === 'zero') zeroed.add(`${command.gauge}-gauge`);
@@ -61,6 +63,9 @@ export function observationsOf(record: SessionRecord): readonly Observation[] {
   }
   return found;
 }
+
+const isChanging = (id: CommandId): boolean =>
+  CHANGING.has(commandSpecs[id].group) || CHANGING_COMMANDS.has(id);
 
 type Seen = Omit<Reading, 'counts'> | Omit<Look, 'counts'>;
 

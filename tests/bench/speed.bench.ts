@@ -77,7 +77,7 @@ function plantStep(besides: readonly string[]): Timing {
   const plant = buildPlant({
     vehicleId: 'sedan',
     refrigerant: 'R-134a',
-    chargeKg: 0.8,
+    chargeKg: 0.72,
     start: 'equalised',
     weather: { temperatureK: 305.15, relativeHumidity: 0.5, pressurePa: 101_325 },
     faults: [],

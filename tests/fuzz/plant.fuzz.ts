@@ -7,5 +7,5 @@ export function plants(
   seed: number,
   only?: number,
 ): FuzzReport | { lines: readonly string[] } {
-  return only === undefined ? fuzzDeck(steps, seed) : replayPlant(seed, only);
+  return only === undefined ? fuzzDeck(steps, seed) : replayPlant(steps, seed, only);
 }

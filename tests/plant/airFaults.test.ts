@@ -14,7 +14,7 @@ function running(vehicleId: string, id?: string, severity = 1): Plant {
   const plant = buildPlant({
     vehicleId,
     refrigerant: 'R-134a',
-    chargeKg: vehicleId === 'sedan' ? 0.88 : 0.48,
+    chargeKg: vehicleId === 'sedan' ? 0.72 : 0.48,
     start: 'equalised',
     weather: { temperatureK: 305.15, relativeHumidity: 0.5, pressurePa: 101_325 },
     faults: id === undefined ? [] : [{ id, severity, onsetStep: 0 }],

@@ -6,7 +6,7 @@ import type { Plant } from '../../src/plant/plantPort';
 const SEDAN: PlantOptions = {
   vehicleId: 'sedan',
   refrigerant: 'R-134a',
-  chargeKg: 0.88,
+  chargeKg: 0.72,
   start: 'equalised',
   weather: { temperatureK: 305.15, relativeHumidity: 0.5, pressurePa: 101_325 },
   faults: [],

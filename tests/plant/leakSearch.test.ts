@@ -3,14 +3,19 @@
  * Classes of detectors: SAE J2791. Probe under 5 mm off at 25 to 50 mm/s: SAE J1628, by tool manuals.
  */
 import { describe, expect, it } from 'vitest';
+import { assemblePlant, type PlantParts } from '../../src/plant/assemblePlant';
 import { buildPlant, type HiddenFault, type PlantOptions } from '../../src/plant/buildPlant';
 import type { Command, PlantEvent } from '../../src/plant/commandSpecs';
+import { makeExecutive } from '../../src/plant/executive';
+import { gasFlowM3PerS } from '../../src/plant/gasFlow';
+import { leakFlowKgPerS } from '../../src/plant/leakFlow';
 import type { Plant } from '../../src/plant/plantPort';
+import { SEARCH } from '../../src/plant/tally';
 
 const SEDAN: PlantOptions = {
   vehicleId: 'sedan',
   refrigerant: 'R-134a',
-  chargeKg: 0.88,
+  chargeKg: 0.72,
   start: 'equalised',
   weather: { temperatureK: 298.15, relativeHumidity: 0.5, pressurePa: 101_325 },
   faults: [],
@@ -130,7 +135,67 @@ describe('soap', () => {
   });
 });
 
+/** A car with a leak, its parts at hand. */
+function opened(over: Partial<PlantOptions>): { parts: PlantParts; plant: Plant } {
+  const parts = assemblePlant({ ...SEDAN, ...over });
+  return { parts, plant: makeExecutive(parts) };
+}
+
+describe('gas at a leak', () => {
+  it.each([1.3, 1.8, 4])('of nitrogen at %d bar absolute is what the loop loses', (bar) => {
+    const faults = [{ id: 'leak', severity: 0.05, onsetStep: 0, site: 'suction' }];
+    const { parts, plant } = opened({ faults, start: 'evacuated', chargeKg: 0 });
+    const { network, loop } = parts.car;
+    for (const vessel of [loop.low, loop.high]) {
+      const kgPerPa = 1 / (287 * 298.15);
+      const volumeM3 = network
+        .structure()
+        .vessels.filter(({ slot }) => slot === vessel)
+        .flatMap(({ spec }) => spec.cells)
+        .reduce((sum, { volumeM3 }) => sum + volumeM3, 0);
+      network.bringIn(vessel, 'air', bar * 1e5 * volumeM3 * kgPerPa);
+    }
+    run(plant, 2);
+    const before = network.massKg(loop.low, 'air') + network.massKg(loop.high, 'air');
+    const m3PerS = gasFlowM3PerS(parts, 'suction');
+    run(plant, 2);
+    const lostKg = before - network.massKg(loop.low, 'air') - network.massKg(loop.high, 'air');
+    expect(lostKg).toBeGreaterThan(0);
+    expect((m3PerS * 2 * 1.184) / lostKg).toBeCloseTo(1, 1);
+  });
+
+  it('has the moles of what is in the loop, not of what was ordered', () => {
+    const leak = { id: 'leak', severity: 0.05, onsetStep: 0, site: 'suction' };
+    const { parts, plant } = opened({
+      faults: [leak, { id: 'wrong-refrigerant', severity: 1, onsetStep: 0 }],
+    });
+    run(plant, 1);
+    // R-12, 120.9 g/mol; 8.314 J/(mol K) at 25 °C and 101,325 Pa is 0.02446 m3/mol
+    expect(gasFlowM3PerS(parts, 'suction')).toBeCloseTo(
+      (leakFlowKgPerS(parts.car, 'suction') / 0.1209) * 0.02446,
+      8,
+    );
+    expect(parts.car.network.refrigerantId).toBe('R-12');
+  });
+});
+
 describe('dye', () => {
+  it('leaves with the oil and in its measure, gas or liquid', () => {
+    for (const site of ['discharge', 'liquid']) {
+      const { parts, plant } = opened({ faults: [{ id: 'leak-hose', severity: 1, onsetStep: 0, site }] });
+      const { network, loop } = parts.car;
+      give(plant, { do: 'engine', rpm: 1500 }, { do: 'ac', to: 'on' }, { do: 'blower', speed: 4 });
+      run(plant, 60);
+      const oilKg = network.massKg(loop.low, 'oil') + network.massKg(loop.high, 'oil');
+      Object.assign(parts.tally, { [SEARCH.dyeKg]: 0.01, [SEARCH.dyeRound]: 1 });
+      const before = network.books().ventedKg.oil;
+      run(plant, 60);
+      const oilOut = network.books().ventedKg.oil - before;
+      expect(oilOut).toBeGreaterThan(1e-8);
+      expect((0.01 - parts.tally[SEARCH.dyeKg]) / 0.01 / (oilOut / oilKg)).toBeCloseTo(1, 1);
+    }
+  });
+
   it('glows where refrigerant leaves once it has gone round with the oil, and nowhere else', () => {
     const plant = withFault('leak-hose', 1, 'discharge');
     const glow = (at: string): boolean =>
@@ -173,5 +238,12 @@ describe('the hood', () => {
     });
     expect(plant.apply({ do: 'cap', port: 'port-a', to: 'off' })).toMatchObject({ ok: false });
     give(plant, { do: 'hood', to: 'open' }, { do: 'cap', port: 'port-a', to: 'off' });
+  });
+
+  it('shut does not keep them from what sits in the cabin', () => {
+    const plant = buildPlant(SEDAN);
+    give(plant, { do: 'hood', to: 'shut' });
+    for (const part of ['cabin-filter', 'blower', 'blend-door']) give(plant, { do: 'replace', part });
+    expect(plant.apply({ do: 'replace', part: 'fan-relay' })).toMatchObject({ reason: 'refusal.hoodShut' });
   });
 });

@@ -47,6 +47,22 @@ describe('a full loop undone', () => {
   });
 });
 
+describe('a mixed loop undone', () => {
+  it('has both fluids in the books', () => {
+    const plant = buildPlant({
+      ...HATCHBACK,
+      faults: [{ id: 'mixed-refrigerant', severity: 0.5, onsetStep: 0 }],
+    });
+    const held = plant.books().refrigerantKg;
+    give(plant, { do: 'open-loop', part: 'drier' });
+    run(plant, 20);
+    const { ventedKg, refrigerantKg } = plant.books();
+    expect(ventedKg).toBeCloseTo(value(plant, 'vented.kg'), 12);
+    expect(ventedKg + refrigerantKg).toBeCloseTo(held, 9);
+    expect(ventedKg).toBeGreaterThan(value(plant, 'vented.openedKg') - 1e-9);
+  });
+});
+
 describe('an empty loop undone', () => {
   const EMPTY: PlantOptions = { ...HATCHBACK, chargeKg: 0, start: 'evacuated' };
   const evacuated = (): Plant => buildPlant(EMPTY);

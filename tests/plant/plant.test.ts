@@ -152,6 +152,23 @@ describe('a snapshot', () => {
   });
 });
 
+describe('a snapshot after a hose was torn off a core that weeps', () => {
+  it('goes on as the plant did: the core weeps from the step the hose went', () => {
+    const faults = [{ id: 'leak-core', severity: 0.9, onsetStep: 0, site: LOW }];
+    const plant = buildPlant({ ...HATCH, faults });
+    const route = 'side-middle,belt,side-middle,fender,mat';
+    give(plant, { do: 'cap', port: LOW, to: 'off' }, { do: 'couple', hose: 'charging', port: LOW, route });
+    give(plant, { do: 'engine', rpm: 900 });
+    expect(run(plant, 0.52)).toContain('hose-caught');
+    const kept = plant.snapshot();
+    run(plant, 0.2);
+    const hash = plant.stateHash();
+    plant.restore(kept);
+    run(plant, 0.2);
+    expect(plant.stateHash()).toBe(hash);
+  });
+});
+
 describe('a cue', () => {
   it('is no thermometer: frost, dew and level come in eighths', () => {
     const plant = buildPlant(HATCH);

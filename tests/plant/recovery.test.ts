@@ -65,8 +65,38 @@ describe('a recovery machine', () => {
 
   it('switches itself off when its tank is four fifths full, and does not start again', () => {
     const bench = recovering('hatchback', 22);
-    Object.assign(bench.parts.car.network, { liquidShare: () => 0.81 });
-    expect(bench.run(1)).toEqual(['tank-filled', `device-stopped:${MACHINE}`]);
+    const { network } = bench.parts.car;
+    const tank = bench.parts.toolVessels.recoveryTank;
+    const share = (): number => network.liquidShare(tank, 0);
+    const warmK = 318.15;
+    const other = network.addVessel(
+      {
+        id: 'another tank',
+        cells: [
+          {
+            id: 'body',
+            kind: 'pot',
+            volumeM3: 0.02,
+            wallHeatCapacityJPerK: 4000,
+            insideWPerK: [200, 20, 200],
+            outsideWPerK: 0,
+            outletHeight: 0,
+          },
+        ],
+      },
+      { temperatureK: warmK, refrigerantKg: 18 },
+    );
+    const [from, to] = [other, tank].map((vessel) => ({ vessel, cell: 0, height: 'bottom' as const }));
+    network.addLink({ kind: 'valve', id: 'filling', from, to, areaM2: 5e-5, opening: 1 });
+    const events: string[] = [];
+    for (let s = 0; s < 600 && bench.value(`device.${MACHINE}.running`) === 1; s++)
+      events.push(...bench.run(1));
+    expect(share()).toBeGreaterThan(0.8);
+    expect(share()).toBeLessThan(0.82);
+    expect(events.filter((id) => !id.startsWith('refrigerant'))).toEqual([
+      'tank-filled',
+      `device-stopped:${MACHINE}`,
+    ]);
     const again = bench.plant.apply({ do: 'run', device: MACHINE, to: 'on' });
     expect(again).toMatchObject({ ok: false, reason: 'refusal.tankFull' });
     expect(bench.value('recoveryTank.full')).toBe(1);

@@ -53,6 +53,9 @@ const connected: readonly PlanLine[] = [
   'probe-air centre-vent',
 ];
 
+/** Gauges on, nothing running. */
+export const atRest: readonly PlanLine[] = [...connected, { 'run-on': '10 s' }];
+
 /** Gauges at rest and after two minutes' running, and looks, `readings` being taken while it runs. */
 export const runAndRead = (...readings: readonly PlanLine[]): readonly PlanLine[] => [
   ...connected,

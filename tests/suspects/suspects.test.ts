@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { PlanLine } from '../../shared/schema/plan';
 import { faultsFor } from '../../src/faults/registry';
 import { vehicleIds, vehicleOf } from '../../src/loop/car/vehicles';
 import { NOTHING_WRONG } from '../../src/plant/faultBook';
@@ -8,7 +9,7 @@ import { buildGhost, type Ghost } from '../../src/suspects/ghost';
 import { variance } from '../../src/suspects/likelihood';
 import { observationsOf } from '../../src/suspects/observation';
 import { type Suspects, suspectsAt, suspectsOf } from '../../src/suspects/suspects';
-import { atTheLights, everyReading, type Lived, live, runAndRead, withFault } from './sessions';
+import { atRest, atTheLights, everyReading, type Lived, live, runAndRead, withFault } from './sessions';
 
 const last = ({ after, prior }: Suspects) => after.at(-1)?.posterior ?? prior;
 
@@ -108,6 +109,18 @@ describe('a sound car', () => {
     const again = suspectsOf(twice.record, twice.options, WORST);
     expect(again.after.slice(-3).map(({ seen }) => seen.counts)).toEqual([false, false, false]);
     expect(last(again)).toEqual(last(suspectsOf(sound.record, sound.options, WORST)));
+  });
+
+  test('a reading counts again once the loop has been undone', () => {
+    const counts = (...between: readonly PlanLine[]) => {
+      const note = 'note-reading low-gauge';
+      const { record } = live(withFault(null), [...atRest, note, ...between, note]);
+      return observationsOf(record)
+        .filter(({ channel }) => channel === 'low-gauge')
+        .map((seen) => seen.counts);
+    };
+    expect(counts()).toEqual([true, false]);
+    expect(counts('open-loop suction')).toEqual([true, true]);
   });
 
   test('the same log gives the same bits', () => {

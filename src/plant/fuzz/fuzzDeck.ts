@@ -8,7 +8,7 @@ import { PLANT_STATES, type PlantState } from './plantStates';
 
 /** Long enough for a car to come to rest; shorter where otherwise not every pair would have its turn. */
 const LONGEST = 3000;
-const SHORTEST = 300;
+const SHORTEST = 250;
 
 export interface FuzzReport {
   readonly steps: number;
@@ -48,7 +48,8 @@ export function fuzzDeck(steps: number, seed: number): FuzzReport {
   while (sum.steps < steps) {
     const index = sum.plants++;
     const one = fuzzCase(pairs, seed, index);
-    const run = guarded(() => fuzzPlant(one, Math.min(each, steps - sum.steps), [seed, index], coverage));
+    const length = Math.min(each, steps - sum.steps);
+    const run = guarded(() => fuzzPlant(one, length, [seed, index], coverage));
     sum.steps += Math.max(1, run.steps);
     sum.done += run.done;
     sum.refused += run.refused;
@@ -56,7 +57,7 @@ export function fuzzDeck(steps: number, seed: number): FuzzReport {
     sum.massError = Math.max(sum.massError, run.massError);
     sum.energyError = Math.max(sum.energyError, run.energyError);
     if (run.finding === null) continue;
-    const replay = `--seed ${seed} --only ${index}`;
+    const replay = `--steps ${length} --seed ${seed} --only ${index}`;
     findings.push({ index, ...one.pair, what: run.finding, replay });
   }
   return {
@@ -70,14 +71,18 @@ export function fuzzDeck(steps: number, seed: number): FuzzReport {
   };
 }
 
-/** One plant of the deck alone, with everything that was done to it. */
-export function replayPlant(seed: number, index: number): { readonly lines: readonly string[] } {
+/** One plant of the deck alone, with everything that was done to it, as long as the deck played it. */
+export function replayPlant(
+  steps: number,
+  seed: number,
+  index: number,
+): { readonly lines: readonly string[] } {
   const one = fuzzCase(fuzzPairs(seed), seed, index);
   const lines = [JSON.stringify(one)];
   const hear = (step: number, command: Command, done: boolean): void => {
     lines.push(`${step} ${JSON.stringify(command)}${done ? '' : ' refused'}`);
   };
-  const run = guarded(() => fuzzPlant(one, LONGEST, [seed, index], noCoverage(), hear));
+  const run = guarded(() => fuzzPlant(one, Math.min(steps, LONGEST), [seed, index], noCoverage(), hear));
   lines.push(run.finding ?? 'nothing found');
   return { lines };
 }

@@ -31,7 +31,7 @@ export function truthSignals(parts: PlantParts): Signal[] {
     truth('cabin.temperatureK', 'K', () => car.number('cabinK')),
     truth('compressor.massFlowKgPerS', 'kg/s', () => network.massFlowKgPerS(loop.compressor)),
     truth('metering.massFlowKgPerS', 'kg/s', () => network.massFlowKgPerS(loop.metering)),
-    truth('capacityW', 'W', () => car.number('coilHeatW')),
+    truth('capacityW', 'W', () => readCar(car).capacityW),
     truth('condenserW', 'W', () => car.number('condenserHeatW')),
     truth('compressorW', 'W', () => readCar(car).compressorW),
     truth('compressor.liquidKg', 'kg', () => network.linkMemory(loop.compressor, 0)),
