@@ -188,7 +188,7 @@ const switches = z.strictObject({
     closes: quantity('gaugePressure'),
     area: quantity('area'),
   }),
-  /** On the compressor's body. */
+  /** On the compressor: feels its body or the gas that leaves, whichever is hotter. */
   thermal: z.strictObject({ opens: quantity('temperature'), closes: quantity('temperature') }),
 });
 

@@ -1,7 +1,8 @@
 /**
  * The fans' relay gets its signal late: they come on only when the high side is that much over where it should be, up to
- * 1.2 MPa [guess], so that the head saws up and down standing still. Any delay at all shows on a fan that should run with
- * the clutch: under 1.3 MPa it then stands. Signs: common trade expectation, no source.
+ * 1.2 MPa [guess], so that the head saws up and down standing still. From a quarter of that on, a fan that should run with
+ * the clutch stands under 1.3 MPa and that much more; with less delay it comes on lower, with none it always runs. Signs:
+ * common trade expectation, no source.
  */
 import type { Fault } from './fault';
 

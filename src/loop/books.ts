@@ -1,8 +1,9 @@
 /**
  * The books: what was brought in equals what is held plus what went to the room, for every species and for energy.
  * Energy stored is H - pV of every cell, walls, and what oil holds; the work of a vessel's stretching wall is stored too.
- * Air, water, oil and sealant carry no energy here (what water takes to boil is heat), and a foreign fluid that of the loop's own. An error is measured by what went through the books; in a car where next to
- * nothing moved, by what would warm it a kelvin.
+ * Air, water, oil and sealant carry no energy here (what water takes to boil is heat), and a foreign fluid that of the
+ * loop's own. An error is measured by what went through the books; in a car where next to nothing moved, by what would
+ * warm it a kelvin.
  */
 import { REFERENCE_PRESSURE_PA } from './march';
 import { FOREIGN } from './moveSpecies';

@@ -24,7 +24,10 @@ const SHORT_OF_RANGE_K = 5;
 const REED_GIVES_PA = 15_000;
 const REED_PASSES_KG_PER_S_PA = 2e-8;
 
-/** Books flow and work of a step; `numbers.linkWork` holds shaft power, W, memory the liquid taken in since the start. */
+/**
+ * Books flow and work of a step. `numbers.linkWork` holds shaft power, W; `linkFlow` what came through less what leaked
+ * back; memory the liquid taken in since the start, kg, and what the cylinders drew in this step, kg/s.
+ */
 export function stepCompressor(core: NetworkCore, l: number, spec: CompressorLink, dtS: number): void {
   const { numbers, links, plan, draw, compressor: at } = core;
   const from = links.fromVessel[l];
@@ -48,7 +51,7 @@ export function stepCompressor(core: NetworkCore, l: number, spec: CompressorLin
   const air = Math.min(at.flowKgPerS * at.airShare, (MOST_TAKEN * airLeftKg(core, from)) / dtS);
   const scale = given > 0 ? refrigerant / given : 1;
   bookWork(core, l, cell, at.gasWorkW * scale, at.bodyHeatW * scale, refrigerant, air, dtS);
-  numbers.linkFlow[l] = refrigerant;
+  numbers.linkFlow[l] = numbers.memory[3 * l + 1] = refrigerant;
   numbers.linkLiquid[l] = at.liquidKgPerS * scale;
   numbers.memory[3 * l] += numbers.linkLiquid[l] * dtS;
   const differencePa = at.dischargePa - at.suctionPa;
@@ -102,6 +105,7 @@ function leakBack(
   const refrigerant = Math.min(m * (1 - draw.airShare), MOST_LEAKED * draw.availableKg);
   const air = Math.min(m * draw.airShare, MOST_LEAKED * airLeftKg(core, to));
   bookLink(core, l, -refrigerant, draw.enthalpyJPerKg, -air);
+  numbers.linkFlow[l] -= refrigerant / dtS;
 }
 
 /** A low side that has warmed pushes gas through the reeds of a compressor, standing or not. */
@@ -113,4 +117,5 @@ function passForward(core: NetworkCore, l: number, differencePa: number, dtS: nu
   const refrigerant = Math.min(m * (1 - draw.airShare), MOST_LEAKED * draw.availableKg);
   const air = Math.min(m * draw.airShare, MOST_LEAKED * airLeftKg(core, from));
   bookLink(core, l, refrigerant, draw.enthalpyJPerKg, air);
+  numbers.linkFlow[l] += refrigerant / dtS;
 }

@@ -91,7 +91,7 @@ function structureOf(
       leaveVessel(plan, vessel);
       refreshOwners(core);
     },
-    bringIn: (vessel, species, kg) => bringIn(core, vessel, species, kg),
+    bringIn: (vessel, species, kg, oilAt) => bringIn(core, vessel, species, kg, oilAt),
     addLink(spec) {
       let slot = 0;
       while (slot < CAPACITY.links && plan.linkSpecs[slot]) slot++;

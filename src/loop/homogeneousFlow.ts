@@ -2,10 +2,10 @@
  * Most that a wide, short passage lets through while liquid flashes in it: homogeneous and in equilibrium, choked.
  *
  *   G = sqrt(G_s^2 + 2 (p - p_s) / v_l),   G_s = sqrt(p_s / v) (0.6055 + 0.1356 ln w - 0.0131 ln^2 w) / sqrt(w)
- *   w = x v_v / v + c T / (v p_s k^2),     k = d ln p / d ln T of saturation, about 7.5
+ *   w = x v_v / v + c T / (v p_s k^2),     k = d ln p / d ln T of saturation, 7.5
  *
- * The omega method (Leung 1986, coefficients from memory); T by p = pc exp(7 (1 - Tc / T)), good to a
- * kelvin or two; c [guess].
+ * The omega method (Leung 1986, coefficients from memory); T by p = pc exp(7 (1 - Tc / T)), good to a kelvin or two; by
+ * that line k is 7 Tc / T: for R-134a 8.1 at 50 degC, 7.5 at 76 degC, 7 where it ends; one k for all, and c, [guess].
  */
 import { ln } from '../numerics/ln';
 import type { MeteringInlet } from './meteringInlet';

@@ -59,8 +59,16 @@ export interface Network {
   addVessel(spec: VesselSpec, contents: Contents): VesselIndex;
   /** Removes it with its links; what it held leaves the books as taken away (not vented). */
   removeVessel(vessel: VesselIndex): void;
-  /** Air, water, oil or sealant from outside (negative: taken away); kg that came. Carries no energy. */
-  bringIn(vessel: VesselIndex, species: Exclude<Species, 'refrigerant' | 'foreign'>, kg: number): number;
+  /**
+   * Air, water, oil or sealant from outside (negative: taken away); kg that came. Carries no energy. Oil comes to and from
+   * the walls, or the compressor's sump.
+   */
+  bringIn(
+    vessel: VesselIndex,
+    species: Exclude<Species, 'refrigerant' | 'foreign'>,
+    kg: number,
+    oilAt?: 'walls' | 'sump',
+  ): number;
   addLink(spec: LinkSpec): LinkIndex;
   removeLink(link: LinkIndex): void;
   /** -1 when there is none. */
@@ -136,7 +144,7 @@ export interface Network {
   liquidShare(vessel: VesselIndex, cell: number): number;
   /** Refrigerant that went from `from` to `to` in the last step, kg/s. */
   massFlowKgPerS(link: LinkIndex): number;
-  /** Of that, the share that was liquid, 0..1. */
+  /** Liquid that went that way, kg/s. */
   liquidFlowKgPerS(link: LinkIndex): number;
   /** Shaft work of a compressor, W, friction included. */
   workW(link: LinkIndex): number;

@@ -84,14 +84,23 @@ describe('an empty loop undone', () => {
   });
 
   it('is undone before a part of it is changed, with the engine off, and the part takes its oil along', () => {
-    const plant = evacuated();
+    const parts = assemblePlant(EMPTY);
+    const plant = makeExecutive(parts);
     expect(plant.apply({ do: 'replace', part: 'drier' })).toMatchObject({ reason: 'refusal.loopShut' });
     give(plant, { do: 'engine', rpm: 900 });
     expect(plant.apply({ do: 'open-loop', part: 'drier' })).toMatchObject({ reason: 'refusal.engineRuns' });
     give(plant, { do: 'engine', rpm: 0 }, { do: 'open-loop', part: 'compressor' });
+    const { network, loop } = parts.car;
+    const onWalls = (): number => network.massKg(loop.low, 'oil') - network.sumpOilKg(loop.low);
+    const [stoodKg, wallsKg] = [network.sumpOilKg(loop.low), onWalls()];
     const oil = give(plant, { do: 'replace', part: 'compressor' }).find(({ id }) => id === 'oil-in-part');
-    expect(oil?.quantity).toBeGreaterThan(0.02);
-    expect(oil?.quantity).toBeLessThan(0.06);
+    expect(stoodKg).toBeGreaterThan(0.05);
+    expect(oil?.quantity).toBeCloseTo(stoodKg, 12);
+    expect(network.sumpOilKg(loop.low)).toBe(0);
+    expect(onWalls()).toBeCloseTo(wallsKg, 12);
+    give(plant, { do: 'open-loop', part: 'evaporator' }, { do: 'replace', part: 'evaporator' });
+    expect(onWalls()).toBeLessThan(wallsKg);
+    expect(plant.books().massErrorRelative).toBeLessThan(1e-12);
     expect(plant.apply({ do: 'replace', part: 'fan' }).ok).toBe(true);
   });
 

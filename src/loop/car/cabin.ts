@@ -1,7 +1,7 @@
 /**
  * The cabin: well mixed air with humidity, and an interior that stores heat. Windows open exchange a flow of outside
- * air; shut, a little leaks; both go with the density of the air. The sun warms mostly the interior. One person gives 80 W and 50 g of water an hour. A rear unit takes its air from the cabin and
- * gives it back.
+ * air; shut, a little leaks; both go with the pressure of the air. The sun warms mostly the interior. One person gives
+ * 80 W and 50 g of water an hour. A rear unit takes its air from the cabin and gives it back.
  */
 import { AT } from './carNumbers';
 import type { VehicleData } from './vehicles';

@@ -171,7 +171,7 @@ export const EDITS = {
   filterHealth: { sound: 1, worst: 0.02, meet: 'product' },
   blowerHealth: { sound: 1, worst: 0, meet: 'product' },
   meteringHealth: { sound: 1, worst: 0.01, meet: 'product' },
-  /** Area of the orifice tube over its own: 1 sound, above it is a larger tube. */
+  /** Area of the metering device over its own, tube or valve: 1 sound, above it is a larger one. */
   meteringArea: { sound: 1, worst: 8, meet: 'product' },
   bulbCharge: { sound: 1, worst: 0, meet: 'product' },
   pumpingHealth: { sound: 1, worst: 0, meet: 'product' },

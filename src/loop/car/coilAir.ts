@@ -3,9 +3,10 @@
  *
  *   each cell: sensible as on the condenser; water eps m (w_in - w_sat(T_wall)), same eps (Lewis number 1)
  *
- * The blower moves a volume, so its kg/s go with the density of the outside air. A cell keeps some water and drains the
- * rest; dry air takes kept water back. Under 0 degC water turns to frost with its heat of fusion; frost chokes the air,
- * flow / (1 + (frost / 0.35 kg)^2) [guess], and melts as the wall warms.
+ * The blower moves a volume, so its kg/s go with the pressure of the outside air; how dense its temperature makes it is
+ * left out (from -10 to 50 degC that would be 20 %). A cell keeps some water and drains the rest; dry air takes kept water
+ * back. Under 0 degC water turns to frost with its heat of fusion; frost chokes the air, flow / (1 + (frost / 0.35 kg)^2)
+ * [guess], and melts as the wall warms.
  */
 
 import { fastSaturationHumidityRatio } from '../../air/saturationTable';

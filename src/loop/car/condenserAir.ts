@@ -4,8 +4,9 @@
  *   each cell: Q = eps m cp (T_wall - T_in) / n,  eps = 1 - exp(-UA / (m cp)),  UA ~ m^0.56 (9/16)
  *   T_in = T_ambient + r / (1 + v / 4) (T_out - T_ambient)
  *
- * Fans and wind move volumes, so their kg/s go with the density of the outside air. Standing with no fan, only a little air rises through it, warmed by the engine. Water sprayed on takes its heat of
- * evaporation from the air that comes in.
+ * Fans and wind move volumes, so their kg/s go with the pressure of the outside air; how dense its temperature makes it
+ * is left out (from -10 to 50 degC that would be 20 %). Standing with no fan, only a little air rises through it, warmed
+ * by the engine. Water sprayed on takes its heat of evaporation from the air that comes in.
  */
 import { exp } from '../../numerics/exp';
 import type { Network } from '../network';

@@ -1,6 +1,7 @@
 /**
  * What decides whether the clutch is in and the fans turn: pressure switches with their two set points, the fin
- * thermostat, thermal protection on the compressor's body, and the request itself. Gauge pressures, as the switches feel.
+ * thermostat, thermal protection by the hotter of the compressor's body and the gas behind it, and the request itself.
+ * Gauge pressures, as the switches feel.
  */
 import type { Network } from '../network';
 import type { CarLoop, CarPart } from './assembleLoop';

@@ -1,7 +1,8 @@
 /**
  * The condenser's fans: with the clutch, or by the pressure of the high side. One that comes on late waits for that much
- * more on the high side; one that should run with the clutch then waits for 1.3 MPa and that much more, and lets go
- * 0.3 MPa lower, about where fans switched by pressure do [guess].
+ * more on the high side. One that should run with the clutch then is switched by pressure too, in a band of 0.3 MPa that
+ * lies under any pressure of the high side with no delay, and comes up as the delay grows: from 0.3 MPa of it on the fan
+ * waits for 1.3 MPa and that much more, about where fans switched by pressure do [guess].
  */
 import { AT } from './carNumbers';
 import { latch } from './latch';
@@ -10,6 +11,7 @@ import type { VehicleData } from './vehicles';
 const FAN_LAG_S = 1;
 const LATE_FROM_PA = 1.3e6;
 const LATE_BAND_PA = 3e5;
+const WHOLLY_LATE_PA = 3e5;
 
 /** A fan with the clutch runs while cooling is asked for, also when a switch holds the clutch out. */
 export function stepFans(
@@ -20,14 +22,15 @@ export function stepFans(
   dtS: number,
 ): void {
   const asked = coolingIsAsked ? 1 : 0;
+  const late = r[AT.fanLatePa];
+  const unswitched = 1 - Math.min(1, late / WHOLLY_LATE_PA);
+  const lateFrom = LATE_FROM_PA - unswitched * (LATE_FROM_PA + LATE_BAND_PA);
   for (let i = 0; i < fans.length; i++) {
     const { runs, on, off } = fans[i];
     const wanted = AT.fanWanted0 + i;
-    const late = r[AT.fanLatePa];
-    const byPressure = runs === 'pressure' || late > 0;
-    const comesOn = late + (runs === 'pressure' ? (on ?? 0) : LATE_FROM_PA);
+    const comesOn = late + (runs === 'pressure' ? (on ?? 0) : lateFrom);
     const goesOff = runs === 'pressure' ? late + (off ?? 0) : comesOn - LATE_BAND_PA;
-    r[wanted] = byPressure ? asked * latch(r[wanted], highGauge, goesOff, comesOn) : asked;
+    r[wanted] = asked * latch(r[wanted], highGauge, goesOff, comesOn);
     const target = r[wanted] * r[AT.fanHealth0 + i];
     const speed = AT.fanSpeed0 + i;
     r[speed] += ((target - r[speed]) * dtS) / (FAN_LAG_S + dtS);

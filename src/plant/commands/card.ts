@@ -32,8 +32,9 @@ export const card = {
   },
 };
 
-/** The old part takes its oil along; kg. */
+/** The old part takes its oil along, a compressor what stands in it; kg. */
 function takeOil({ network, ports }: Rig, { id, kind, port: { vessel } }: LeakPlace): number {
+  if (id === 'compressor') return -network.bringIn(vessel, 'oil', -network.sumpOilKg(vessel), 'sump');
   const sides = new Set([...ports.values()].map(({ at }) => at.vessel));
   const oilKg = [...sides].reduce((sum, side) => sum + network.massKg(side, 'oil'), 0);
   return -network.bringIn(vessel, 'oil', -oilInPart(id, kind) * oilKg);

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { txvStuckOpen } from '../../../src/faults/txvStuckOpen';
 import type { Car, CarStart } from '../../../src/loop/car/car';
-import type { EditName } from '../../../src/loop/car/carNumbers';
+import { AT, type EditName } from '../../../src/loop/car/carNumbers';
 import { WEAR_CAUSES, WEAR_OF, type WearCause, wearOf } from '../../../src/loop/car/compressorWear';
 import { createCar } from '../../../src/loop/car/createCar';
 import { type VehicleData, vehicleOf } from '../../../src/loop/car/vehicles';
@@ -50,7 +51,7 @@ const wearBy = (car: Car): Partial<Record<WearCause, number>> =>
 
 describe('a sound car', () => {
   for (const id of CARS) {
-    it(`${id}: gathers no damage over days of cold and hot starts, idling, cycling and speed`, () => {
+    it(`${id}: gathers no damage over an hour of cold and hot starts, idling, cycling and speed`, () => {
       const days = [
         [285.15, 'equalised'],
         [312.15, 'soaked'],
@@ -72,7 +73,41 @@ describe('a sound car', () => {
   }
 });
 
+describe('an orifice tube on a mild day with the cabin shut', () => {
+  it('lets thin liquid through in every cycle, a kilogram in ten minutes, and that does no harm', () => {
+    const car = running(vehicleOf('sedan'), { start: { ambientK: 289.15 }, rpm: 900 });
+    car.set({ windowsOpen: false });
+    runFor(car, 600);
+    expect(car.number('clutchCycles')).toBeGreaterThan(10);
+    expect(car.number('sluggedKg')).toBeGreaterThan(0.7);
+    expect(wearBy(car)).toEqual({});
+  });
+});
+
 describe('damage', () => {
+  it('goes on by the kilogram as long as a valve stuck open floods it, whatever the clutch does', () => {
+    const vehicle = vehicleOf('hatchback');
+    const car = running(vehicle, {
+      edits: txvStuckOpen.parameters?.(1, vehicle) ?? {},
+      start: { ambientK: 295.15 },
+      rpm: 900,
+    });
+    car.set({ windowsOpen: false });
+    const early = runFor(car, 600).number('wearSlug');
+    const floodedKg = car.number('sluggedKg');
+    runFor(car, 600);
+    expect(car.number('sluggedKg') - floodedKg).toBeGreaterThan(2);
+    expect(car.number('wearSlug') - early).toBeGreaterThan(0.1);
+  });
+
+  it('keeps what stands in it over a stop, and lets it boil off with time', () => {
+    const car = running(vehicleOf('sedan'));
+    car.network.reserve[AT.slugKg] = 0.14;
+    car.set({ engineRevPerS: 0 });
+    expect(runFor(car, 20).number('slugKg')).toBeGreaterThan(0.05);
+    expect(runFor(car, 60).number('slugKg')).toBe(0);
+  });
+
   it('comes from suction under the atmosphere after two minutes of it, not before (service text: never longer)', () => {
     const car = running(vehicleOf('hatchback'), { edits: { meteringHealth: 0.01 } });
     expect(wearBy(runFor(car, 110))).toEqual({});
@@ -86,8 +121,9 @@ describe('damage', () => {
       start: { ambientK: 295.15 },
       rpm: 900,
     });
+    car.set({ windowsOpen: false });
     expect(wearBy(runFor(car, 60))).toEqual({});
-    expect(Object.keys(wearBy(runFor(car, 120)))).toEqual(['slug']);
+    expect(Object.keys(wearBy(runFor(car, 360)))).toEqual(['slug']);
     expect(car.number('sluggingKgPerS')).toBeGreaterThan(0.001);
     expect(wearOf(car.network.reserve)).toBeLessThan(0.1);
   });
