@@ -39,7 +39,15 @@ function problemsOf(source: YamlSource, schema: z.ZodType, issue: z.core.$ZodIss
   }
   const isMissing = issue.code === 'invalid_type' && valueAt(source.data, path) === undefined;
   if (isMissing) return [error(source.at(path), MISSING, `"${String(path.at(-1))}" is missing`)];
-  return [error(source.at(path), WRONG_VALUE, `${path.join('.') || 'file'}: ${issue.message}`)];
+  const meant = nearestValue(issue, valueAt(source.data, path));
+  return [error(source.at(path), WRONG_VALUE, `${path.join('.') || 'file'}: ${issue.message}${meant}`)];
+}
+
+/** For one of a closed list of values: what was written, and which it is nearest to. */
+function nearestValue(issue: z.core.$ZodIssue, given: unknown): string {
+  if (issue.code !== 'invalid_value' || typeof given !== 'string') return '';
+  const near = nearest(given, issue.values.map(String));
+  return near === undefined ? `; not "${given}"` : `; not "${given}"; did you mean "${near}"?`;
 }
 
 const error = (at: string, code: string, message: string): Problem => ({ at, code, level: 'error', message });

@@ -1,26 +1,30 @@
 /** What a verb was given as SCENARIO, `--seed` and `--mode`: an id that ships or a file; a whole number; a mode. */
-
-import { checkedData } from '../../shared/schema/problems';
-import { readYaml, YamlError } from '../../shared/schema/readYaml';
-import { type ScenarioData, scenarioSchema } from '../../shared/schema/scenario';
+import { readScenario } from '../scoring/readScenario';
 import type { Mode } from '../session/corePort';
 import { rubrics, scenarioById } from '../session/scenario/library';
-import { type Scenario, scenarioOf } from '../session/scenario/scenario';
+import type { Scenario } from '../session/scenario/scenario';
 import { word } from '../words/words';
 import type { Io } from './io';
 import { UsageError } from './verb';
 
 const MODES: readonly Mode[] = ['explore', 'practice', 'assessed'];
 
+/** A file is refused for what `check` finds against playing it; that its plans do not solve it is no hindrance. */
 export function scenarioArgument(given: string, io: Io): Scenario {
+  if (/\.ya?ml$/.test(given)) return fileArgument(given, io);
   try {
-    if (!/\.ya?ml$/.test(given)) return scenarioById(given);
-    const source = readYaml(given, io.readFile(given));
-    return scenarioOf(checkedData(source, scenarioSchema) as ScenarioData, rubrics);
+    return scenarioById(given);
   } catch (error) {
-    if (error instanceof RangeError || error instanceof YamlError) throw new UsageError(error.message);
+    if (error instanceof RangeError) throw new UsageError(error.message);
     throw error;
   }
+}
+
+function fileArgument(file: string, io: Io): Scenario {
+  const { problems, ready } = readScenario(file, io.readFile(file), rubrics);
+  if (ready) return ready.scenario;
+  const errors = problems.filter(({ level }) => level === 'error');
+  throw new UsageError(errors.map(({ at, code, message }) => `${at} ${code} ${message}`).join('\n'));
 }
 
 export function seedOption(given: string | undefined): number {

@@ -13,7 +13,7 @@ export const clutchNotEngaging: Fault = {
   quantity: { name: 'clutchVoltageShare', unit: '1', at: (severity) => 1 - severity },
   parameters: (severity) => ({ clutchCurrent: 1 - severity }),
   clearedBy: ['compressor', 'clutch'],
-  excludes: ['weak-compressor', 'leaking-reed', 'clutch-slipping'],
+  excludes: ['weak-compressor', 'leaking-reed', 'clutch-slipping', 'clutch-stuck-on'],
   signs: {
     severity: 1,
     'orifice-tube': { low: 'up', high: 'down', vent: 'up' },

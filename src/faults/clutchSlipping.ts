@@ -17,7 +17,7 @@ export const clutchSlipping: Fault = {
   quantity: { name: 'clutchTorqueShare', unit: '1', at: torqueShare },
   parameters: (severity) => ({ clutchHealth: torqueShare(severity) }),
   clearedBy: ['compressor', 'clutch'],
-  excludes: ['clutch-stuck-on'],
+  excludes: ['clutch-not-engaging', 'clutch-stuck-on'],
   signs: {
     severity: 0.8,
     'orifice-tube': { low: 'up', high: 'down', vent: 'up', cycling: 'either', subcooling: 'either' },

@@ -61,6 +61,8 @@ export interface Fault {
   readonly links?: (severity: number, site: LeakPlace) => readonly ValveLink[];
   /** Where `links` are when nobody says: a place of the loop (`leakPlaces`). */
   readonly usualSite?: string;
+  /** Whether it can be there; anywhere, where nothing is said. */
+  readonly canBeAt?: (place: LeakPlace) => boolean;
   /** `search`: no reading tells it from a car that holds too little, so nobody is to suspect it by readings. */
   readonly toldBy?: 'search';
   /** Parts of the bay whose renewal takes it away; empty when it takes a service of the charge. */

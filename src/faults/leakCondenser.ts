@@ -15,6 +15,7 @@ export const leakCondenser: Fault = {
   quantity: { name: 'holeDiameter', unit: 'm', at: diameterAt },
   links: (severity, site) => holeAt(site, pinhole(diameterAt(severity))),
   usualSite: 'condenser',
+  canBeAt: ({ id }) => id === 'condenser',
   toldBy: 'search',
   clearedBy: ['condenser'],
   excludes: [],

@@ -16,6 +16,7 @@ export const leakCore: Fault = {
   quantity: { name: 'seepRate', unit: 'kg/s', at: rateAt },
   links: (severity, site) => holeAt(site, seepArea(rateAt(severity))),
   usualSite: 'port-a',
+  canBeAt: ({ kind }) => kind === 'port',
   toldBy: 'search',
   clearedBy: ['port-a', 'port-b'],
   excludes: [],

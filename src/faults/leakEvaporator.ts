@@ -15,6 +15,7 @@ export const leakEvaporator: Fault = {
   quantity: { name: 'holeDiameter', unit: 'm', at: diameterAt },
   links: (severity, site) => holeAt(site, pinhole(diameterAt(severity))),
   usualSite: 'evaporator',
+  canBeAt: ({ id }) => id === 'evaporator',
   toldBy: 'search',
   clearedBy: ['evaporator'],
   excludes: [],

@@ -15,6 +15,7 @@ export const leakHose: Fault = {
   quantity: { name: 'seepRate', unit: 'kg/s', at: rateAt },
   links: (severity, site) => holeAt(site, seepArea(rateAt(severity))),
   usualSite: 'suction',
+  canBeAt: ({ kind }) => kind === 'line',
   toldBy: 'search',
   clearedBy: ['suction', 'discharge'],
   excludes: [],

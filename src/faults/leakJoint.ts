@@ -15,6 +15,7 @@ export const leakJoint: Fault = {
   quantity: { name: 'seepRate', unit: 'kg/s', at: rateAt },
   links: (severity, site) => holeAt(site, seepArea(rateAt(severity))),
   usualSite: 'discharge-condenser',
+  canBeAt: ({ kind }) => kind === 'joint',
   toldBy: 'search',
   clearedBy: ['discharge', 'condenser'],
   excludes: [],

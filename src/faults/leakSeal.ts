@@ -15,6 +15,7 @@ export const leakSeal: Fault = {
   quantity: { name: 'seepRate', unit: 'kg/s', at: rateAt },
   links: (severity, site) => holeAt(site, seepArea(rateAt(severity))),
   usualSite: 'compressor',
+  canBeAt: ({ id }) => id === 'compressor',
   toldBy: 'search',
   clearedBy: ['compressor'],
   excludes: [],

@@ -58,6 +58,8 @@ export interface LoopResult {
   /** Dry air out of the vents. */
   readonly ventFlowKgPerS: number;
   readonly condensingOverAmbientK: number;
+  /** The coldest that either side's refrigerant would boil at in that stretch, by its own pressure; for who reads superheat. */
+  readonly leastSaturationK: { readonly high: number; readonly low: number };
   readonly cyclesPerMin: number;
   /** Means of the moments at which the compressor turned, as a gauge is read; of all where it never did. */
   readonly running: Readonly<Record<(typeof READ_RUNNING)[number], number>>;
@@ -157,6 +159,7 @@ interface Sums {
   readonly running: Running;
   readonly means: Record<(typeof MEANS)[number], number>;
   condensingK: number;
+  readonly leastSaturationK: { high: number; low: number };
   readonly high: { sum: number; min: number; max: number };
   readonly low: { sum: number; min: number; max: number };
   cycles: number;
@@ -177,6 +180,7 @@ function startSums(car: Car): Sums {
     running,
     means,
     condensingK: 0,
+    leastSaturationK: { high: Number.POSITIVE_INFINITY, low: Number.POSITIVE_INFINITY },
     high: spread(),
     low: spread(),
     cycles: 0,
@@ -194,7 +198,11 @@ function restart(sums: Sums, car: Car): void {
 function sample(sums: Sums, car: Car): void {
   const now = readCar(car);
   for (const name of MEANS) sums.means[name] += now[name];
-  sums.condensingK += car.network.saturationTemperatureK(car.loop.high) - car.number('ambientK');
+  const [highK, lowK] = [car.loop.high, car.loop.low].map((side) => car.network.saturationTemperatureK(side));
+  const { leastSaturationK } = sums;
+  leastSaturationK.high = Math.min(leastSaturationK.high, highK);
+  leastSaturationK.low = Math.min(leastSaturationK.low, lowK);
+  sums.condensingK += highK - car.number('ambientK');
   widen(sums.high, now.highSideGaugePa);
   widen(sums.low, now.lowSideGaugePa);
   sums.samples += 1;
@@ -242,8 +250,10 @@ function resultOf(sums: Sums, car: Car, averagedS: number): LoopResult {
     lineStepK: mean('lineStepK'),
     ventFlowKgPerS: mean('ventFlowKgPerS'),
     condensingOverAmbientK: sums.condensingK / samples,
+    leastSaturationK: sums.leastSaturationK,
     cyclesPerMin: ((car.number('clutchCycles') - sums.cycles) * 60) / averagedS,
-    duty: (car.number('clutchOnS') - sums.onS) / averagedS,
+    // a sum of steps ends a rounding over the stretch
+    duty: Math.min(1, (car.number('clutchOnS') - sums.onS) / averagedS),
     capacityW: mean('capacityW'),
     compressorW: mean('compressorW'),
     running: runningSamples > 0 ? running : whole,

@@ -63,7 +63,38 @@ describe('the answer of loop', () => {
   });
 });
 
+describe('where there is nothing to saturate', () => {
+  const saturated = ['superheatK', 'suctionSuperheatK', 'subcoolingK'] as const;
+  test('an empty loop has neither superheat nor condensing temperature, a full one has both', async () => {
+    const asked = [...SHORT, '--ambient', '30 degC'];
+    const empty = JSON.parse((await call([...asked, '--charge', '0%'])).out);
+    const full = JSON.parse((await call(asked)).out);
+    expect([empty.condensingOverAmbientK, full.condensingOverAmbientK]).toEqual([null, expect.any(Number)]);
+    for (const name of saturated) {
+      expect([empty[name], empty.running[name]]).toEqual([null, null]);
+      expect([full[name], full.running[name]]).toEqual([expect.any(Number), expect.any(Number)]);
+    }
+  });
+});
+
+test('a clutch that never lets go is in for all of the time and no more', async () => {
+  const args = ['--vehicle', 'sedan', '--ambient', '30 degC', '--minutes', '1', '--average', '20 s'];
+  const { duty } = JSON.parse((await call([...args, '--fault', 'clutch-stuck-on=1'])).out);
+  expect(duty).toBeGreaterThan(0.99);
+  expect(duty).toBeLessThanOrEqual(1);
+});
+
 describe('loop refuses', () => {
+  test.each([
+    ['a car', ['--vehicle', 'sedan'], '--cases and --vehicle exclude each other'],
+    ['a fault', ['--fault', 'leak=0.1'], '--cases and --fault exclude each other'],
+    ['a trace', ['--trace', 'out.csv'], '--cases and --trace exclude each other'],
+  ])('%s beside a file of cases', async (_, args, note) => {
+    const { code, out, notes } = await call(['--cases', 'cases.jsonl', ...args], { 'cases.jsonl': ONE });
+    expect({ code, out }).toEqual({ code: 2, out: '' });
+    expect(notes).toContain(note);
+  });
+
   test.each([
     [
       'too cold, in the unit asked',

@@ -2,7 +2,8 @@
 import { type LoopRun, runLoop } from '../../plant/runLoop';
 import { say } from '../../words/words';
 import { readCases } from '../loop/readCases';
-import { readLoopCase } from '../loop/readLoopCase';
+import { CASE_KEYS, type LoopCase, readLoopCase } from '../loop/readLoopCase';
+import { saturatedOnly } from '../loop/saturatedOnly';
 import { traceLoop } from '../loop/traceLoop';
 import { defineVerb, UsageError } from '../verb';
 
@@ -29,8 +30,7 @@ export default defineVerb({
   run({ options }, io) {
     const { trace, cases, json: _json, ...written } = options;
     if (cases !== undefined) {
-      if (written.vehicle !== undefined || trace !== undefined)
-        throw new UsageError(say({ id: 'loop.need' }));
+      refuseBesides(written, trace);
       for (const { given, run } of readCases(cases, io.readFile(cases)))
         io.line({ case: given, ...timed(run) });
       return 0;
@@ -43,10 +43,17 @@ export default defineVerb({
   },
 });
 
+/** A line of the cases file says all there is to a run. */
+function refuseBesides(written: LoopCase, trace: string | undefined): void {
+  if (trace !== undefined) throw new UsageError(say({ id: 'loop.casesNoTrace' }));
+  const option = CASE_KEYS.find((key) => (written[key] ?? []).length > 0);
+  if (option !== undefined) throw new UsageError(say({ id: 'loop.casesAlone', values: { option } }));
+}
+
 /** The answer with how many times faster than the clock it came. */
 function timed(run: LoopRun, eachSecond?: Parameters<typeof runLoop>[1]): Record<string, unknown> {
   const start = process.hrtime.bigint();
-  const { stateHash, ...result } = runLoop(run, eachSecond);
+  const { stateHash, ...result } = saturatedOnly(runLoop(run, eachSecond));
   const seconds = Number(process.hrtime.bigint() - start) / 1e9;
   return { ...result, realTimeFactor: Math.round(run.durationS / seconds), stateHash };
 }

@@ -1,4 +1,4 @@
-/** Ids and conditions of a scenario against what the plant really has: deliveries, answer, papers, cans, plans. */
+/** Ids and conditions of a scenario against what the plant really has: deliveries, answer, papers, plans. */
 import type { ScenarioData } from '../../../shared/schema/scenario';
 import type { Plant } from '../../plant/plantPort';
 import { word } from '../../words/words';
@@ -24,11 +24,6 @@ export function checkIds(data: ScenarioData, plant: Plant, findings: Findings): 
   checkOnce(
     data.papers.map(({ id }) => id),
     'papers',
-    findings,
-  );
-  checkOnce(
-    data.bench.cans.map(({ id }) => id),
-    'bench.cans',
     findings,
   );
   checkOnce(

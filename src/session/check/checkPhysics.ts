@@ -5,7 +5,6 @@
  */
 import type { ScenarioData } from '../../../shared/schema/scenario';
 import { gaugeSpecs } from '../../equipment/instruments';
-import { faultOf } from '../../faults/registry';
 import { buildPlant, type PlantOptions } from '../../plant/buildPlant';
 import type { Command } from '../../plant/commandSpecs';
 import type { Plant } from '../../plant/plantPort';
@@ -41,17 +40,8 @@ export function checkPhysics(data: ScenarioData, plant: Plant, findings: Finding
     const percent = String(Math.round((100 * options.chargeKg) / labelKg));
     findings.warning(['contents', 'charge'], 'SCN211', word('check.overfull', { percent }));
   }
-  if (isEmpty) refuseChargeFaults(data, findings);
   if (faults.length > 0 && !isEmpty && !shows(options))
     findings.warning(['faults'], 'SCN212', word('check.unseen'));
-}
-
-/** An evacuated loop holds nothing, so a fault of what it holds would be passed over without a word. */
-function refuseChargeFaults({ faults }: ScenarioData, findings: Findings): void {
-  faults.forEach(({ fault }, at) => {
-    if (faultOf(fault).contents)
-      findings.error(['faults', at, 'fault'], 'SCN213', word('check.chargeFaultOfNothing', { id: fault }));
-  });
 }
 
 function shows(options: PlantOptions): boolean {

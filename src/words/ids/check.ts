@@ -22,4 +22,17 @@ export interface CheckWords {
   'check.givesAway': 'word';
   'check.sameHints': never;
   'check.longSentence': 'most' | 'words';
+  'check.faultTwice': 'id';
+  'check.clash': 'id' | 'other';
+  'check.noFault': 'id';
+  'check.faultNotHere': 'id';
+  'check.noSite': 'id';
+  'check.badSite': 'id' | 'site';
+  'check.unanswered': 'id';
+  'check.nothingHidden': never;
+  'check.somethingHidden': never;
+  'check.onceOnly': 'id';
+  'check.canName': 'id';
+  'check.canOverfull': 'net' | 'printed';
+  'check.noVehicle': 'id';
 }

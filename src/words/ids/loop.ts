@@ -25,5 +25,7 @@ export interface LoopWords {
   'loop.unknownKey': 'key' | 'known' | 'place';
   'loop.notANumber': 'given' | 'option';
   'loop.faultTwice': 'fault';
+  'loop.casesAlone': 'option';
+  'loop.casesNoTrace': never;
   'loop.noCases': 'file';
 }

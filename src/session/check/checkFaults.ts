@@ -1,0 +1,67 @@
+/** The hidden faults of a scenario: known, possible in this car and beside each other, at a place where they can be. */
+import type { ScenarioData } from '../../../shared/schema/scenario';
+import type { LeakPlace } from '../../faults/leakPlaces';
+import { clash, faultIds, faultOf, faultsFor } from '../../faults/registry';
+import { vehicleOf } from '../../loop/car/vehicles';
+import { word } from '../../words/words';
+import { type Findings, withHint } from './findings';
+
+type Hidden = ScenarioData['faults'][number];
+
+/** `places` are those of this car's loop. */
+export function checkFaults(data: ScenarioData, places: readonly LeakPlace[], findings: Findings): void {
+  const possible = faultsFor(vehicleOf(data.vehicle)).map(({ id }) => id);
+  data.faults.forEach((hidden, at) => {
+    const { fault: id } = hidden;
+    const path = ['faults', at, 'fault'];
+    if (!possible.includes(id)) {
+      const what = faultIds.includes(id) ? word('check.faultNotHere', { id }) : word('check.noFault', { id });
+      findings.error(path, 'SCN102', withHint(what, id, possible));
+      return;
+    }
+    checkBesides(data.faults.slice(0, at), id, placeOf(hidden), at, findings);
+    checkSite(hidden, at, places, findings);
+    // an evacuated loop holds nothing, so a fault of what it holds would be passed over without a word
+    if (data.contents.state === 'evacuated' && faultOf(id).contents)
+      findings.error(path, 'SCN213', word('check.chargeFaultOfNothing', { id }));
+  });
+}
+
+/** Against those that stand before it. Two leaks are two when they are at two places. */
+function checkBesides(
+  before: readonly Hidden[],
+  id: string,
+  place: string | undefined,
+  at: number,
+  findings: Findings,
+): void {
+  const path = ['faults', at, 'fault'];
+  if (before.some((other) => other.fault === id && placeOf(other) === place))
+    findings.error(path, 'SCN103', word('check.faultTwice', { id }));
+  const other = before.find(({ fault }) => faultIds.includes(fault) && clash([fault, id]) !== undefined);
+  if (other) findings.error(path, 'SCN104', word('check.clash', { id, other: other.fault }));
+}
+
+function placeOf({ fault, site }: Hidden): string | undefined {
+  if (!faultIds.includes(fault)) return site;
+  const { usualSite } = faultOf(fault);
+  return usualSite === undefined ? undefined : (site ?? usualSite);
+}
+
+function checkSite(
+  { fault: id, site }: Hidden,
+  at: number,
+  places: readonly LeakPlace[],
+  findings: Findings,
+): void {
+  if (site === undefined) return;
+  const path = ['faults', at, 'site'];
+  const { usualSite, canBeAt = () => true } = faultOf(id);
+  if (usualSite === undefined) {
+    findings.error(path, 'SCN105', word('check.noSite', { id }));
+    return;
+  }
+  const fit = places.filter(canBeAt).map((place) => place.id);
+  if (!fit.includes(site))
+    findings.error(path, 'SCN106', withHint(word('check.badSite', { site, id }), site, fit));
+}
