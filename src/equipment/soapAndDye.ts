@@ -2,7 +2,8 @@
  * Soap and dye. A wetted joint bubbles where gas comes out of it: under a cubic millimetre a second (about 0.13 kg of
  * R-134a a year) nothing is seen in a quarter of a minute [guess]. The text rule "only over 1.3 kg a year" is coarse; a
  * patient eye at a still joint finds a tenth of that (from memory). Dye comes out with the oil that leaves, by its share of
- * it, as soon as it has gone round with it; 20 micrograms glow under the lamp [guess]. Its cartridge holds 60 mL, eight doses of 7.5 mL for a car [guess].
+ * it, as soon as it has gone round with it; 20 micrograms glow under the lamp [guess]. Its cartridge holds 60 mL, eight
+ * doses of 7.5 mL for a car [guess].
  */
 export const SOAP_S = 15;
 export const SOAP_LEAST_M3_PER_S = 1e-9;
