@@ -1,4 +1,6 @@
 /** What a search for leaks has under way and what it showed last, and what stands open; part of the desk. */
+import { DYE_CARTRIDGE_ML } from '../equipment/soapAndDye';
+
 export interface Sweep {
   at: string;
   from: 'above' | 'below';
@@ -18,6 +20,10 @@ export interface SearchDesk {
   ticks: number;
   bubbles: number;
   glow: number;
+  /** Whether each has shown something, be it nothing, since it was last put to a place. */
+  shown: { detector: boolean; soap: boolean; lamp: boolean };
+  /** Dye left in its cartridge. */
+  dyeMl: number;
 }
 
 export const freshSearch = (): SearchDesk => ({
@@ -28,4 +34,6 @@ export const freshSearch = (): SearchDesk => ({
   ticks: 0,
   bubbles: 0,
   glow: 0,
+  shown: { detector: false, soap: false, lamp: false },
+  dyeMl: DYE_CARTRIDGE_ML,
 });

@@ -196,6 +196,18 @@ describe('dye', () => {
     }
   });
 
+  it('is at an end with its cartridge, also after going back', () => {
+    const plant = buildPlant(SEDAN);
+    give(plant, { do: 'cap', port: 'port-a', to: 'off' }, { do: 'inject-dye', mL: 30 });
+    const kept = plant.snapshot();
+    give(plant, { do: 'inject-dye', mL: 25 });
+    expect(plant.apply({ do: 'inject-dye', mL: 10 })).toMatchObject({ reason: 'refusal.dyeShort' });
+    give(plant, { do: 'inject-dye', mL: 5 });
+    expect(plant.apply({ do: 'inject-dye', mL: 5 })).toMatchObject({ reason: 'refusal.dyeShort' });
+    plant.restore(kept);
+    give(plant, { do: 'inject-dye', mL: 30 });
+  });
+
   it('glows where refrigerant leaves once it has gone round with the oil, and nowhere else', () => {
     const plant = withFault('leak-hose', 1, 'discharge');
     const glow = (at: string): boolean =>

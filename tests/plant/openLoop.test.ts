@@ -47,6 +47,23 @@ describe('a full loop undone', () => {
   });
 });
 
+describe('a part of a full loop', () => {
+  it('is not changed while a joint of it blows, on either side, and what left is booked', () => {
+    const plant = buildPlant(HATCHBACK);
+    give(plant, { do: 'open-loop', part: 'compressor' });
+    const change = (): unknown => plant.apply({ do: 'replace', part: 'compressor' });
+    expect(change()).toMatchObject({ reason: 'refusal.loopBlows' });
+    run(plant, 5);
+    expect(change()).toMatchObject({ reason: 'refusal.loopBlows' });
+    run(plant, 60);
+    expect(change()).toMatchObject({ ok: true });
+    // what stays is cold liquid in the bottle and what oil holds, boiling off
+    expect(value(plant, 'loop.massKg')).toBeLessThan(0.1);
+    expect(value(plant, 'vented.openedKg')).toBeGreaterThan(0.38);
+    expect(plant.books().massErrorRelative).toBeLessThan(1e-12);
+  });
+});
+
 describe('a mixed loop undone', () => {
   it('has both fluids in the books', () => {
     const plant = buildPlant({
@@ -90,6 +107,8 @@ describe('an empty loop undone', () => {
     give(plant, { do: 'engine', rpm: 900 });
     expect(plant.apply({ do: 'open-loop', part: 'drier' })).toMatchObject({ reason: 'refusal.engineRuns' });
     give(plant, { do: 'engine', rpm: 0 }, { do: 'open-loop', part: 'compressor' });
+    expect(plant.apply({ do: 'replace', part: 'compressor' })).toMatchObject({ reason: 'refusal.loopDraws' });
+    run(plant, 60);
     const { network, loop } = parts.car;
     const onWalls = (): number => network.massKg(loop.low, 'oil') - network.sumpOilKg(loop.low);
     const [stoodKg, wallsKg] = [network.sumpOilKg(loop.low), onWalls()];

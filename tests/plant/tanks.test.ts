@@ -159,6 +159,21 @@ describe('the bench', () => {
     expect(refusal({ do: 'identify', port: 'port-a' })).toBe('refusal.capOn');
   });
 
+  it('come off a hose that shuts its own end and keeps what it holds, the way to the car open', () => {
+    const bench = serviceBench('hatchback', 22);
+    bench.couple();
+    bench.give(attach('recovery-machine'));
+    bench.run(10);
+    const [vented, low] = [bench.plant.books().ventedKg, bench.value('lowSide.gaugePressurePa')];
+    expect(low).toBeGreaterThan(400_000);
+    expect(bench.give({ do: 'detach', device: 'recovery-machine' })).toEqual([
+      'device-detached:recovery-machine',
+    ]);
+    bench.run(20);
+    expect(bench.plant.books().ventedKg).toBe(vented);
+    expect(bench.value('lowSide.gaugePressurePa')).toBeGreaterThan(low - 20_000);
+  });
+
   it('comes back whole from a snapshot', () => {
     const bench = serviceBench('hatchback', 22);
     bench.couple();

@@ -31,9 +31,13 @@ describe('a rule that ships', () => {
   it.each([...rules.values()].map((rule) => [rule.id, rule] as const))(
     '%s breaks, and just does not',
     (id, rule) => {
-      const { broken, kept, brokenBy, keptBy } = cases[id];
+      const { broken, kept, brokenBy, keptBy, others = [] } = cases[id];
       expect(judge(rule, broken, brokenBy)).toMatchObject({ status: 'broken' });
       expect(judge(rule, kept, keptBy)).toMatchObject({ status: 'kept', share: 1, times: 0 });
+      for (const other of others) {
+        expect(judge(rule, other.broken)).toMatchObject({ status: 'broken' });
+        expect(judge(rule, other.kept)).toMatchObject({ status: 'kept', share: 1, times: 0 });
+      }
     },
   );
 });

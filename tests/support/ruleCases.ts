@@ -7,6 +7,8 @@ export interface Case {
   readonly kept: readonly HandRow[];
   readonly brokenBy?: Partial<Record<MeasureId, number>>;
   readonly keptBy?: Partial<Record<MeasureId, number>>;
+  /** Further ways to break it, and to just not. */
+  readonly others?: readonly Pick<Case, 'broken' | 'kept'>[];
 }
 
 export const ON = 1;
@@ -28,15 +30,23 @@ export const running = { 'engine.rpm': 1500, 'ac.on': ON };
 const mended = { 'part.fan.replaced': ON, 'highSide.gaugePressurePa': 1_500_000, 'vent.airflowRatio': 1 };
 const turning = { ...running, 'clutch.turning': ON };
 
+/** A joint of the loop undone with pressure behind it, and with none. */
+const UNDONE: Pick<Case, 'broken' | 'kept'> = {
+  broken: [at(0), at(10, {}, ev('loop-opened', 'drier'), ev('opened-under-pressure', 'drier'))],
+  kept: [at(0), at(10, {}, ev('loop-opened', 'drier'))],
+};
+
 export const cases: Readonly<Record<string, Case>> = {
   // The same coupler, opened without goggles: at 21 kPa it is a joint under pressure, at 20 kPa it is not yet one.
   eyes: {
     broken: [at(0), at(10, { 'lowSide.gaugePressurePa': 21_000, 'highSide.gaugePressurePa': 0 }, open)],
     kept: [at(0), at(10, { 'lowSide.gaugePressurePa': 20_000, 'highSide.gaugePressurePa': 0 }, open)],
+    others: [UNDONE],
   },
   hands: {
     broken: [at(0), at(10, {}, ev('uncoupled', 'charging'), ev('sprayed', 'port-b'))],
     kept: [at(0), at(10, {}, ev('uncoupled', 'charging'))],
+    others: [UNDONE],
   },
   aired: {
     broken: [at(0), at(10, { 'engine.rpm': 800 }), at(20, { 'door.open': ON })],

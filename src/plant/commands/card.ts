@@ -1,8 +1,10 @@
 /** What is decided, named, mended and written: the job card's lines are evidence, and a new part clears its fault. */
+import { LEVEL_PA } from '../../equipment/openJoint';
 import type { LeakPlace } from '../../faults/leakPlaces';
 import type { Command, PlantEvent } from '../commandSpecs';
 import { oilInPart } from '../oilInPart';
 import { done, type Rig, refuse } from '../rig';
+import { waysAt } from '../waysAt';
 
 export const card = {
   decide(_rig: Rig, command: Command) {
@@ -18,6 +20,8 @@ export const card = {
     if (rig.desk.engineRpm > 0) return refuse('engineRuns');
     const place = rig.places.get(part);
     if (place && !rig.desk.search.opened.includes(part)) return refuse('loopShut');
+    const overPa = place ? apartFromRoomPa(rig, place) : 0;
+    if (Math.abs(overPa) > LEVEL_PA) return refuse(overPa > 0 ? 'loopBlows' : 'loopDraws');
     rig.desk.replaced.push(part);
     rig.repair(part);
     const oilKg = place ? takeOil(rig, place) : 0;
@@ -31,6 +35,13 @@ export const card = {
     return done({ id: 'labelled', quantity: Number(command.grams) / 1000, unit: 'kg' });
   },
 };
+
+/** Over the room's pressure, furthest from it of what stands behind the place's joints. */
+function apartFromRoomPa({ network, places, airPressurePa }: Rig, place: LeakPlace): number {
+  return waysAt(places, place)
+    .map(({ port }) => network.pressurePa(port.vessel) - airPressurePa)
+    .reduce((most, overPa) => (Math.abs(overPa) > Math.abs(most) ? overPa : most), 0);
+}
 
 /** The old part takes its oil along, a compressor what stands in it; kg. */
 function takeOil({ network, ports }: Rig, { id, kind, port: { vessel } }: LeakPlace): number {

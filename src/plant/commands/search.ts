@@ -27,6 +27,7 @@ export const search = {
       untilStep: rig.step() + Math.ceil(seconds / STEP_S),
     };
     rig.desk.search.ticks = 0;
+    rig.desk.search.shown.detector = false;
     return done({ id: 'sniff-begun', subject: at });
   },
 
@@ -38,6 +39,7 @@ export const search = {
     if (rig.desk.engineRpm > 0) return refuse('soapBlownOff');
     rig.desk.search.soap = { at, untilStep: rig.step() + Math.ceil(SOAP_S / STEP_S) };
     rig.desk.search.bubbles = 0;
+    rig.desk.search.shown.soap = false;
     return done({ id: 'soap-put-on', subject: at });
   },
 
@@ -47,6 +49,7 @@ export const search = {
     if (hindrance) return hindrance;
     const glow = rig.glowAt(at);
     rig.desk.search.glow = glow;
+    rig.desk.search.shown.lamp = true;
     const events: PlantEvent[] = [{ id: 'lamp-shone', subject: at }];
     if (glow > 0) events.push({ id: 'glow-seen', subject: at, quantity: glow, unit: '1' });
     return done(...events);
@@ -58,7 +61,10 @@ export const search = {
     if (!port) return refuse('noLowPort');
     if (rig.desk.caps[port.id]) return refuse('capOn');
     if (Object.values(rig.desk.hoses).some((hose) => hose.port === port.id)) return refuse('portTaken');
-    const kg = DYE_KG_PER_ML * Number(command.mL);
+    const mL = Number(command.mL);
+    if (mL > rig.desk.search.dyeMl) return refuse('dyeShort');
+    rig.desk.search.dyeMl -= mL;
+    const kg = DYE_KG_PER_ML * mL;
     rig.injectDye(kg, port.at.vessel);
     return done({ id: 'dye-injected', subject: port.id, quantity: kg, unit: 'kg' });
   },

@@ -17,6 +17,7 @@ export interface RefusalWords {
   'refusal.gaugeOnCar': never;
   'refusal.gaugeHoldsPressure': never;
   'refusal.nothingToRead': never;
+  'refusal.beyondScale': never;
   'refusal.canTapped': never;
   'refusal.tapTaken': never;
   'refusal.noTap': never;
@@ -40,8 +41,11 @@ export interface RefusalWords {
   'refusal.placeHidden': never;
   'refusal.noJointThere': never;
   'refusal.soapBlownOff': never;
+  'refusal.dyeShort': never;
   'refusal.noLowPort': never;
   'refusal.loopShut': never;
+  'refusal.loopBlows': never;
+  'refusal.loopDraws': never;
   'refusal.unknownCommand': 'name';
   'refusal.unknownArgument': 'allowed' | 'value';
   'refusal.missingArgument': 'name';
