@@ -21,12 +21,20 @@ function hoseState(session: SessionModel, ids: readonly string[]): Pick<Tag, 'st
   if (hoses.some((hose) => hose.caught)) return { state: word('work.bench.state.caught'), look: 'out' };
   const on = hoses.filter((hose) => hose.port !== null);
   if (on.length === 0) return { state: word('work.bench.state.ready'), look: 'ready' };
-  return {
-    state: on.some((hose) => hose.couplerOpen)
-      ? word('work.bench.state.open')
-      : word('work.bench.state.coupled'),
-    look: 'out',
-  };
+  const isOpen = on.some((hose) => hose.couplerOpen);
+  return { state: ids.length > 1 ? gaugeSetState(session, isOpen) : hoseOn(isOpen), look: 'out' };
+}
+
+const hoseOn = (isOpen: boolean): string =>
+  isOpen ? word('work.bench.state.couplerOpen') : word('work.bench.state.couplerShut');
+
+/** Shut couplers come first; behind open ones the hand valves decide. */
+function gaugeSetState(session: SessionModel, isOpen: boolean): string {
+  if (!isOpen) return word('work.bench.state.couplersShut');
+  const valves = [session.signal('manifold.low.sixteenths'), session.signal('manifold.high.sixteenths')];
+  return valves.some((turn) => turn > 0)
+    ? word('work.bench.state.valveOpen')
+    : word('work.bench.state.valvesShut');
 }
 
 function tools(session: SessionModel): Tag[] {

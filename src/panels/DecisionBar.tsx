@@ -52,6 +52,11 @@ export function DecisionBar(props: {
   const [more, setMore] = createSignal(false);
   const charging = (): boolean => answers()[0].pressed;
   const hints = (): boolean => props.session.mode !== 'assessed' && props.session.view().hints.levels > 0;
+  let opener: HTMLButtonElement | undefined;
+  const close = (): void => {
+    setMore(false);
+    opener?.focus();
+  };
   const openForm = (form: FormName) => (): void => {
     setMore(false);
     props.onForm(form);
@@ -94,6 +99,7 @@ export function DecisionBar(props: {
       <button
         type="button"
         class="btn only-s"
+        ref={opener}
         aria-haspopup="dialog"
         aria-expanded={more()}
         onClick={() => setMore(true)}
@@ -107,14 +113,16 @@ export function DecisionBar(props: {
             class="sheetb stack"
             role="dialog"
             aria-label={word('work.decide.title')}
+            tabIndex={-1}
+            ref={(sheet) => queueMicrotask(() => sheet.focus())}
             onKeyDown={(event) => {
-              if (event.key === 'Escape') setMore(false);
+              if (event.key === 'Escape') close();
             }}
           >
             <div class="row">
               <h2>{word('work.decide.title')}</h2>
               <span class="sp" />
-              <IconButton icon="cross" label={word('app.close')} onPress={() => setMore(false)} />
+              <IconButton icon="cross" label={word('app.close')} onPress={close} />
             </div>
             <AnswerButtons answers={answers()} />
             <Others />

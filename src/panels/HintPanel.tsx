@@ -1,8 +1,9 @@
-/** Hints in levels: opened ones stay, the next is told with its price. */
-import { For, type JSX, Show } from 'solid-js';
+/** Hints in levels: opened ones stay, the next is told with its price. Esc closes, wherever in the bay the focus is. */
+import { For, type JSX, onCleanup, onMount, Show } from 'solid-js';
 import { plainNumber } from '../instruments/displayUnits';
 import { word } from '../words/words';
 import { IconButton } from './controls';
+import { giveFocusBack } from './focusKeeping';
 import type { SessionModel } from './sessionModel';
 
 export function HintPanel(props: {
@@ -12,8 +13,21 @@ export function HintPanel(props: {
   const hints = () => props.session.view().hints;
   const opened = () => Array.from({ length: hints().opened }, (_, i) => i + 1);
   const levels = () => Array.from({ length: hints().levels }, (_, i) => i + 1);
+  let box: HTMLDivElement | undefined;
+  const before = document.activeElement;
+  const onKeyDown = (event: KeyboardEvent): void => {
+    if (event.key === 'Escape' && !event.defaultPrevented) props.onClose();
+  };
+  onMount(() => {
+    box?.focus();
+    document.addEventListener('keydown', onKeyDown);
+  });
+  onCleanup(() => {
+    document.removeEventListener('keydown', onKeyDown);
+    giveFocusBack(before);
+  });
   return (
-    <div class="ov hintp" role="dialog" aria-label={word('panels.hint.title')}>
+    <div class="ov hintp" role="dialog" aria-label={word('panels.hint.title')} tabIndex={-1} ref={box}>
       <div class="row">
         <h2>{word('panels.hint.title')}</h2>
         <span class="hlv" aria-hidden="true">

@@ -45,16 +45,32 @@ function placeOf(session: SessionModel): string {
   return kept !== null && places.includes(kept) ? kept : places[0];
 }
 
-/** What it showed last; nothing where it showed nothing. */
+/** Begun and ended, as it is told. The lamp shows at once. */
+const BEGUN: readonly string[] = ['sniff-begun', 'soap-put-on'];
+const TOLD = {
+  detector: ['sniff-begun', 'sniffed'],
+  soap: ['soap-put-on', 'soaped'],
+  'uv-lamp': ['lamp-shone'],
+} as const satisfies Readonly<Record<keyof typeof LEVELS, readonly string[]>>;
+
+/** What it did last, where, and what came of it. */
+function lastWords(session: SessionModel, tool: keyof typeof LEVELS): string {
+  const [signal, found] = LEVELS[tool];
+  const told: readonly string[] = TOLD[tool];
+  const last = session.view().happened.find(({ id }) => told.includes(id));
+  const level = session.signal(signal);
+  const what = level > 0 ? word(found, { level: plainNumber(level) }) : null;
+  if (last?.subject === undefined) return what ?? word('panels.search.idle');
+  const place = session.nameOf(last.subject);
+  if (BEGUN.includes(last.id))
+    return tool === 'soap'
+      ? word('panels.search.soaking', { place })
+      : word('panels.search.sweeping', { place });
+  return what ? word('panels.search.found', { what, place }) : word('panels.search.nothing', { place });
+}
+
 function Level(props: Rows & { readonly tool: keyof typeof LEVELS }): JSX.Element {
-  const level = (): number => props.session.signal(LEVELS[props.tool][0]);
-  return (
-    <p class="slim-note">
-      {level() > 0
-        ? word(LEVELS[props.tool][1], { level: plainNumber(level()) })
-        : word('panels.search.nothing')}
-    </p>
-  );
+  return <p class="slim-note">{lastWords(props.session, props.tool)}</p>;
 }
 
 function Detector(props: Rows): JSX.Element {

@@ -200,6 +200,29 @@ function Sample(props: Rows): JSX.Element {
   );
 }
 
+const STOPPED_BY_ITSELF: readonly string[] = ['recovery-ended', 'tank-filled'];
+
+/** Why it is off, where nobody switched it off. */
+function ByItself(props: Rows): JSX.Element {
+  const last = () =>
+    props.session
+      .view()
+      .happened.find(
+        ({ id, subject }) =>
+          STOPPED_BY_ITSELF.includes(id) || (id === 'device-started' && subject === 'recovery-machine'),
+      )?.id;
+  return (
+    <Switch>
+      <Match when={last() === 'recovery-ended'}>
+        <p class="slim-note">{word('happening.recovery-ended')}</p>
+      </Match>
+      <Match when={last() === 'tank-filled'}>
+        <p class="slim-note">{word('happening.tank-filled')}</p>
+      </Match>
+    </Switch>
+  );
+}
+
 function TankFill(props: Rows): JSX.Element {
   const eighths = (): string => plainNumber(8 * props.session.signal('recoveryTank.fillRatio'));
   return <p class="s mut">{word('twin.device.fill', { eighths: eighths() })}</p>;
@@ -225,6 +248,7 @@ export function ServiceRows(props: Rows & { readonly tool: string }): JSX.Elemen
       <Switch>
         <Match when={props.tool === 'recovery-machine'}>
           <Running session={session} tool={props.tool} />
+          <ByItself session={session} />
           <TankFill session={session} />
         </Match>
         <Match when={props.tool === 'vacuum-pump'}>

@@ -100,7 +100,11 @@ export interface PanelsWords {
   'panels.service.inject': 'mL';
   'panels.service.sampleAt': 'port';
   'panels.search.place': never;
-  'panels.search.nothing': never;
+  'panels.search.idle': never;
+  'panels.search.sweeping': 'place';
+  'panels.search.soaking': 'place';
+  'panels.search.nothing': 'place';
+  'panels.search.found': 'place' | 'what';
   'panels.search.from': never;
   'panels.search.below': never;
   'panels.search.above': never;
@@ -190,6 +194,7 @@ export interface PanelsWords {
   'panels.finding.notYet': never;
   'panels.finding.write': never;
   'panels.finding.item': 'name' | 'reading';
+  'panels.finding.itemAt': 'name' | 'place' | 'reading';
   'panels.cause.title': never;
   'panels.cause.sub': never;
   'panels.cause.group.contents': never;

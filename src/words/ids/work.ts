@@ -67,8 +67,11 @@ export interface WorkWords {
   'work.bench.state.worn': never;
   'work.bench.state.off': never;
   'work.bench.state.ready': never;
-  'work.bench.state.coupled': never;
-  'work.bench.state.open': never;
+  'work.bench.state.couplerShut': never;
+  'work.bench.state.couplerOpen': never;
+  'work.bench.state.couplersShut': never;
+  'work.bench.state.valvesShut': never;
+  'work.bench.state.valveOpen': never;
   'work.bench.state.caught': never;
   'work.bench.state.hand': never;
   'work.bench.state.mat': never;
