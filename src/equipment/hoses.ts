@@ -2,7 +2,8 @@
  * The service hoses: each is a small vessel with a coupler at the car's end and, for the charging hose and the utility
  * hose of the gauge set, a place for a can's tap at the other. Bore 4.8 mm; lengths as usual in service (SAE J2196
  * hoses are 0.9 to 1.8 m). Where a tool or tap screws on, a shut-off within 30 cm of the end (SAE J2196, from memory) shuts
- * itself as it comes off: the hose keeps what it holds. The charging hose has the low-side coupler only, which is what keeps it off the high side.
+ * itself as it comes off: the hose keeps what it holds. The charging hose has the low-side coupler only, which is what
+ * keeps it off the high side.
  */
 import type { Bore } from '../loop/networkTypes';
 import type { FittingId } from './fittings';
