@@ -31,7 +31,8 @@ export type Choices = Readonly<Record<IdSet, readonly string[]>>;
 export interface Seen {
   readonly view: SessionView;
   readonly choices: Choices;
-  readonly probes: { readonly air: string | null; readonly line: string | null };
+  /** Where what has a place was put last, by channel. */
+  readonly probes: Readonly<Record<string, string>>;
 }
 
 export interface Opened extends Seen {

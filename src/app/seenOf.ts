@@ -30,12 +30,21 @@ export function choicesOf(core: SessionCore): Choices {
   return Object.fromEntries(SETS.map((set) => [set, core.choices(set)])) as Record<IdSet, readonly string[]>;
 }
 
-/** Where the thermometers were put last, by the commands that still hold. */
-export function probesOf(core: SessionCore): { readonly air: string | null; readonly line: string | null } {
-  const probes: { air: string | null; line: string | null } = { air: null, line: null };
+/** Which channel a command gives its place. */
+const PLACED: Readonly<Record<string, string>> = {
+  'probe-air': 'air',
+  'probe-line': 'line',
+  sniff: 'detector',
+  soap: 'soap',
+  lamp: 'lamp',
+};
+
+/** Where thermometers, detector, soap and lamp were put last, by the commands that still hold. */
+export function probesOf(core: SessionCore): Readonly<Record<string, string>> {
+  const probes: Record<string, string> = {};
   for (const { command } of liveLog(core.log().commands)) {
-    if (command.do === 'probe-air') probes.air = String(command.at);
-    if (command.do === 'probe-line') probes.line = String(command.at);
+    const channel = PLACED[command.do];
+    if (channel !== undefined) probes[channel] = String(command.at);
   }
   return probes;
 }

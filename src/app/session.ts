@@ -43,7 +43,7 @@ export function openRunningSession(request: OpenRequest, hooks: SessionHooks): P
   const [seen, setSeen] = createSignal<Seen>({
     view: null as unknown as SessionView,
     choices: null as unknown as Seen['choices'],
-    probes: { air: null, line: null },
+    probes: {},
   });
   const [painted, setPainted] = createSignal(0);
   const [clock, setClock] = createSignal<ClockState>({
@@ -118,8 +118,8 @@ export function openRunningSession(request: OpenRequest, hooks: SessionHooks): P
     bayLabel: bayLabelOf(data),
     choices: (set) => seen().choices[set],
     probeAt(instrument) {
-      const at = instrument === 'air' ? seen().probes.air : seen().probes.line;
-      return at === null ? null : named(at);
+      const at = seen().probes[instrument];
+      return at === undefined ? null : named(at);
     },
     history: (channel) => history.of(channel),
     nameOf: named,

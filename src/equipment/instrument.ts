@@ -39,6 +39,16 @@ export function follow(instrument: Instrument, lagged: number, truth: number): n
   return Number.isNaN(lagged) ? truth : lagged + (truth - lagged) * instrument.approach;
 }
 
+/** A needle on its lower stop within this share of its range reads its lowest mark; farther under, nothing [guess]. */
+const FOOT_SHARE = 0.015;
+
+/** Whether what it feels is over its range or well under it: what it shows then is its stop and no reading. */
+export function isAtStop(instrument: Instrument, lagged: number, trim = 0): boolean {
+  const { minimum, maximum } = instrument;
+  const value = lagged + instrument.offset - trim;
+  return value > maximum || value < minimum - FOOT_SHARE * (maximum - minimum);
+}
+
 /** What the instrument shows for a lagged value; `trim` is what zeroing has taken off. NaN stays NaN. */
 export function shown(instrument: Instrument, lagged: number, trim = 0): number {
   const value = lagged + instrument.offset - trim;

@@ -9,9 +9,11 @@ import {
   PA_PER_BAR,
   PA_PER_INCH_OF_MERCURY,
   PA_PER_KPA,
+  PA_PER_MICRON,
   PA_PER_PSI,
   STANDARD_ATMOSPHERE_PA,
 } from '../units/pressure';
+import { word } from '../words/words';
 
 export type PressureUnit = 'psi' | 'kPa' | 'bar';
 export type TemperatureUnit = 'degC' | 'degF';
@@ -40,7 +42,8 @@ export interface Written {
   readonly unit: string;
 }
 
-export const inWords = (written: Written): string => `${written.number} ${written.unit}`;
+/** A reading that is words has no unit. */
+export const inWords = ({ number, unit }: Written): string => (unit === '' ? number : `${number} ${unit}`);
 
 /** What each dial can be read to, in its unit. */
 const DIAL_STEP = { low: { psi: 1, kPa: 5, bar: 0.1 }, high: { psi: 1, kPa: 10, bar: 0.1 } } as const;
@@ -59,8 +62,12 @@ export function writePressure(gaugePressurePa: number, unit: PressureUnit, face:
   };
 }
 
-/** A vacuum gauge in microns of mercury, or in pascals where pressures are metric. */
+/** Where the range of a vacuum gauge ends, absolute; what it shows there is no reading. */
+const VACUUM_END_PA = 25_000 * PA_PER_MICRON;
+
+/** A vacuum gauge in microns of mercury, or in pascals where pressures are metric; words at the end of its range. */
 export function writeVacuum(absolutePressurePa: number, unit: PressureUnit): Written {
+  if (absolutePressurePa >= VACUUM_END_PA - 1) return { number: word('instrument.overRange'), unit: '' };
   const { micron } = DISPLAY_UNITS;
   if (unit === 'psi')
     return { number: plainNumber(valueInUnit(absolutePressurePa, 'micron')), unit: micron.symbol };

@@ -31,15 +31,28 @@ export const CHANNELS: readonly Channel[] = [
   { id: 'gas-r1234yf', signal: 'identifier.r1234yfShare', unit: 'share', face: 'low' },
   { id: 'gas-hydrocarbon', signal: 'identifier.hydrocarbonShare', unit: 'share', face: 'low' },
   { id: 'gas-air', signal: 'identifier.airShare', unit: 'share', face: 'low' },
+  { id: 'detector', signal: 'detector.ticks', unit: '1', face: 'low' },
+  { id: 'soap', signal: 'soap.bubbles', unit: '1', face: 'low' },
+  { id: 'lamp', signal: 'lamp.glow', unit: '1', face: 'low' },
 ];
 
 export function channelReading(session: SessionModel, channel: Channel): string | null {
   const value = session.signal(channel.signal);
   if (Number.isNaN(value)) return null;
   const written = writeValue(session, value, channel.unit, channel.face);
-  const place = channel.id === 'air' || channel.id === 'line' ? session.probeAt(channel.id) : null;
-  const name = place ?? session.nameOf(channel.id);
-  return written ? word('panels.finding.item', { name, reading: inWords(written) }) : null;
+  if (written === null) return null;
+  const [place, tool] = [session.probeAt(channel.id), session.nameOf(channel.id)];
+  const reading = inWords(written);
+  if (place !== null && channel.unit === '1')
+    return word('panels.finding.itemAt', { name: tool, place, reading });
+  return word('panels.finding.item', { name: place ?? tool, reading });
+}
+
+/** At the end of its range an instrument has no number to write down. */
+function isReading(session: SessionModel, { signal, unit, face }: Channel): boolean {
+  const value = session.signal(signal);
+  const written = Number.isNaN(value) ? null : writeValue(session, value, unit, face);
+  return written !== null && written.unit !== '';
 }
 
 export function FindingForm(props: {
@@ -47,7 +60,7 @@ export function FindingForm(props: {
   readonly onClose: () => void;
 }): JSX.Element {
   const [picked, setPicked] = createSignal<readonly string[]>([]);
-  const shown = () => CHANNELS.filter((channel) => channelReading(props.session, channel) !== null);
+  const shown = () => CHANNELS.filter((channel) => isReading(props.session, channel));
   const toggle = (id: string): void => {
     setPicked(picked().includes(id) ? picked().filter((one) => one !== id) : [...picked(), id]);
   };

@@ -1,6 +1,7 @@
 /** Lines of the job card as sentences. A reading is told in the reader's own units; everything else comes as a word id. */
 import {
   inWords,
+  plainNumber,
   type Written,
   writeMass,
   writePressure,
@@ -25,6 +26,7 @@ export function writeValue(
   if (unit === 'kg') return writeMass(value, units.mass);
   if (unit === 'Pa abs') return writeVacuum(value, units.pressure);
   if (unit === 'share') return written(value, 'percent', 0.1);
+  if (unit === '1') return { number: plainNumber(value), unit: word('work.meter.ofEight') };
   if (unit === 'm3') return written(value, 'mL', 1);
   return null;
 }

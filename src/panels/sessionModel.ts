@@ -87,7 +87,7 @@ export interface SessionModel {
   readonly bayLabel: readonly [heading: string, text: string];
   /** Ids an argument may take now. */
   readonly choices: (set: IdSet) => readonly string[];
-  /** Where a thermometer's probe is, by name; null while it lies on the bench. */
+  /** Where a thermometer's probe is, or detector, soap or lamp were last, by name; null while it lies on the bench. */
   readonly probeAt: (instrument: string) => string | null;
   /** What a gauge read in the last minutes: job seconds and values in its unit, a sample a second. */
   readonly history: (channel: string) => Samples;

@@ -6,6 +6,7 @@ import { linePlaces } from './linePlaces';
 import { sheetsOf } from './makeRig';
 import { CHANNEL_TOOLS, CHANNELS } from './panel';
 import { replaceable } from './replaceable';
+import { SEARCH_CHANNELS } from './searchReading';
 
 const AIR_PLACES = ['centre-vent', 'coil-outlet', 'condenser-inlet', 'outside'] as const;
 
@@ -31,7 +32,7 @@ export function choicesOf(parts: PlantParts, set: IdSet): readonly string[] {
     case 'zone':
       return layout.zones.map(({ id }) => id);
     case 'channel':
-      return CHANNELS.filter((channel) => hasChannel(parts, channel));
+      return [...CHANNELS, ...SEARCH_CHANNELS].filter((channel) => hasChannel(parts, channel));
     case 'sheet':
       return sheetsOf(parts);
     case 'cause':

@@ -45,6 +45,7 @@ function endSweep(parts: PlantParts, sweep: Sweep, events: PlantEvent[]): void {
   const background = tally[SEARCH.inAirKg] / AIR_M3;
   const level = tickLevel(heardOn(parts, sweep), background, draw('waft of gas'));
   desk.search.sweep = null;
+  desk.search.shown.detector = true;
   desk.search.ticks = level === 0 && draw('tick for nothing') < FALSE_TICK_SHARE ? 1 : level;
   events.push({ id: 'sniffed', subject: sweep.at });
   if (desk.search.ticks > 0)
@@ -90,6 +91,7 @@ function airAt({ car, desk }: PlantParts, { id }: LeakPlace): number {
 function endSoap(parts: PlantParts, at: string, events: PlantEvent[]): void {
   const { search } = parts.desk;
   search.soap = null;
+  search.shown.soap = true;
   search.bubbles = seenLevel(gasFlowM3PerS(parts, at), SOAP_LEAST_M3_PER_S);
   events.push({ id: 'soaped', subject: at });
   if (search.bubbles > 0)

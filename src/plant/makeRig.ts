@@ -1,9 +1,10 @@
 /** The face of a plant that command handlers see. */
 import type { PlantParts } from './assemblePlant';
 import { glowAt } from './leakSearch';
-import { CHANNELS, type Channel, shownOn } from './panel';
+import { CHANNELS, type Channel, isStopped, shownOn } from './panel';
 import { replaceable } from './replaceable';
 import type { Rig } from './rig';
+import { searchReading } from './searchReading';
 import { SEARCH, TALLY } from './tally';
 
 const TRIM_OF: Readonly<Partial<Record<Channel, 'charging' | 'low' | 'high'>>> = {
@@ -14,6 +15,10 @@ const TRIM_OF: Readonly<Partial<Record<Channel, 'charging' | 'low' | 'high'>>> =
 
 export function makeRig(parts: PlantParts): Rig {
   const { car, layout, desk, ports, hoses, cans, faults, options, tally, panel, toolVessels } = parts;
+  const trimOf = (channel: string): number => {
+    const trim = TRIM_OF[channel as Channel];
+    return trim ? desk.trims[trim] : 0;
+  };
   return {
     network: car.network,
     layout,
@@ -32,8 +37,11 @@ export function makeRig(parts: PlantParts): Rig {
     step: () => tally[TALLY.step],
     reading(channel) {
       const index = CHANNELS.indexOf(channel as Channel);
-      const trim = TRIM_OF[channel as Channel];
-      return shownOn(panel, index, trim ? desk.trims[trim] : 0);
+      return index < 0 ? searchReading(desk.search, channel) : shownOn(panel, index, trimOf(channel));
+    },
+    isStopped(channel) {
+      const index = CHANNELS.indexOf(channel as Channel);
+      return index >= 0 && isStopped(panel, index, trimOf(channel));
     },
     repair(part) {
       faults.repair(part);

@@ -4,7 +4,14 @@
  */
 
 import { shareSpec } from '../equipment/identifier';
-import { follow, type Instrument, type InstrumentSpec, makeInstrument, shown } from '../equipment/instrument';
+import {
+  follow,
+  type Instrument,
+  type InstrumentSpec,
+  isAtStop,
+  makeInstrument,
+  shown,
+} from '../equipment/instrument';
 import {
   airThermometerSpec,
   gaugeSpecs,
@@ -66,7 +73,21 @@ export const CHANNEL_TOOLS: Readonly<Record<string, ToolId>> = {
   'gas-r1234yf': 'identifier',
   'gas-hydrocarbon': 'identifier',
   'gas-air': 'identifier',
+  detector: 'detector',
+  soap: 'soap',
+  lamp: 'uv-lamp',
 };
+
+/** Those whose range has an end that the thing read can go beyond; a share and a level have none. */
+const RANGED: ReadonlySet<Channel> = new Set<Channel>([
+  'charging-gauge',
+  'low-gauge',
+  'high-gauge',
+  'air',
+  'line',
+  'scale',
+  'micron-gauge',
+]);
 
 export interface Panel {
   /** Lagged truth by channel, SI; gauges in gauge pressure. */
@@ -91,4 +112,9 @@ export function followAll(panel: Panel, truth: Float64Array): void {
 /** What the instrument shows, SI; `trim` is what zeroing has taken off. */
 export function shownOn(panel: Panel, index: number, trim: number): number {
   return shown(panel.instruments[index], panel.lagged[index], trim);
+}
+
+/** Whether it stands at a stop and so tells nothing. */
+export function isStopped(panel: Panel, index: number, trim: number): boolean {
+  return RANGED.has(CHANNELS[index]) && isAtStop(panel.instruments[index], panel.lagged[index], trim);
 }

@@ -54,6 +54,8 @@ export interface Rig {
   step(): number;
   /** What an instrument shows now in SI; NaN where it shows nothing. */
   reading(channel: string): number;
+  /** Whether what it shows is the end of its range. */
+  isStopped(channel: string): boolean;
   /** Takes the faults away that a new `part` clears. */
   repair(part: string): void;
   /** Takes the dirt off a part. */

@@ -19,6 +19,8 @@ export interface JobBook {
   devicePlaces: Record<string, string>;
   opened: string[];
   probes: { air: string | null; line: string | null };
+  /** Where detector, soap and lamp were put last. */
+  searched: { detector: string | null; soap: string | null; lamp: string | null };
   decisions: string[];
   causes: string[];
   replaced: string[];
@@ -48,6 +50,7 @@ export function emptyBook(): JobBook {
     devicePlaces: {},
     opened: [],
     probes: { air: null, line: null },
+    searched: { detector: null, soap: null, lamp: null },
     decisions: [],
     causes: [],
     replaced: [],
@@ -77,7 +80,8 @@ export function bookEvents(
 }
 
 function bookReading(book: JobBook, step: number, { subject = '', quantity, unit }: PlantEvent): void {
-  const place = book.probes[subject as 'air' | 'line'] ?? null;
+  const places: Readonly<Record<string, string | null>> = { ...book.probes, ...book.searched };
+  const place = places[subject] ?? null;
   const params = { channel: subject, ...(place === null ? {} : { place }) };
   const word = place === null ? 'session.card.reading' : 'session.card.readingAt';
   if (quantity === undefined || unit === undefined) return;
@@ -137,6 +141,15 @@ const bookkeepers: { readonly [Id in Command['do']]?: Bookkeeper } = {
   },
   'probe-line': (book, _, text) => {
     book.probes.line = text('at');
+  },
+  sniff: (book, _, text) => {
+    book.searched.detector = text('at');
+  },
+  soap: (book, _, text) => {
+    book.searched.soap = text('at');
+  },
+  lamp: (book, _, text) => {
+    book.searched.lamp = text('at');
   },
   decide: (book, step, text) => {
     book.decisions.push(text('answer'));

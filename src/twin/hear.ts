@@ -32,6 +32,8 @@ export function sayCardLine(
 ): string {
   if (!isWordId(word)) throw new RangeError(`no word "${word}"`);
   const text = say({ id: word, values: named(params) });
+  if (value !== undefined && unit === '1')
+    return `${text}: ${say({ id: 'session.card.ofEight', values: { level: String(value) } })}`;
   return value === undefined || unit === undefined
     ? text
     : `${text}: ${write({ source: word, value, unit })}`;

@@ -2,6 +2,7 @@
  * What a person in the bay perceives now, as lines of words: gear, car, ports, hoses, cans, service tools, instruments, what is frosted
  * or wet. From readings, cues and controls only; the truth behind them has no way in.
  */
+import { micronGaugeSpec } from '../equipment/instruments';
 import type { SessionCore, SessionView } from '../session/corePort';
 import { type WriteQuantity, writeMetric } from '../session/writeQuantity';
 import { type Message, type WordId, word } from '../words/words';
@@ -146,11 +147,17 @@ const INSTRUMENTS = [
   ['gas-air', 'identifier.airShare', '1'],
 ] as const;
 
+const isOver = (source: string, value: number): boolean =>
+  source === 'micronGauge.absolutePressurePa' && value >= micronGaugeSpec.maximum - 1;
+
 function instruments(say: Say, senses: Senses, write: WriteQuantity): void {
   for (const [channel, source, unit] of INSTRUMENTS) {
     const value = senses.value(source);
     if (!Number.isNaN(value)) {
-      say('twin.instrument.reads', { instrument: nameOf(channel), reading: write({ source, value, unit }) });
+      say('twin.instrument.reads', {
+        instrument: nameOf(channel),
+        reading: isOver(source, value) ? word('instrument.overRange') : write({ source, value, unit }),
+      });
     }
   }
 }

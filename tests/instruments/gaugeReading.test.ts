@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { saturationOf } from '../../src/app/saturationOf';
-import { writePressure } from '../../src/instruments/displayUnits';
+import { micronGaugeSpec } from '../../src/equipment/instruments';
+import { inWords, writePressure, writeVacuum } from '../../src/instruments/displayUnits';
 import { needleAngleDeg, readGauge } from '../../src/instruments/gaugeReading';
+import { PA_PER_MICRON } from '../../src/units/pressure';
 
 const units = { pressure: 'psi', temperature: 'degC', mass: 'g' } as const;
 const line = saturationOf('R-134a');
@@ -62,6 +64,12 @@ describe('what a gauge says', () => {
   test('a pressure under the atmosphere is written alike on both sides', () => {
     expect(writePressure(-100_000, 'psi', 'high')).toEqual(writePressure(-100_000, 'psi', 'low'));
     expect(writePressure(-100_000, 'kPa', 'high')).toEqual(writePressure(-100_000, 'kPa', 'low'));
+  });
+
+  test('a vacuum gauge at the end of its range says so instead of a number', () => {
+    expect(inWords(writeVacuum(micronGaugeSpec.maximum, 'psi'))).toBe('over range');
+    expect(inWords(writeVacuum(micronGaugeSpec.maximum, 'kPa'))).toBe('over range');
+    expect(inWords(writeVacuum(500 * PA_PER_MICRON, 'psi'))).toBe('500 micron');
   });
 
   test('a loose hose has no boiling point, and says so when its needle stands beside zero', () => {

@@ -25,6 +25,9 @@ const UNIT_OF: Readonly<Record<string, string>> = {
   'gas-r1234yf': 'share',
   'gas-hydrocarbon': 'share',
   'gas-air': 'share',
+  detector: '1',
+  soap: '1',
+  lamp: '1',
 };
 
 export const measure = {
@@ -56,6 +59,7 @@ export const measure = {
     const channel = String(command.channel);
     const quantity = rig.reading(channel);
     if (Number.isNaN(quantity)) return refuse('nothingToRead');
+    if (rig.isStopped(channel)) return refuse('beyondScale');
     return done({ id: 'noted', subject: channel, quantity, unit: UNIT_OF[channel] ?? 'Pa' });
   },
 };

@@ -1,6 +1,7 @@
 /** Leaks and the search for them: what detector, soap and lamp showed last, what hisses, what got to the air and why. */
 import type { PlantParts } from '../assemblePlant';
 import { leakFlowKgPerS } from '../leakFlow';
+import { searchReading } from '../searchReading';
 import { SEARCH, VENT_CAUSES } from '../tally';
 import { flag, type Signal, signal } from './signal';
 
@@ -17,19 +18,19 @@ export function searchSignals(parts: PlantParts): Signal[] {
       'detector.ticks',
       '1',
       'reading',
-      shown('detector', () => desk.search.ticks),
+      shown('detector', () => searchReading(desk.search, 'detector')),
     ),
     signal(
       'soap.bubbles',
       '1',
       'reading',
-      shown('soap', () => desk.search.bubbles),
+      shown('soap', () => searchReading(desk.search, 'soap')),
     ),
     signal(
       'lamp.glow',
       '1',
       'reading',
-      shown('uv-lamp', () => desk.search.glow),
+      shown('uv-lamp', () => searchReading(desk.search, 'lamp')),
     ),
     flag('leak.hissing', 'cue', () =>
       places.some(({ id, isHidden }) => !isHidden && leakFlowKgPerS(car, id) > HISS_KG_PER_S),

@@ -10,6 +10,7 @@ export interface InstrumentWords {
   'instrument.nothing': never;
   'instrument.over': 'number';
   'instrument.under': 'number';
+  'instrument.overRange': never;
   'instrument.notCoupled': never;
   'instrument.loose': never;
   'instrument.notZeroed': never;

@@ -20,6 +20,7 @@ export interface SessionWords {
   'session.refused.notAChoice': 'given' | 'known' | 'name';
   'session.card.reading': 'channel';
   'session.card.readingAt': 'channel' | 'place';
+  'session.card.ofEight': 'level';
   'session.card.look': 'part';
   'session.card.judged': 'port' | 'side';
   'session.card.decided': 'answer';
