@@ -17,6 +17,7 @@ const row = z.strictObject({
   source: z.string().min(1),
   at: severity.optional(),
   also: z.array(severity).optional(),
+  surely: z.literal(true).optional(),
   site: z.string().optional(),
   engineRpm: z.number().min(600).max(6000).optional(),
   cabin: z.enum(['open', 'closed']).optional(),

@@ -40,13 +40,6 @@ export const bentOnHatchback: readonly Omit<BentSign, 'vehicle'>[] = [
   {
     fault: 'condenser-air-blocked',
     row: 'condenser blocked to the air',
-    channel: 'low',
-    ambientsC: [21],
-    reason: 'on a mild day the thermostat holds the coil',
-  },
-  {
-    fault: 'condenser-air-blocked',
-    row: 'condenser blocked to the air',
     channel: 'vent',
     ambientsC: [21],
     reason: 'on a mild day the thermostat lets the coil run longer, so its mean is colder',
@@ -108,13 +101,6 @@ export const bentOnHatchback: readonly Omit<BentSign, 'vehicle'>[] = [
     reason: 'a quarter of R-12 in R-134a cools about as well',
   },
   {
-    fault: 'wrong-refrigerant',
-    row: 'wrong refrigerant',
-    channel: 'vent',
-    ambientsC: [21, 32],
-    reason: '0.93 to 0.97 K where 1 counts: R-12 at four fifths of the weight cools about as well',
-  },
-  {
     fault: 'overcharge',
     row: 'overcharge',
     channel: 'vent',
@@ -126,9 +112,9 @@ export const bentOnHatchback: readonly Omit<BentSign, 'vehicle'>[] = [
     fault: 'overcharge',
     row: 'overcharge',
     channel: 'superheat',
-    ambientsC: [21],
+    ambientsC: [21, 32, 38],
     only: 'worst',
-    reason: 'the thermostat cycles on a mild day',
+    reason: 'the clutch cycles, on the thermostat or the high-pressure switch',
   },
   {
     fault: 'air-in-loop',

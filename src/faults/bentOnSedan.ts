@@ -10,14 +10,6 @@ export const bentOnSedan: readonly Omit<BentSign, 'vehicle'>[] = [
     reason: "at 38 °C a quarter short already costs the head 7 %; the study's weather is not told",
   },
   {
-    fault: 'overcharge',
-    row: 'overcharge',
-    channel: 'low',
-    ambientsC: [21, 32, 38],
-    reason:
-      'a fixed tube passes little more at a higher head, and the coil is as wet as it was; 9 kPa where 10 count',
-  },
-  {
     fault: 'air-in-loop',
     row: 'air in the loop',
     channel: 'vent',
@@ -28,7 +20,7 @@ export const bentOnSedan: readonly Omit<BentSign, 'vehicle'>[] = [
     fault: 'moisture',
     row: 'moisture freezing at the metering device',
     channel: 'low',
-    ambientsC: [21, 27],
+    ambientsC: [21],
     reason: 'its pressure switch lets the clutch out at -1 °C, and what ice there is thaws each time',
   },
   {
@@ -51,20 +43,6 @@ export const bentOnSedan: readonly Omit<BentSign, 'vehicle'>[] = [
     channel: 'superheat',
     ambientsC: [21, 27],
     reason: 'its pressure switch lets the clutch out at -1 °C, and what ice there is thaws each time',
-  },
-  {
-    fault: 'oversized-orifice',
-    row: 'orifice tube too large',
-    channel: 'vent',
-    ambientsC: [21],
-    reason: '0.97 K where 1 counts: on a mild day the coil has some to spare',
-  },
-  {
-    fault: 'condenser-air-blocked',
-    row: 'condenser blocked to the air',
-    channel: 'subcooling',
-    ambientsC: [21],
-    reason: 'on a mild day the head rises by little, and the liquid gives away under 2 K',
   },
   {
     fault: 'clutch-slipping',

@@ -1,11 +1,12 @@
 /**
- * The wrong orifice tube, or one washed out: its area over the right one's, up to three times. The worst of the sizes
- * sold for one seat is about 2.3 times the smallest (bores 1.22 to 1.83 mm, common practice); what wear adds is [guess].
+ * The wrong orifice tube, or one washed out: its area over the right one's, up to 3.2 times. The worst of the sizes
+ * sold for one seat is about 2.3 times the smallest (bores 1.22 to 1.83 mm, common practice), at 0.6; what wear adds is
+ * [guess].
  * Signs: service text on orifice tubes.
  */
 import type { Fault } from './fault';
 
-const MOST_OVER = 2;
+const MOST_OVER = 2.2;
 
 export const oversizedOrifice: Fault = {
   id: 'oversized-orifice',

@@ -1,11 +1,11 @@
 /**
  * Another refrigerant altogether in the loop, whatever the label says. It was filled by the gauge and not by weight:
- * severity is what is missing of the label's weight, down to three fifths [guess]. Any severity over 0 is the wrong gas.
+ * severity is what is missing of the label's weight, down to half [guess]: a fifth less still cools about as well. Any severity over 0 is the wrong gas.
  */
 import type { Fault } from './fault';
 import { otherRefrigerant } from './otherRefrigerant';
 
-const MOST_MISSING = 0.4;
+const MOST_MISSING = 0.5;
 
 export const wrongRefrigerant: Fault = {
   id: 'wrong-refrigerant',

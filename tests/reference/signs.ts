@@ -19,18 +19,19 @@ interface Place {
 export const turning = (readJson('./turningSigns.json') as { readonly turning: readonly Place[] }).turning;
 
 export interface CarJudged {
-  readonly counted: readonly SignJudged[];
+  /** Applicable at severity 0.6, in rows that can fail. */
+  readonly share: readonly SignJudged[];
   readonly shown: readonly SignJudged[];
   readonly all: readonly SignJudged[];
 }
 
 export function judgeCar(vehicle: string): CarJudged {
-  const all = rows.flatMap((row) => judgeRow(vehicle, row, 'lean').signs);
-  const counted = all.filter((sign) => sign.counted && doesApply(sign));
+  const all = rows.flatMap((row) => judgeRow(vehicle, row).signs);
+  const share = all.filter((sign) => sign.inShare && doesApply(sign));
   return {
     all,
-    counted,
-    shown: counted.filter(({ verdict }) => verdict === 'shown'),
+    share,
+    shown: share.filter(({ verdict }) => verdict === 'shown'),
   };
 }
 
@@ -58,7 +59,7 @@ export function bentIn(signs: readonly SignJudged[]): {
   };
 }
 
-/** Rows and channels whose reading, from sound to the worst that is run in one weather, turns back by more than nothing. */
+/** Rows and channels whose reading, from sound to the worst in one weather, turns back by more than nothing. */
 export function turningIn(signs: readonly SignJudged[]): readonly string[] {
   const series = new Map<string, SignJudged[]>();
   for (const sign of signs) {

@@ -1,6 +1,7 @@
 /**
  * `signs`: runs a table of signs by fault on every car and says which the model shows, which it bends and why, which do
- * not apply. 1 where a car shows less than nine in ten of the counted signs.
+ * not apply. The share is that of the signs which are counted at severity 0.6, in rows that can fail; `otherSigns` are those
+ * counted besides. 1 where a car shows less than nine in ten of the share.
  */
 import { signTableSchema } from '../../../shared/schema/signTable';
 import { bentSigns } from '../../faults/bentSigns';
@@ -46,11 +47,15 @@ function summed(vehicle: string, rows: readonly RowJudged[]) {
   const signs = rows.flatMap((row) => row.signs);
   const counted = signs.filter((sign) => sign.counted && doesApply(sign));
   const shown = counted.filter(({ verdict }) => verdict === 'shown');
+  const share = counted.filter(({ inShare }) => inShare);
+  const shownOfShare = shown.filter(({ inShare }) => inShare);
   return {
     vehicle,
-    countedSigns: counted.length,
-    shownSigns: shown.length,
-    shownPercent: counted.length === 0 ? PERCENT : Math.floor((PERCENT * shown.length) / counted.length),
+    signs: share.length,
+    shownSigns: shownOfShare.length,
+    shownPercent: share.length === 0 ? PERCENT : Math.floor((PERCENT * shownOfShare.length) / share.length),
+    otherSigns: counted.length - share.length,
+    otherShownSigns: shown.length - shownOfShare.length,
     shown: shown.map(brief),
     bent: signs
       .filter(({ verdict }) => verdict === 'bent')

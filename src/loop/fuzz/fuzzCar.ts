@@ -3,7 +3,7 @@ import { keyedUniform } from '../../numerics/keyedRandom';
 import type { RefrigerantId } from '../../refrigerant/refrigerant';
 import type { Car, CarStart } from '../car/car';
 import { createCar } from '../car/createCar';
-import { vehicleIds, vehicleOf } from '../car/vehicles';
+import type { VehicleData } from '../car/vehicles';
 import { FOREIGN_IDS, type ForeignId } from '../foreign';
 import { type Contents, type LinkIndex, type Port, ROOM, type VesselIndex } from '../networkTypes';
 
@@ -28,8 +28,8 @@ export function drawer(seed: number): Draw {
   return (purpose) => keyedUniform(seed, purpose, 'fuzz', count++);
 }
 
-export function buildFuzzCar(draw: Draw): FuzzCar {
-  const vehicle = vehicleOf(vehicleIds[Math.floor(draw('vehicle') * vehicleIds.length)]);
+export function buildFuzzCar(draw: Draw, vehicles: readonly VehicleData[]): FuzzCar {
+  const vehicle = vehicles[Math.floor(draw('vehicle') * vehicles.length)];
   const ambientK = 263.15 + 60 * draw('ambient');
   const fluid = FLUIDS[Math.floor(draw('fluid') * FLUIDS.length)];
   const others = FOREIGN_IDS.filter((id) => id !== fluid);

@@ -5,6 +5,7 @@
 
 import type { Car } from '../car/car';
 import { EDIT_NAMES, EDITS, type EditName } from '../car/carNumbers';
+import { type VehicleData, vehicleIds, vehicleOf } from '../car/vehicles';
 import { SPECIES } from '../networkTypes';
 import { buildFuzzCar, type Draw, drawer, type FuzzCar } from './fuzzCar';
 
@@ -21,12 +22,16 @@ export interface FuzzReport {
   readonly finding: string | null;
 }
 
-/** `steps` steps of 20 ms, a new car every 10,000. */
-export function fuzzLoop(steps: number, seed: number): FuzzReport {
+/** `steps` steps of 20 ms, a new car every 10,000: one of the shipped, or of `vehicles`. */
+export function fuzzLoop(
+  steps: number,
+  seed: number,
+  vehicles: readonly VehicleData[] = vehicleIds.map(vehicleOf),
+): FuzzReport {
   let edits = 0;
   for (let done = 0; done < steps; done += STEPS_A_CAR) {
     const draw = drawer(seed + done);
-    const subject = buildFuzzCar(draw);
+    const subject = buildFuzzCar(draw, vehicles);
     for (let i = 0; i < Math.min(STEPS_A_CAR, steps - done); i++) {
       if (draw('edit') < 0.02) {
         edit(subject, draw);

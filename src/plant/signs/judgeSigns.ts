@@ -31,7 +31,10 @@ export interface SignJudged {
   readonly row: string;
   readonly fault: string;
   readonly severity: number;
+  /** At the severity of its row, where it must be shown. */
   readonly counted: boolean;
+  /** In the share of shown signs: counted at 0.6, in a row that can fail. */
+  readonly inShare: boolean;
   readonly ambientC: number;
   readonly channel: SignChannel;
   readonly printed: Printed;
@@ -51,8 +54,8 @@ export interface RowJudged {
   readonly signs: readonly SignJudged[];
 }
 
-/** `all`: each severity in each weather. `lean`: the counted one in each weather, what is worse in the middle one. */
-export type Extent = 'all' | 'lean';
+/** `all`: each severity in each weather. `counted`: the one of the row. */
+export type Extent = 'all' | 'counted';
 
 const ZERO_C = 273.15;
 const SECONDS_A_MINUTE = 60;
@@ -71,24 +74,14 @@ export function judgeRow(vehicleId: string, row: SignRow, extent: Extent = 'all'
   if (!printed) return { row: name, fault, notApplicable: 'metering', signs: [] };
   const counted = row.at ?? COUNTED_AT;
   const ambients = row.ambientsC ?? AMBIENTS_C;
-  const severities = [counted, ...(row.also ?? ALSO_AT)].sort((a, b) => a - b);
+  const also = extent === 'all' ? (row.also ?? ALSO_AT) : [];
+  const severities = [counted, ...also].sort((a, b) => a - b);
   const signs = severities.flatMap((severity) =>
-    weathersAt(severity, counted, ambients, extent).flatMap((ambientC) =>
+    ambients.flatMap((ambientC) =>
       judgeRun(vehicleId, row, printed, severity, severity === counted, ambientC),
     ),
   );
   return { row: name, fault, notApplicable: null, signs };
-}
-
-function weathersAt(
-  severity: number,
-  counted: number,
-  ambients: readonly number[],
-  extent: Extent,
-): readonly number[] {
-  if (extent === 'all' || severity === counted) return ambients;
-  const middle = ambients.length >> 1;
-  return severity > counted ? ambients.slice(middle, middle + 1) : [];
 }
 
 function judgeRun(
@@ -107,7 +100,8 @@ function judgeRun(
     const sweeps = channel === 'low' && swings && !printed.includes('unsteady');
     const verdict = sweeps ? 'sweeps' : verdictOf(printed, changed[channel], counted);
     const { row: name, fault } = row;
-    const judged = { row: name, fault, severity, counted, ambientC, channel, printed };
+    const inShare = counted && severity === COUNTED_AT && row.surely !== true;
+    const judged = { row: name, fault, severity, counted, inShare, ambientC, channel, printed };
     return [{ ...judged, found, swings, by, still, verdict }];
   });
 }

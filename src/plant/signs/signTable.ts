@@ -23,6 +23,8 @@ export interface SignRow {
   readonly at?: number;
   /** The other severities that are run; a sign there may be missing, but not turned round. */
   readonly also?: readonly number[];
+  /** The row hardly can fail, such as a seep that nothing tells today: it is judged and listed, but not in the share. */
+  readonly surely?: true;
   readonly site?: string;
   readonly engineRpm?: number;
   readonly cabin?: 'open' | 'closed';

@@ -1,7 +1,7 @@
 /**
  * No scenario scores a sign that the model bends: where a hidden fault has one on this car in about this weather, no rule
- * that judges finding or diagnosis may look at the signals that tell it. What has no signal (superheat, subcooling, a step along a line) no rule
- * can look at anyway.
+ * that judges finding or diagnosis may look at the signals that tell it: what is there, what an instrument shows of it, and
+ * what is reckoned from it.
  */
 import type { Rule } from '../../../shared/schema/rubric';
 import type { ScenarioData } from '../../../shared/schema/scenario';
@@ -12,11 +12,29 @@ import { word } from '../../words/words';
 import type { Findings } from './findings';
 
 const TELLS: Readonly<Record<string, readonly string[]>> = {
-  low: ['lowSide.gaugePressurePa', 'lowSide.pressurePa'],
-  high: ['highSide.gaugePressurePa', 'highSide.pressurePa', 'highSide.maxGaugePressurePa'],
-  vent: ['vent.temperatureK'],
+  low: [
+    'lowSide.gaugePressurePa',
+    'lowSide.pressurePa',
+    'lowGauge.gaugePressurePa',
+    'chargingGauge.gaugePressurePa',
+    'point1.pressurePa',
+    'point4.pressurePa',
+  ],
+  high: [
+    'highSide.gaugePressurePa',
+    'highSide.pressurePa',
+    'highSide.maxGaugePressurePa',
+    'highGauge.gaugePressurePa',
+    'point2.pressurePa',
+    'point3.pressurePa',
+  ],
+  vent: ['vent.temperatureK', 'airThermometer.temperatureK'],
+  superheat: ['superheatK', 'lineThermometer.temperatureK'],
+  subcooling: ['subcoolingK', 'point3.temperatureK', 'lineThermometer.temperatureK'],
+  suction: ['point1.temperatureK', 'lineThermometer.temperatureK'],
+  lineStep: ['lineThermometer.temperatureK'],
   cycling: ['clutch.cyclesPerMin'],
-  discharge: ['compressor.dischargeTemperatureK'],
+  discharge: ['compressor.dischargeTemperatureK', 'point2.temperatureK', 'lineThermometer.temperatureK'],
   airflow: ['vent.airflowRatio'],
 };
 const JUDGES: readonly string[] = ['finding', 'diagnosis'];

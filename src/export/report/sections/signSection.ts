@@ -20,8 +20,8 @@ export function signSection({ vehicles, printed }: ReportInputs): ReportSection 
 }
 
 function signTableOf(vehicle: string, rows: readonly SignRow[]): string {
-  const judged = rows.map((row) => judgeRow(vehicle, row, 'lean'));
-  const counted = judged.flatMap(({ signs }) => signs.filter((sign) => sign.counted && doesApply(sign)));
+  const judged = rows.map((row) => judgeRow(vehicle, row, 'counted'));
+  const counted = judged.flatMap(({ signs }) => signs.filter((sign) => sign.inShare && doesApply(sign)));
   const shown = counted.filter(({ verdict }) => verdict === 'shown').length;
   const heads = [vehicle, ...SIGN_CHANNELS.map((channel) => say({ id: `report.channel.${channel}` })), ''];
   const lines = judged.map(({ row, notApplicable, signs }) =>
