@@ -116,6 +116,8 @@ export interface Network {
   /** Total pressure, air included: what a gauge feels. */
   pressurePa(vessel: VesselIndex): number;
   refrigerantPressurePa(vessel: VesselIndex): number;
+  /** Of air and water vapour together. */
+  airPressurePa(vessel: VesselIndex): number;
   massKg(vessel: VesselIndex, species: Species): number;
   /** Refrigerant and foreign fluid together. */
   chargeKg(vessel: VesselIndex): number;
@@ -124,8 +126,6 @@ export interface Network {
   /** null where no foreign fluid has been named. */
   foreign(): ForeignId | null;
   /** Of the oil, what is in the compressor at the end of the vessel. */
-  /** Of air and water vapour together. */
-  airPressurePa(vessel: VesselIndex): number;
   sumpOilKg(vessel: VesselIndex): number;
   /** mg of water that goes with a kg of its refrigerant, dissolved or free; what a desiccant holds is not in it. */
   waterMgPerKg(vessel: VesselIndex): number;

@@ -60,12 +60,12 @@ describe('a healthy car standing with its fan on, windows open', () => {
       });
     }
 
-    it(`${car}: hot gas 70 to 110 °C, liquid line 40 to 60 °C, suction line 2 to 17 °C (common practice)`, () => {
+    it(`${car}: hot gas 70 to 110 °C, liquid line 40 to 56 °C, suction line 2 to 17 °C (common practice: to 55 and 15; bent by 1 and 2 K)`, () => {
       const settled = steady(car, { minutes: 10 });
       expect(celsius(settled.dischargeK)).toBeGreaterThan(70);
       expect(celsius(settled.dischargeK)).toBeLessThan(110);
       expect(celsius(settled.liquidLineK)).toBeGreaterThan(40);
-      expect(celsius(settled.liquidLineK)).toBeLessThan(60);
+      expect(celsius(settled.liquidLineK)).toBeLessThan(56);
       expect(celsius(settled.suctionK)).toBeGreaterThan(2);
       expect(celsius(settled.suctionK)).toBeLessThan(17);
     });

@@ -70,8 +70,9 @@ describe('air', () => {
       expect(Math.abs(atRest / PA_PER_PSI / 16 - 1)).toBeLessThan(0.1);
       expect(Math.abs(((0.004 / 3.2e-3) * AIR_GAS_CONSTANT * AMBIENT_K) / PA_PER_PSI - 16)).toBeLessThan(0.2);
       const head = (running(car, 6) - running(sound, 6)) / PA_PER_PSI;
-      expect(head).toBeGreaterThan(25);
-      expect(head).toBeLessThan(90);
+      // 40 to 60 psi by the review; the hatchback's small condenser goes over: a stated bend
+      expect(head).toBeGreaterThan(40);
+      expect(head).toBeLessThan(id === 'sedan' ? 60 : 90);
       expect(car.network.massKg(car.loop.high, 'air') / airKg).toBeGreaterThan(0.9);
       expect(readCar(car).ventK).toBeGreaterThan(readCar(sound).ventK);
       balanced(car);
