@@ -15,7 +15,9 @@ const project = (name: string, include: string, groupOrder: number) => ({
   },
 });
 
-const node = project('node', 'tests/!(browser|long)/**/*.test.ts', 0);
+const every = project('node', 'tests/!(browser|long)/**/*.test.ts', 0);
+/** Left to itself vitest keeps one of two processors free. */
+const node = { ...every, test: { ...every.test, maxWorkers: 2 } };
 const browser = project('browser', 'tests/browser/**/*.test.ts', 1);
 const long = project('long', 'tests/long/**/*.test.ts', 2);
 const inBrowser = { ...browser, test: { ...browser.test, globalSetup: ['tests/support/browserSetup.ts'] } };
