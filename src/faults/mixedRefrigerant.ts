@@ -3,6 +3,7 @@
  * pressure does not tell it (the lines of R-134a and R-12 cross at 17 °C): only an identifier does. Cars differ in every
  * sign.
  */
+import { eitherWay } from './eitherWay';
 import type { Fault } from './fault';
 import { otherRefrigerant } from './otherRefrigerant';
 
@@ -21,21 +22,5 @@ export const mixedRefrigerant: Fault = {
       : filling,
   clearedBy: [],
   excludes: ['wrong-refrigerant'],
-  signs: {
-    severity: 0.7,
-    'orifice-tube': {
-      low: 'either',
-      high: 'either',
-      vent: 'either',
-      superheat: 'either',
-      subcooling: 'either',
-    },
-    'expansion-valve': {
-      low: 'either',
-      high: 'either',
-      vent: 'either',
-      superheat: 'either',
-      subcooling: 'either',
-    },
-  },
+  signs: eitherWay(0.7),
 };

@@ -2,6 +2,7 @@
  * Too much oil: up to two and a half times what belongs in the loop, as after a new compressor filled on top of the old
  * oil and a few oil-charged cans. It lies on the walls of condenser and coil. Sources differ on every sign.
  */
+import { eitherWay } from './eitherWay';
 import type { Fault } from './fault';
 
 const MOST_OVER = 1.5;
@@ -16,21 +17,5 @@ export const tooMuchOil: Fault = {
   }),
   clearedBy: [],
   excludes: ['too-little-oil'],
-  signs: {
-    severity: 0.7,
-    'orifice-tube': {
-      low: 'either',
-      high: 'either',
-      vent: 'either',
-      superheat: 'either',
-      subcooling: 'either',
-    },
-    'expansion-valve': {
-      low: 'either',
-      high: 'either',
-      vent: 'either',
-      superheat: 'either',
-      subcooling: 'either',
-    },
-  },
+  signs: eitherWay(0.7),
 };

@@ -2,6 +2,7 @@
  * Another refrigerant altogether in the loop, whatever the label says. It was filled by the gauge and not by weight:
  * severity is what is missing of the label's weight, down to half [guess]: a fifth less still cools about as well. Any severity over 0 is the wrong gas.
  */
+import { eitherWay } from './eitherWay';
 import type { Fault } from './fault';
 import { otherRefrigerant } from './otherRefrigerant';
 
@@ -21,21 +22,5 @@ export const wrongRefrigerant: Fault = {
       : filling,
   clearedBy: [],
   excludes: ['mixed-refrigerant', 'low-charge', 'overcharge'],
-  signs: {
-    severity: 0.5,
-    'orifice-tube': {
-      low: 'either',
-      high: 'either',
-      vent: 'either',
-      superheat: 'either',
-      subcooling: 'either',
-    },
-    'expansion-valve': {
-      low: 'either',
-      high: 'either',
-      vent: 'either',
-      superheat: 'either',
-      subcooling: 'either',
-    },
-  },
+  signs: eitherWay(0.5),
 };

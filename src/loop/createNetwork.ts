@@ -7,6 +7,7 @@ import { bringIn } from './bringIn';
 import { isDriven, ownerOf } from './drivenLinks';
 import { fillVessel } from './fillVessel';
 import { FOREIGN_IDS } from './foreign';
+import { liquidShare } from './liquidShare';
 import { fitMeter, METER } from './meterNumbers';
 import { FOREIGN } from './moveSpecies';
 import type { Network } from './network';
@@ -239,6 +240,7 @@ function readingsOf(
       drawAt(numbers, plan, port.vessel, cellOfPort(plan, port), heightOf(port.height), draw);
       return draw.enthalpyJPerKg;
     },
+    ventedKg: (species) => numbers.totals[TOTAL.ventedKg + SPECIES.indexOf(species)],
     books: () => readBooks(core),
   };
 }
@@ -277,15 +279,6 @@ function refreshOwners(core: NetworkCore): void {
     drive.owner[l] = owner;
     core.owned[owner].push(l);
   }
-}
-
-function liquidShare(core: NetworkCore, vessel: number, c: number): number {
-  const { plan, numbers } = core;
-  const iso = plan.isobars[vessel];
-  const x = iso.quality(numbers.enthalpy[c]);
-  if (x <= 0) return 1;
-  if (x >= 1) return 0;
-  return ((1 - x) * iso.liquidVolumeM3PerKg) / numbers.volume[c];
 }
 
 function heightOf(height: PortHeight): number {

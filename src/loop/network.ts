@@ -156,5 +156,7 @@ export interface Network {
   meter(link: LinkIndex, name: MeterName): number;
   /** Enthalpy of what would leave the vessel here now, J/kg. */
   portEnthalpyJPerKg(port: Port): number;
+  /** kg that went to the room less what came from it, as in the books, and cheap. */
+  ventedKg(species: Species): number;
   books(): NetworkBooks;
 }

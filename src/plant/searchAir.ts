@@ -15,6 +15,7 @@ import { leakFlowKgPerS } from './leakFlow';
 import { STEP_S } from './stepTime';
 import { SEARCH } from './tally';
 import { hubTurning } from './turning';
+import { ventedKg } from './ventedKg';
 
 export const AIR_M3 = 4;
 export const CASE_M3 = 0.008;
@@ -34,7 +35,7 @@ export function keepSearchAir(parts: PlantParts): void {
 function keepGas({ car, desk, tally, places }: PlantParts): void {
   let coil = 0;
   for (const place of places) if (place.isHidden) coil += Math.max(0, leakFlowKgPerS(car, place.id));
-  const vented = car.network.books().ventedKg.refrigerant;
+  const vented = ventedKg(car.network);
   const came = Math.max(0, vented - tally[SEARCH.ventedKg] - coil);
   tally[SEARCH.ventedKg] = vented;
   const blown = desk.blower > 0 ? car.number('coilFlow') / AIR_KG_PER_M3 / CASE_M3 : STANDING_PER_S;

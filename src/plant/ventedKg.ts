@@ -2,6 +2,5 @@
 import type { Network } from '../loop/network';
 
 export function ventedKg(network: Network): number {
-  const { refrigerant, foreign } = network.books().ventedKg;
-  return refrigerant + foreign;
+  return network.ventedKg('refrigerant') + network.ventedKg('foreign');
 }

@@ -58,9 +58,8 @@ export function openVentBook({ car, tally, foreign }: Sources): VentBook {
       return ventedKg(network) - named.reduce((sum, one) => sum + tally[ventedAt(one)], 0);
     },
     co2Kg() {
-      const vented = network.books().ventedKg;
-      const own = vented.refrigerant * warmingFactor(network.refrigerantId);
-      return foreign ? own + vented.foreign * warmingFactor(foreign) : own;
+      const own = network.ventedKg('refrigerant') * warmingFactor(network.refrigerantId);
+      return foreign ? own + network.ventedKg('foreign') * warmingFactor(foreign) : own;
     },
   };
 }

@@ -6,6 +6,7 @@ import { buildApp } from '../../shared/build/buildApp';
 import { projectFolder } from '../../shared/build/folders';
 import { serve } from '../../shared/build/server';
 import { type Browser, chromiumSources, firefoxSources, firstThatAnswers } from './findBrowser';
+import { whyNotDriven } from './launchFirefox';
 
 declare module 'vitest' {
   interface ProvidedContext {
@@ -29,6 +30,17 @@ export async function setup(project: TestProject): Promise<() => Promise<void>> 
   }
 }
 
+async function drivenFirefox(note: (line: string) => void): Promise<Browser | null> {
+  const found = await firstThatAnswers(firefoxSources, note);
+  const why = found ? await whyNotDriven(found) : 'there is none';
+  if (found && why === null) {
+    console.log(`firefox: ${found.version}`);
+    return found;
+  }
+  console.log(`firefox: not run (${found ? `${found.version}: ` : ''}${why})`);
+  return null;
+}
+
 async function prepare(project: TestProject): Promise<() => Promise<void>> {
   const notes: string[] = [];
   const note = (line: string): void => {
@@ -39,15 +51,14 @@ async function prepare(project: TestProject): Promise<() => Promise<void>> {
     throw new Error(`No browser for the browser tests. Set PORTSIDE_BROWSER to one.\n${notes.join('\n')}`);
   }
   console.log(`chromium: ${chromium.version} (${chromium.from})`);
-  const firefox = await firstThatAnswers(firefoxSources, note);
-  console.log(firefox ? `firefox: ${firefox.version}` : 'firefox: not run');
+  const firefox = await drivenFirefox(note);
   // a folder of its own: an app that is being served elsewhere is not pulled away from under its page
   const folder = join(projectFolder, `dist/tested-${process.pid}`);
   await buildApp(folder);
   const serving = await serve(folder, 0);
   project.provide('address', serving.address);
   project.provide('chromium', chromium);
-  project.provide('firefox', firefox ?? null);
+  project.provide('firefox', firefox);
   return async () => {
     await serving.close();
     rmSync(folder, { recursive: true, force: true });

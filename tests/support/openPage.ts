@@ -3,19 +3,17 @@
  * test the page is closed, and the test fails on anything the page should not have done: a violation of the content
  * security policy, an error on its console or in its script, a request off its origin.
  */
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { rmSync } from 'node:fs';
 import {
   type Browser,
   type BrowserContext,
   type BrowserContextOptions,
   chromium,
-  firefox,
   type Page,
 } from 'playwright-core';
 import { afterAll, expect, inject, onTestFinished } from 'vitest';
 import type { Browser as Found } from './findBrowser';
+import { launchFirefox } from './launchFirefox';
 
 /** Keeps Chromium off the network and out of first-run pages. */
 const QUIET = [
@@ -81,24 +79,19 @@ function browserOf(engine: Engine): Promise<Browser> {
   if (already) return already;
   const found = inject(engine);
   if (!found) throw new Error(`there is no ${engine} here; ask enginesFound() first`);
-  const launched = engine === 'chromium' ? launchChromium(found) : launchFirefox(found);
+  const launched =
+    engine === 'chromium'
+      ? launchChromium(found)
+      : launchFirefox(found).then(({ browser, home }) => {
+          homes.push(home);
+          return browser;
+        });
   running.set(engine, launched);
   return launched;
 }
 
 function launchChromium({ executablePath, args, env }: Found): Promise<Browser> {
   return chromium.launch({ executablePath, args: [...QUIET, ...args], env: { ...process.env, ...env } });
-}
-
-/** A stock Firefox wants a home it may write to. */
-function launchFirefox({ executablePath, env }: Found): Promise<Browser> {
-  const home = mkdtempSync(join(tmpdir(), 'portside-firefox-'));
-  homes.push(home);
-  return firefox.launch({
-    executablePath,
-    channel: 'moz-firefox',
-    env: { ...process.env, ...env, HOME: home },
-  });
 }
 
 async function watch(context: BrowserContext, problems: string[]): Promise<void> {

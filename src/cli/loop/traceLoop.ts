@@ -56,7 +56,7 @@ function masses({ network }: Car): { name: string; kg: number }[] {
     name: `${spec.id}_kg`,
     kg: network.massKg(slot, 'refrigerant'),
   }));
-  const vented = network.books().ventedKg.refrigerant;
+  const vented = network.ventedKg('refrigerant');
   const sum = inVessels.reduce((total, { kg }) => total + kg, vented);
   return [...inVessels, { name: 'vented_kg', kg: vented }, { name: 'sum_kg', kg: sum }];
 }

@@ -22,20 +22,24 @@ export interface Controller {
 
 export function controller(mode: Mode): Controller {
   let [current] = initialTransition(sessionMachine, { mode });
+  // asked for at every step, and another only when something is heard
+  let regions = placesOf(current);
   return {
     get phase() {
-      return placesOf(current).session;
+      return regions.session;
     },
     get regions() {
-      return placesOf(current);
+      return regions;
     },
     hear(event) {
       const steps = getMicrosteps(sessionMachine, current, event);
       const walked: Transition[] = [];
       let on: string = event.type;
       for (const [next] of steps) {
-        walked.push(...changes(placesOf(current), placesOf(next), on));
+        const before = regions;
         current = next;
+        regions = placesOf(current);
+        walked.push(...changes(before, regions, on));
         on = 'always';
       }
       return walked;
@@ -43,6 +47,7 @@ export function controller(mode: Mode): Controller {
     snapshot: () => current,
     restore(snapshot) {
       current = snapshot;
+      regions = placesOf(current);
     },
   };
 }
