@@ -27,8 +27,10 @@ const weather = z.strictObject({
   pressure: quantity('absolutePressure', { min: 60_000, max: 108_000 }).optional(),
 });
 
+const refrigerant = z.enum(['R-134a', 'R-12', 'R-1234yf']);
+
 const contents = z.strictObject({
-  refrigerant: z.enum(['R-134a', 'R-12', 'R-1234yf']),
+  refrigerant,
   charge: quantity('mass', { min: 0, max: 3 }),
   state: z.enum(['equalised', 'soaked', 'evacuated']),
   history: sentence(600),
@@ -66,6 +68,8 @@ const tool = z.enum([
 const bench = z.strictObject({
   hoses: z.array(z.enum(['charging', 'gauge-set'])),
   cans: z.array(can).max(6),
+  /** What cans and charging tank hold; what the car holds where nothing is said. */
+  refrigerant: refrigerant.optional(),
   /** None twice, hoses neither: `check` says which. Besides hoses, cans and thermometers; none where nothing is said. */
   tools: z.array(tool).optional(),
 });

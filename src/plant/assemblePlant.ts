@@ -2,7 +2,7 @@
 import type { FittingId } from '../equipment/fittings';
 import { type HoseId, hoseSpecs } from '../equipment/hoses';
 import type { ToolId } from '../equipment/tools';
-import { purely } from '../faults/fault';
+import { type Filling, purely } from '../faults/fault';
 import { type LeakPlace, leakPlaces } from '../faults/leakPlaces';
 import type { Layout, Port as LayoutPort } from '../layout/layout';
 import { layoutOf } from '../layout/layouts';
@@ -50,7 +50,7 @@ export function assemblePlant(options: PlantOptions): PlantParts {
   const { weather } = options;
   const evacuated = options.start === 'evacuated';
   const faults = openFaultBook(vehicle, layout, options.faults);
-  const filling = faults.filling(purely(options.refrigerant, options.chargeKg));
+  const filling = asBenchSees(faults.filling(purely(options.refrigerant, options.chargeKg)), options);
   const car = createCar(vehicle, {
     ...filling,
     ...(evacuated ? { chargeKg: EVACUATED_KG, airKg: 0 } : {}),
@@ -60,7 +60,8 @@ export function assemblePlant(options: PlantOptions): PlantParts {
     stood: options.start === 'soaked' ? 'soaked' : 'equalised',
   });
   // where the loop holds something else, what the bench has is the foreign one
-  const stranger = filling.refrigerant === options.refrigerant ? null : options.refrigerant;
+  const onBench = options.bench.refrigerant ?? options.refrigerant;
+  const stranger = filling.refrigerant === onBench ? null : onBench;
   if (stranger) car.network.setForeign(stranger);
   const hoses = new Map<HoseId, RigHose>();
   for (const id of hosesOf(options)) {
@@ -88,6 +89,19 @@ export function assemblePlant(options: PlantOptions): PlantParts {
     vents: openVentBook({ car, tally, foreign }),
     desk: freshDesk(layout, [...hoses.keys()], [...cans.keys()], tools),
   };
+}
+
+/**
+ * A car that is to get another refrigerant than it holds: what the bench has is the network's own fluid, what the car holds
+ * the foreign one, all of it. So a conversion ends on the tables of what went in; before it, only pressures are the old
+ * one's own (`foreignFactor`).
+ */
+function asBenchSees(filling: Filling, { bench, refrigerant }: PlantOptions): Filling {
+  const other = bench.refrigerant ?? refrigerant;
+  if (other === refrigerant) return filling;
+  if (filling.foreign || filling.refrigerant !== refrigerant)
+    throw new RangeError(`a third refrigerant beside ${refrigerant} in the car and ${other} on the bench`);
+  return { ...filling, refrigerant: other, foreign: { fluid: refrigerant, share: 1 } };
 }
 
 function hosesOf(options: PlantOptions): HoseId[] {

@@ -32,6 +32,8 @@ export interface PlantOptions {
   readonly bench: {
     readonly hoses: readonly ('charging' | 'gauge-set')[];
     readonly cans: readonly CanSpec[];
+    /** What its cans and its charging tank hold; the loop's own where nothing is said. */
+    readonly refrigerant?: RefrigerantId;
     /** None where nothing is said. */
     readonly tools?: readonly ToolId[];
   };

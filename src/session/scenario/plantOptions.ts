@@ -37,6 +37,7 @@ export function plantOptions(data: ScenarioData, seed: number): PlantOptions {
         tareKg: parseQuantity(tare, 'mass'),
       })),
       tools: bench.tools ?? [],
+      ...(bench.refrigerant === undefined ? {} : { refrigerant: bench.refrigerant }),
     },
     papers: data.papers.map(({ id }) => id),
     seed,
