@@ -37,6 +37,16 @@ export const fittings: Readonly<Record<FittingId, Fitting>> = {
   'r12-three-eighths': { id: 'r12-three-eighths', refrigerant: 'R-12', kind: 'thread', diameterM: 0.009525 },
 };
 
+const SIDES: Readonly<Record<RefrigerantId, Readonly<Record<'low' | 'high', FittingId>>>> = {
+  'R-134a': { low: 'r134a-13', high: 'r134a-16' },
+  'R-1234yf': { low: 'r1234yf-14', high: 'r1234yf-17' },
+  'R-12': { low: 'r12-seven-sixteenths', high: 'r12-three-eighths' },
+};
+
+/** What a refrigerant's service ports and couplers are on a side. */
+export const fittingOf = (refrigerant: RefrigerantId, side: 'low' | 'high'): FittingId =>
+  SIDES[refrigerant][side];
+
 export type Fit = 'fits' | 'other-kind' | 'too-narrow' | 'too-wide' | 'other-refrigerant';
 
 /** Whether a coupler made for `coupler` goes on the port `port`, and if not, what a hand would feel. */

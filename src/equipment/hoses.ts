@@ -6,7 +6,8 @@
  * keeps it off the high side.
  */
 import type { Bore } from '../loop/networkTypes';
-import type { FittingId } from './fittings';
+import type { RefrigerantId } from '../refrigerant/refrigerant';
+import { type FittingId, fittingOf } from './fittings';
 import type { GaugeId } from './instruments';
 
 export type HoseId = 'charging' | 'gauge-low' | 'gauge-high' | 'utility';
@@ -30,6 +31,13 @@ export const hoseSpecs: Readonly<Record<HoseId, HoseSpec>> = {
   'gauge-high': { id: 'gauge-high', coupler: 'r134a-16', lengthM: 1.5, gauge: 'high', takesCan: false },
   utility: { id: 'utility', coupler: null, lengthM: 1.5, gauge: null, takesCan: true },
 };
+
+/** A hose of the set made for a refrigerant: the couplers are that one's, the rest is the same. */
+export function hoseFor(id: HoseId, refrigerant: RefrigerantId): HoseSpec {
+  const spec = hoseSpecs[id];
+  if (spec.coupler === null) return spec;
+  return { ...spec, coupler: fittingOf(refrigerant, spec.gauge === 'high' ? 'high' : 'low') };
+}
 
 export function hoseVolumeM3(spec: HoseSpec): number {
   return QUARTER_PI * BORE_M * BORE_M * spec.lengthM;

@@ -1,6 +1,6 @@
 /** The parts of a plant, joined: car and its ports, hoses and cans as vessels, panel, desk, faults. */
-import type { FittingId } from '../equipment/fittings';
-import { type HoseId, hoseSpecs } from '../equipment/hoses';
+import { fittingOf } from '../equipment/fittings';
+import { type HoseId, hoseFor } from '../equipment/hoses';
 import type { ToolId } from '../equipment/tools';
 import { type Filling, purely } from '../faults/fault';
 import { type LeakPlace, leakPlaces } from '../faults/leakPlaces';
@@ -65,7 +65,8 @@ export function assemblePlant(options: PlantOptions): PlantParts {
   if (stranger) car.network.setForeign(stranger);
   const hoses = new Map<HoseId, RigHose>();
   for (const id of hosesOf(options)) {
-    hoses.set(id, { spec: hoseSpecs[id], vessel: addHose(car.network, hoseSpecs[id], weather) });
+    const spec = hoseFor(id, onBench);
+    hoses.set(id, { spec, vessel: addHose(car.network, spec, weather) });
   }
   const cans = new Map<string, RigCan>();
   for (const spec of options.bench.cans)
@@ -114,8 +115,8 @@ function hosesOf(options: PlantOptions): HoseId[] {
 /** Low or high follows from the vessel a port sits on, nothing else. */
 function rigPort(port: LayoutPort, car: Car): RigPort {
   const at = car.port(port.id);
-  const fitting: FittingId = port.boreMm === 13 ? 'r134a-13' : 'r134a-16';
-  return { id: port.id, fitting, at, side: at.vessel === car.loop.low ? 'low' : 'high' };
+  const side = at.vessel === car.loop.low ? 'low' : 'high';
+  return { id: port.id, fitting: fittingOf(car.vehicle.label.refrigerant, side), at, side };
 }
 
 function freshDesk(
@@ -133,6 +134,7 @@ function freshDesk(
     windowsOpen: false,
     recirculated: false,
     caps: Object.fromEntries(layout.ports.map(({ id }) => [id, true])),
+    refitted: [],
     hoses: Object.fromEntries(hoses.map((id) => [id, emptyHose()])),
     manifold: { low: 0, high: 0 },
     cans: Object.fromEntries(cans.map((id) => [id, emptyCan()])),

@@ -42,6 +42,8 @@ export interface Desk {
   windowsOpen: boolean;
   recirculated: boolean;
   caps: Record<string, boolean>;
+  /** Ports that wear a conversion's permanent R-134a fitting over their own. */
+  refitted: string[];
   hoses: Partial<Record<HoseId, HoseOnDesk>>;
   manifold: { low: number; high: number };
   cans: Record<string, CanOnDesk>;

@@ -16,6 +16,7 @@ import type { ToolVessels } from './toolVessels';
 
 export interface RigPort {
   readonly id: string;
+  /** As the car was built; what is in force is told by `fittingAt`. */
   readonly fitting: FittingId;
   readonly at: Port;
   readonly side: 'low' | 'high';

@@ -14,6 +14,7 @@ import {
 import { defaultRoute, isWay } from '../../layout/zones';
 import type { Command, Outcome } from '../commandSpecs';
 import type { HoseOnDesk } from '../desk';
+import { fittingAt } from '../fittingAt';
 import { dropLink, joinToRoom, joinVessels } from '../links';
 import { done, type Rig, type RigHose, type RigPort, refuse } from '../rig';
 
@@ -35,7 +36,7 @@ export const connect = {
     if (state.port) return refuse('alreadyCoupled');
     if (hoseOn(rig, port.id)) return refuse('portTaken');
     if (rig.desk.caps[port.id]) return refuse('capOn');
-    const how = fit(hose.spec.coupler, port.fitting);
+    const how = fit(hose.spec.coupler, fittingAt(rig, port.id));
     if (how !== 'fits') return refuse(`fit.${how}`);
     const route = wayOf(rig, port.id, command);
     if (!route) return refuse('noWay');
