@@ -127,8 +127,8 @@ const compressor = z.strictObject({
 const fan = z.strictObject({
   part: id,
   flow: quantity('massFlow'),
-  /** `clutch`: whenever the compressor is asked for; `pressure`: by the high side. */
-  runs: z.enum(['clutch', 'pressure']),
+  /** `clutch`: whenever the compressor is asked for; `pressure`: by the high side; `engine`: on its belt, `flow` at 1,500 rpm. */
+  runs: z.enum(['clutch', 'pressure', 'engine']),
   on: quantity('gaugePressure').optional(),
   off: quantity('gaugePressure').optional(),
 });
@@ -178,7 +178,12 @@ const switches = z.strictObject({
     opens: quantity('gaugePressure'),
     closes: quantity('gaugePressure'),
   }),
-  high: z.strictObject({ opens: quantity('gaugePressure'), closes: quantity('gaugePressure') }),
+  /** High-pressure cut-out; one not `fitted` is what a conversion puts in. */
+  high: z.strictObject({
+    opens: quantity('gaugePressure'),
+    closes: quantity('gaugePressure'),
+    fitted: z.boolean().default(true),
+  }),
   /** On the coldest fin of the evaporator. */
   fin: z
     .strictObject({ opens: quantity('temperature'), closes: quantity('temperature'), lag: quantity('time') })
@@ -208,6 +213,15 @@ const label = z.strictObject({
   oilAmount: quantity('volume'),
 });
 
+/** What the car takes once it has been converted to another refrigerant. */
+const conversion = z.strictObject({
+  refrigerant,
+  charge: quantity('mass'),
+  tolerance: quantity('mass'),
+  oil: text,
+  oilAmount: quantity('volume'),
+});
+
 /** One line of the service information: what a healthy car shows. */
 const serviceLine = z.strictObject({
   ambient: quantity('temperature'),
@@ -223,7 +237,9 @@ export const vehicleSchema = z.strictObject({
   id,
   year: z.int().min(1960).max(2030),
   label,
+  conversion: conversion.optional(),
   service: z.strictObject({
+    /** 0 where there is none. */
     engine: quantity('rotation'),
     humidity: share,
     minutes: quantity('time'),

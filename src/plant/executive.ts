@@ -46,6 +46,7 @@ export function makeExecutive(parts: PlantParts): Plant {
       engineRevPerS: desk.engineRpm / SECONDS_PER_MINUTE,
       airConditioningOn: desk.acOn,
       blowerStep: desk.blower,
+      rearBlowerStep: desk.blower,
       windowsOpen: desk.windowsOpen,
       recirculated: desk.recirculated,
     });

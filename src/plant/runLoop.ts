@@ -9,6 +9,7 @@ import type { Car } from '../loop/car/car';
 import { readCar } from '../loop/car/carReadings';
 import { WEAR_OF, type WearCause } from '../loop/car/compressorWear';
 import { createCar } from '../loop/car/createCar';
+import { hasEngine } from '../loop/car/hasEngine';
 import { type VehicleData, vehicleOf } from '../loop/car/vehicles';
 import type { RefrigerantId } from '../refrigerant/refrigerant';
 import { STEP_S } from './stepTime';
@@ -20,7 +21,7 @@ export interface LoopRun {
   readonly refrigerant: RefrigerantId;
   readonly ambientK: number;
   readonly relativeHumidity: number;
-  /** 0: the engine stands. */
+  /** 0: the engine stands. A car without one takes any other number as being ready. */
   readonly engineRevPerS: number;
   readonly durationS: number;
   readonly averageS: number;
@@ -113,13 +114,16 @@ function startCar(run: LoopRun): Car {
     ...(run.atmospherePa === undefined ? {} : { ambientPressurePa: run.atmospherePa }),
     stood: run.start,
   });
+  const cools = run.engineRevPerS > 0;
+  const fullBlower = cools ? vehicle.evaporatorAir.steps.length - 1 : 0;
   car.set({
-    engineRevPerS: run.engineRevPerS,
-    airConditioningOn: run.engineRevPerS > 0,
-    blowerStep: run.engineRevPerS > 0 ? vehicle.evaporatorAir.steps.length - 1 : 0,
+    engineRevPerS: hasEngine(vehicle) ? run.engineRevPerS : 0,
+    airConditioningOn: cools,
+    blowerStep: fullBlower,
+    rearBlowerStep: fullBlower,
     windowsOpen: run.cabin === 'open',
     recirculated: true,
-    occupants: run.cabin === 'closed' && run.engineRevPerS > 0 ? 1 : 0,
+    occupants: run.cabin === 'closed' && cools ? 1 : 0,
     sunW: run.sunW ?? 0,
     roadSpeedMPerS: run.roadSpeedMPerS ?? 0,
   });

@@ -42,6 +42,8 @@ export interface CarSettings {
   readonly occupants: number;
   /** Water sprayed on the condenser, kg/s. */
   readonly sprayKgPerS: number;
+  /** Whether the compressor's line has a high-pressure cut-out; what the car was built with where nothing is said. */
+  readonly highCutOut: boolean;
 }
 
 export interface Car {

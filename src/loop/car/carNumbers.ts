@@ -46,6 +46,8 @@ const NAMES = [
   'clutchCurrent',
   // water sprayed on the condenser, kg/s
   'sprayKgPerS',
+  // 1: there is a high-pressure cut-out
+  'highCutOut',
   // controls: 1 closed or running
   'lowSwitch',
   'highSwitch',

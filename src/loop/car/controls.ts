@@ -38,7 +38,10 @@ export function stepControls(
     switches.low.opens + shift,
     switches.low.closes + shift,
   );
-  r[AT.highSwitch] = latch(r[AT.highSwitch], -highGauge, -switches.high.opens, -switches.high.closes);
+  r[AT.highSwitch] =
+    r[AT.highCutOut] > 0.5
+      ? latch(r[AT.highSwitch], -highGauge, -switches.high.opens, -switches.high.closes)
+      : 1;
   stepThermal(network, switches.thermal, loop, dtS);
   stepFin(network, switches.fin, coil, dtS);
   stepCompressorDrive(network, vehicle, loop, coil, dtS);

@@ -110,6 +110,7 @@ function applySettings(r: Float64Array, settings: Partial<CarSettings>): void {
   if (roadSpeedMPerS !== undefined) r[AT.roadSpeedMPerS] = roadSpeedMPerS;
   if (sunW !== undefined) r[AT.sunW] = sunW;
   if (occupants !== undefined) r[AT.occupants] = occupants;
+  if (settings.highCutOut !== undefined) r[AT.highCutOut] = settings.highCutOut ? 1 : 0;
   if (sprayKgPerS !== undefined) r[AT.sprayKgPerS] = sprayKgPerS;
 }
 
@@ -135,6 +136,7 @@ function settle(network: Network, loop: CarLoop, vehicle: VehicleData, start: Ca
   const felt = vehicle.switches.low.at === 'high' ? loop.high : loop.low;
   r[AT.feltLowPa] = network.pressurePa(felt) - r[AT.ambientPressurePa];
   r[AT.lowSwitch] = r[AT.feltLowPa] > vehicle.switches.low.closes ? 1 : 0;
+  r[AT.highCutOut] = vehicle.switches.high.fitted ? 1 : 0;
   r[AT.highSwitch] = r[AT.finSwitch] = r[AT.thermalSwitch] = 1;
   if (soaked === 0) return;
   for (const part of loop.parts) {
