@@ -1,7 +1,8 @@
 /**
  * A rubric: rules in five forms and nothing else. Each rule belongs to a domain, is worth points there, and has a
  * severity for when it is broken. `needs` says when it has anything to say at all: a rule whose `needs` never came true
- * earns nothing and accuses nobody. `quotes` names the signals and measures its sentence quotes, by placeholder.
+ * earns nothing and accuses nobody. `asked` says whether it is a question here at all: a rule whose `asked` never came true
+ * has no points to be had or lost; where it would have been broken it is told as advice (`advised`). `quotes` names the signals and measures its sentence quotes, by placeholder.
  *
  * A sentence stands in the words as `rules.<id>.kept`, `.broken`, `.idle` (or `.told` for all), and a plain reason as
  * `rules.<id>.why`.
@@ -20,6 +21,7 @@ interface RuleBase {
   readonly points: number;
   readonly severity: Severity;
   readonly needs?: Condition | undefined;
+  readonly asked?: Condition | undefined;
   readonly quotes: Readonly<Record<string, string>>;
   readonly references: readonly string[];
   readonly tasks?: readonly string[] | undefined;
@@ -53,6 +55,7 @@ const base = {
   points: z.number().positive().max(25),
   severity: z.enum(SEVERITIES),
   needs: conditionSchema.optional(),
+  asked: conditionSchema.optional(),
   quotes: z.record(id, z.string().min(1)).refine((quotes) => Object.keys(quotes).length > 0, {
     message: 'a rule quotes at least one signal or measure',
   }),

@@ -5,6 +5,7 @@
 import { z } from 'zod';
 import { conditionSchema } from './condition.ts';
 import { DOMAINS } from './domains.ts';
+import { PERSONS, PLACES } from './persons.ts';
 import { planLinesSchema } from './plan.ts';
 import { quantity } from './quantity.ts';
 import { ruleSchema, taskId } from './rubric.ts';
@@ -104,8 +105,9 @@ export const scenarioSchema = z.strictObject({
   language: z.string().regex(/^[a-z]{2}$/, 'a language is two small letters'),
   level: z.int().min(1).max(4),
   minutes: z.int().min(1).max(240),
-  jurisdiction: sentence(80),
-  person: z.enum(['owner', 'certified', 'high-voltage-trained']),
+  /** Where the car stands; `check-first` where nothing is said. */
+  jurisdiction: z.enum(PLACES).optional(),
+  person: z.enum(PERSONS),
   vehicle: id,
   weather,
   contents,

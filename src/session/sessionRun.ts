@@ -17,6 +17,7 @@ import {
 import type { ControllerEvent } from './controller/sessionSetup';
 import type { Mode } from './corePort';
 import { bookCommand, bookEvents, emptyBook, type JobBook } from './jobBook';
+import type { Standing } from './law/standing';
 import { sessionSignals } from './sessionSignals';
 import { watches } from './watches/registry';
 import type { Edge } from './watches/watch';
@@ -30,6 +31,8 @@ export interface SessionJob {
   readonly deliveries: readonly { readonly id: string; readonly done: Condition }[];
   /** `never` rules of the rubric that are critical: practice stops where one comes true. */
   readonly criticals: readonly { readonly id: string; readonly never: Condition }[];
+  /** What the law lets this person do; of a job without a scenario nothing is known. */
+  readonly standing?: Standing;
 }
 
 /** Told after every command and every step; what it keeps of it is its own affair. */
@@ -77,7 +80,7 @@ const OWN: Readonly<Record<string, string>> = {
 };
 
 export function sessionRun(job: SessionJob, mode: Mode, plant: Plant, observe?: Observer): SessionRun {
-  const own = sessionSignals(plant);
+  const own = sessionSignals(plant, job.standing);
   const plantSignals = plant.signals.length;
   const specs = own.map(({ id, unit, kind }) => ({ id, unit, kind }));
   const table: SignalTable = { signals: [...plant.signals, ...specs] };

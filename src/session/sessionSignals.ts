@@ -1,10 +1,12 @@
 /**
  * Signals of the session itself: what a person wrote, read and decided, and where the probes are. They stand after the
- * plant's own in every condition and record. All are controls: a person gave them.
+ * plant's own in every condition and record; and how the law stands, which never changes. All are controls: a person gave
+ * them, or the scenario.
  */
 import type { Plant } from '../plant/plantPort';
 import type { SignalSpec } from '../plant/signalTypes';
 import type { JobBook } from './jobBook';
+import { NO_STANDING, type Standing } from './law/standing';
 
 interface SessionSignal extends SignalSpec {
   readonly read: (book: JobBook) => number;
@@ -13,7 +15,7 @@ interface SessionSignal extends SignalSpec {
 const DECISIONS = ['charge', 'do-not-charge', 'stop-charging', 'refer'];
 
 /** Which there are follows from what the plant offers when it is new. */
-export function sessionSignals(plant: Plant): readonly SessionSignal[] {
+export function sessionSignals(plant: Plant, standing: Standing = NO_STANDING): readonly SessionSignal[] {
   const found: SessionSignal[] = [];
   const bool = (id: string, read: (book: JobBook) => boolean): void => {
     found.push({ id, unit: 'bool', kind: 'control', read: (book) => (read(book) ? 1 : 0) });
@@ -35,6 +37,7 @@ export function sessionSignals(plant: Plant): readonly SessionSignal[] {
     bool(`part.${part}.replaced`, (book) => book.replaced.includes(part));
   // In force is the last one written.
   for (const answer of DECISIONS) bool(`decision.${answer}`, (book) => book.decisions.at(-1) === answer);
+  for (const [id, is] of Object.entries(standing)) bool(id, () => is);
   found.push({
     id: 'label.writtenKg',
     unit: 'kg',

@@ -28,7 +28,7 @@ export function ruleEdges(rules: readonly Rule[], table: SignalTable): RuleEdges
 }
 
 function conditionsOf(rule: Rule): Condition[] {
-  const needs = rule.needs === undefined ? [] : [rule.needs];
+  const needs = [rule.needs, rule.asked].filter((condition) => condition !== undefined);
   if ('never' in rule) return [rule.never, ...needs];
   if ('done' in rule) return [rule.done, ...needs];
   if ('before' in rule) return [rule.before.first, rule.before.then, ...needs];

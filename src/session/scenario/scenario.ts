@@ -8,6 +8,7 @@ import type { ScenarioData } from '../../../shared/schema/scenario';
 import { hashText } from '../../numerics/hash';
 import { nearest } from '../../words/nearest';
 import { canonicalJson } from '../canonicalJson';
+import { standingOf } from '../law/standing';
 import type { Answer } from '../record/makeRecord';
 import type { SessionJob } from '../sessionRun';
 
@@ -42,12 +43,18 @@ export function scenarioOf(data: ScenarioData, rubrics: ReadonlyMap<string, Rubr
       scenarioHash: hash,
       hintLevels: data.hints.length,
       deliveries: data.deliver.map(({ id, done }) => ({ id, done })),
-      criticals: rules.flatMap((rule) => {
-        return 'never' in rule && rule.severity === 'critical' ? [{ id: rule.id, never: rule.never }] : [];
-      }),
+      criticals: rules.flatMap(stopsAt),
+      standing: standingOf(data),
     },
     answer: data.answer,
   };
+}
+
+/** Practice stops where a critical prohibition is broken, if it is asked of anybody here. */
+function stopsAt(rule: Rule): SessionJob['criticals'] {
+  if (!('never' in rule) || rule.severity !== 'critical') return [];
+  const { id, asked, never } = rule;
+  return [{ id, never: asked === undefined ? never : { all: [asked, never] } }];
 }
 
 /** Rules of the rubrics it uses, less those it drops, and its own. A rule of its own replaces one of the same id. */
