@@ -28,5 +28,12 @@ export const HAND_TEMPERATURE_K = 306;
 /** In a bowl of warm water, which is kept at 40 °C: the most that is usual for a can. 8 W/K is a guess. */
 export const BATH_TEMPERATURE_K = 313.15;
 export const CAN_BATH_UA_W_PER_K = 8;
+/** Hot from the tap or the kettle: what nobody may use. */
+export const HOT_WATER_K = 343.15;
+/** Printed on the service texts of makers: no can over 40 °C. Told half a kelvin over it. */
+export const CAN_MOST_K = 313.65;
+/** A can of the stronger kind must not burst under this, over the air outside: 270 psi (49 CFR 178.33a, from memory). */
+export const CAN_BURST_PA = 1.862e6;
+export const CAN_BURST_CDA_M2 = 20e-6;
 /** How long one shake stirs the liquid and carries drops to the valve. */
 export const SHAKE_S = 8;

@@ -9,8 +9,14 @@ export const DEVICE_IDS = [
   'charging-tank',
   'nitrogen',
   'oil-injector',
+  'shop-air',
+  'oxygen',
+  'bare-nitrogen',
 ] as const;
 export type DeviceId = (typeof DEVICE_IDS)[number];
 
-export const TOOL_IDS = [...DEVICE_IDS, 'identifier', 'detector', 'soap', 'uv-lamp', 'dye'] as const;
+export const TOOL_IDS = [
+  ...DEVICE_IDS,
+  ...(['identifier', 'detector', 'soap', 'uv-lamp', 'dye', 'sealer-test', 'loose-adapter'] as const),
+] as const;
 export type ToolId = (typeof TOOL_IDS)[number];

@@ -60,8 +60,8 @@ const openShut = { kind: 'choice', of: ['open', 'shut'] } as const;
 const sixteenths = { kind: 'whole', unit: '1/16 turn', min: 0, max: 16, step: 1 } as const;
 
 export const commandSpecs = {
-  wear: { group: 'gear', args: { item: { kind: 'choice', of: ['goggles', 'gloves'] } } },
-  'take-off': { group: 'gear', args: { item: { kind: 'choice', of: ['goggles', 'gloves'] } } },
+  wear: { group: 'gear', args: { item: { kind: 'choice', of: ['goggles', 'gloves', 'overall'] } } },
+  'take-off': { group: 'gear', args: { item: { kind: 'choice', of: ['goggles', 'gloves', 'overall'] } } },
 
   'read-sheet': { group: 'look', args: { sheet: { kind: 'id', of: 'sheet' } } },
   look: { group: 'look', args: { at: { kind: 'id', of: 'part' } } },
@@ -79,7 +79,15 @@ export const commandSpecs = {
   blower: { group: 'car', args: { speed: { kind: 'whole', unit: 'step', min: 0, max: 4, step: 1 } } },
   windows: { group: 'car', args: { to: openShut } },
   air: { group: 'car', args: { to: { kind: 'choice', of: ['fresh', 'recirculated'] } } },
+  heater: { group: 'car', args: { to: onOff } },
+  pit: { group: 'car', args: { to: { kind: 'choice', of: ['in', 'out'] } } },
+  isolate: { group: 'car', args: { to: onOff } },
+  bypass: {
+    group: 'car',
+    args: { what: { kind: 'choice', of: ['low-switch', 'high-switch', 'tank-limit'] }, to: onOff },
+  },
 
+  adapter: { group: 'connect', args: { hose: { kind: 'id', of: 'hose' }, to: onOff } },
   cap: { group: 'connect', args: { port: { kind: 'id', of: 'port' }, to: onOff } },
   couple: {
     group: 'connect',
@@ -112,7 +120,10 @@ export const commandSpecs = {
   shake: { group: 'charge', args: { can: { kind: 'id', of: 'can' } } },
   place: {
     group: 'charge',
-    args: { can: { kind: 'id', of: 'can' }, at: { kind: 'choice', of: ['hand', 'scale', 'mat', 'bath'] } },
+    args: {
+      can: { kind: 'id', of: 'can' },
+      at: { kind: 'choice', of: ['hand', 'scale', 'mat', 'bath', 'hot-water'] },
+    },
   },
   purge: { group: 'charge', args: { hose: { kind: 'id', of: 'hose' }, to: openShut } },
 
@@ -136,6 +147,7 @@ export const commandSpecs = {
     args: { mL: { kind: 'whole', unit: 'mL', min: 5, max: 120, step: 5 } },
   },
   identify: { group: 'service', args: { port: { kind: 'id', of: 'port' } } },
+  'test-sealer': { group: 'service', args: { port: { kind: 'id', of: 'port' } } },
 
   sniff: {
     group: 'search',

@@ -38,4 +38,11 @@ export const eventIds: readonly string[] = [
     'compressor-seized',
     'thermal-trip',
   ],
+  ...['heater-on', 'heater-off', 'pit-in', 'pit-out', 'isolated', 'reconnected', 'bypass-on', 'bypass-off'],
+  ...['adapter-on', 'adapter-off', 'sealer-test-begun', 'sealer-tested', 'machine-fouled'],
+  ...['co-over', 'gas-breathed', 'decomposed', 'ignited', 'unrated-with-flammable', 'blown-off'],
+  ...['cold-on-skin', 'cold-in-eye', 'hose-on-hot', 'hose-burned', 'fan-by-itself', 'hand-in-fan'],
+  ...['loose-near-belt', 'mismatch-defeated', 'wrong-gas-in', 'gas-mixed', 'unidentified-into-tank'],
+  ...['tank-overfilled', 'can-overheated', 'can-burst', 'fed-standing', 'ran-bridged'],
+  ...['live-touched', 'insulation-lost'],
 ];
