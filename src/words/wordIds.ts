@@ -1,6 +1,7 @@
 /** Generated from shared/words/en by `npm run words`; do not edit. Word id -> names of its placeholders. */
 import type { AppWords } from './ids/app';
 import type { BayWords } from './ids/bay';
+import type { CarCardWords } from './ids/carCard';
 import type { CautionWords } from './ids/caution';
 import type { CheckWords } from './ids/check';
 import type { CliWords } from './ids/cli';
@@ -23,6 +24,7 @@ import type { ShelfWords } from './ids/shelf';
 import type { SignsWords } from './ids/signs';
 import type { StatesWords } from './ids/states';
 import type { SuspectsWords } from './ids/suspects';
+import type { TaskWords } from './ids/task';
 import type { TwinWords } from './ids/twin';
 import type { VerbsWords } from './ids/verbs';
 import type { WordsWords } from './ids/words';
@@ -31,6 +33,7 @@ import type { WorkWords } from './ids/work';
 export interface WordParameters
   extends AppWords,
     BayWords,
+    CarCardWords,
     CautionWords,
     CheckWords,
     CliWords,
@@ -53,6 +56,7 @@ export interface WordParameters
     SignsWords,
     StatesWords,
     SuspectsWords,
+    TaskWords,
     TwinWords,
     VerbsWords,
     WordsWords,

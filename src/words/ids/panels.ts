@@ -81,6 +81,16 @@ export interface PanelsWords {
   'panels.service.uv-lampSub': never;
   'panels.service.dye': never;
   'panels.service.dyeSub': never;
+  'panels.service.shop-air': never;
+  'panels.service.shop-airSub': never;
+  'panels.service.oxygen': never;
+  'panels.service.oxygenSub': never;
+  'panels.service.bare-nitrogen': never;
+  'panels.service.bare-nitrogenSub': never;
+  'panels.service.sealer-test': never;
+  'panels.service.sealer-testSub': never;
+  'panels.service.conversion-kit': never;
+  'panels.service.conversion-kitSub': never;
   'panels.service.on': 'hose';
   'panels.service.motor': never;
   'panels.service.runs': never;

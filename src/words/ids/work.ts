@@ -77,6 +77,7 @@ export interface WorkWords {
   'work.bench.state.mat': never;
   'work.bench.state.onScale': never;
   'work.bench.state.bath': never;
+  'work.bench.state.hot': never;
   'work.bench.state.tapped': never;
   'work.bench.state.placed': never;
   'work.bench.state.inUse': never;

@@ -1,0 +1,20 @@
+/** A printed page as one file that needs nothing else: its tree as markup, with the style sheet in it. */
+import { safe } from '../report/page';
+import STYLE from './card.css?raw';
+import type { Leaf } from './leaf';
+
+export function sheetMarkup(title: string, sheet: Leaf): string {
+  return [
+    '<!doctype html><html lang="en"><head><meta charset="utf-8">',
+    '<meta name="viewport" content="width=device-width, initial-scale=1">',
+    `<title>${safe(title)}</title><style>${STYLE}</style></head><body>`,
+    markup(sheet),
+    '</body></html>\n',
+  ].join('\n');
+}
+
+function markup({ tag, kind, inside }: Leaf): string {
+  const within = inside.map((part) => (typeof part === 'string' ? safe(part) : markup(part))).join('');
+  const named = kind === '' ? '' : ` class="${safe(kind)}"`;
+  return `<${tag}${named}>${within}</${tag}>`;
+}
