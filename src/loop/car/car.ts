@@ -44,6 +44,11 @@ export interface CarSettings {
   readonly sprayKgPerS: number;
   /** Whether the compressor's line has a high-pressure cut-out; what the car was built with where nothing is said. */
   readonly highCutOut: boolean;
+  /** A wire across a pressure switch: it opens and nothing lets go. */
+  readonly lowBridged: boolean;
+  readonly highBridged: boolean;
+  /** The cooling system calls for the electric fans, whether the key is on or not. */
+  readonly fanCalled: boolean;
 }
 
 export interface Car {

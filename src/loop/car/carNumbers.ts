@@ -48,6 +48,10 @@ const NAMES = [
   'sprayKgPerS',
   // 1: there is a high-pressure cut-out
   'highCutOut',
+  // a wire across a pressure switch; the cooling system's own call for a fan, key or no key
+  'lowBridged',
+  'highBridged',
+  'fanCalled',
   // controls: 1 closed or running
   'lowSwitch',
   'highSwitch',

@@ -8,9 +8,11 @@ export function coolingAsked(r: Float64Array, { compressor }: Pick<VehicleData, 
   return r[AT.airConditioningOn] > 0.5 && r[AT.blowerStep] > 0.5 && driven;
 }
 
-/** Every switch in the line is closed. */
+/** Every switch in the line is closed, or bridged. */
 export function switchesAllow(r: Float64Array): boolean {
-  return r[AT.lowSwitch] * r[AT.highSwitch] * r[AT.finSwitch] * r[AT.thermalSwitch] > 0.5;
+  const low = Math.max(r[AT.lowSwitch], r[AT.lowBridged]);
+  const high = Math.max(r[AT.highSwitch], r[AT.highBridged]);
+  return low * high * r[AT.finSwitch] * r[AT.thermalSwitch] > 0.5;
 }
 
 /** A compressor that the car controls, or an electric one, has none. */

@@ -111,6 +111,9 @@ function applySettings(r: Float64Array, settings: Partial<CarSettings>): void {
   if (sunW !== undefined) r[AT.sunW] = sunW;
   if (occupants !== undefined) r[AT.occupants] = occupants;
   if (settings.highCutOut !== undefined) r[AT.highCutOut] = settings.highCutOut ? 1 : 0;
+  if (settings.lowBridged !== undefined) r[AT.lowBridged] = settings.lowBridged ? 1 : 0;
+  if (settings.highBridged !== undefined) r[AT.highBridged] = settings.highBridged ? 1 : 0;
+  if (settings.fanCalled !== undefined) r[AT.fanCalled] = settings.fanCalled ? 1 : 0;
   if (sprayKgPerS !== undefined) r[AT.sprayKgPerS] = sprayKgPerS;
 }
 

@@ -39,7 +39,7 @@ export function stepFans(
     const comesOn = late + (runs === 'pressure' ? (on ?? 0) : lateFrom);
     const goesOff = runs === 'pressure' ? late + (off ?? 0) : comesOn - LATE_BAND_PA;
     r[wanted] = asked * latch(r[wanted], highGauge, goesOff, comesOn);
-    follow(r, i, r[wanted] * r[AT.fanHealth0 + i], dtS);
+    follow(r, i, Math.max(r[wanted], r[AT.fanCalled]) * r[AT.fanHealth0 + i], dtS);
   }
 }
 
