@@ -12,8 +12,12 @@ export interface CanSpec {
   readonly netKg: number;
   /** What the print says in large figures, kg: refrigerant, oil and additives together. */
   readonly printedTotalKg: number;
-  /** Empty can with its oil, kg: what is left on the scale at the end. */
+  /** Empty can, kg, with its oil where none is named below: what is left on the scale at the end. */
   readonly tareKg: number;
+  /** What is in it besides, kg: it goes with the liquid, and stays behind in a can held upright. */
+  readonly oilKg?: number;
+  readonly sealerKg?: number;
+  readonly dyeKg?: number;
 }
 
 export const CAN_VOLUME_M3 = 0.4e-3;

@@ -10,15 +10,19 @@ import type { Car } from '../loop/car/car';
 import { createCar } from '../loop/car/createCar';
 import { vehicleOf } from '../loop/car/vehicles';
 import type { ForeignId } from '../loop/foreign';
+import type { RefrigerantId } from '../refrigerant/refrigerant';
 import { addCan, addHose } from './benchVessels';
 import type { PlantOptions } from './buildPlant';
 import { type Desk, emptyCan, emptyHose } from './desk';
 import { type FaultBook, openFaultBook } from './faultBook';
+import { freshHazards } from './hazardDesk';
 import { makePanel, type Panel } from './panel';
 import type { RigCan, RigHose, RigPort } from './rig';
 import { freshSearch } from './searchDesk';
 import { freshService } from './serviceDesk';
 import { TALLY_COUNT } from './tally';
+import { freshTasks } from './taskDesk';
+import { foundTasks } from './foundTasks';
 import { addTools, type ToolVessels } from './toolVessels';
 import { openVentBook, type VentBook } from './venting';
 
@@ -33,6 +37,8 @@ export interface PlantParts {
   readonly hoses: ReadonlyMap<HoseId, RigHose>;
   readonly cans: ReadonlyMap<string, RigCan>;
   readonly toolVessels: ToolVessels;
+  /** What its cans, its tank and its hoses are for. */
+  readonly onBench: RefrigerantId;
   /** What is mixed with the loop's own refrigerant, if anything. */
   readonly foreign: ForeignId | null;
   readonly panel: Panel;
@@ -63,6 +69,7 @@ export function assemblePlant(options: PlantOptions): PlantParts {
   const onBench = options.bench.refrigerant ?? options.refrigerant;
   const stranger = filling.refrigerant === onBench ? null : onBench;
   if (stranger) car.network.setForeign(stranger);
+  if (options.foundSealerKg) car.network.bringIn(car.loop.low, 'sealant', options.foundSealerKg);
   const hoses = new Map<HoseId, RigHose>();
   for (const id of hosesOf(options)) {
     const spec = hoseFor(id, onBench);
@@ -74,22 +81,25 @@ export function assemblePlant(options: PlantOptions): PlantParts {
   const tools = options.bench.tools ?? [];
   const tally = new Float64Array(TALLY_COUNT);
   const foreign = car.network.foreign();
-  return {
+  const parts: PlantParts = {
     options,
+    onBench,
     car,
     layout,
     ports: new Map(layout.ports.map((port) => [port.id, rigPort(port, car)])),
     hoses,
     cans,
-    toolVessels: addTools(car.network, tools, weather, stranger !== null),
+    toolVessels: addTools(car.network, tools, weather, stranger !== null, options.bench.tankHeldKg),
     foreign,
     panel: makePanel(options.seed),
     faults,
     tally,
     places: leakPlaces(car),
     vents: openVentBook({ car, tally, foreign }),
-    desk: freshDesk(layout, [...hoses.keys()], [...cans.keys()], tools),
+    desk: freshDesk(layout, [...hoses.keys()], [...cans.keys()], tools, options.heaterOn === true),
   };
+  foundTasks(parts);
+  return parts;
 }
 
 /**
@@ -124,9 +134,10 @@ function freshDesk(
   hoses: readonly HoseId[],
   cans: readonly string[],
   tools: readonly ToolId[],
+  heaterOn: boolean,
 ): Desk {
   return {
-    worn: { goggles: false, gloves: false },
+    worn: { goggles: false, gloves: false, overall: false },
     doorOpen: false,
     engineRpm: 0,
     acOn: false,
@@ -147,5 +158,7 @@ function freshDesk(
     canOpenTo: [],
     service: freshService(tools),
     search: freshSearch(),
+    tasks: freshTasks('coldest'),
+    hazards: freshHazards(heaterOn),
   };
 }

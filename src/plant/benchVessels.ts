@@ -70,7 +70,12 @@ export function addCan(network: Network, spec: CanSpec, day: DayAir, foreign = f
         },
       ],
     },
-    { temperatureK: day.temperatureK, ...charged(spec.netKg, foreign) },
+    {
+      temperatureK: day.temperatureK,
+      ...charged(spec.netKg, foreign),
+      oilKg: (spec.oilKg ?? 0) + (spec.dyeKg ?? 0),
+      sealantKg: spec.sealerKg ?? 0,
+    },
   );
   network.setSurroundings(can, 0, day.temperatureK, CAN_AIR_UA_W_PER_K);
   return can;

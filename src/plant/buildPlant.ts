@@ -2,6 +2,9 @@
  * Puts a plant together: car, hidden faults, bench, instruments, and the desk that remembers what a person has set.
  */
 import type { CanSpec } from '../equipment/cans';
+import type { OilKind } from '../equipment/oilInjector';
+import type { PlaceSpec } from '../equipment/place';
+import type { TemperatureSetting } from '../equipment/temperatureControl';
 import type { ToolId } from '../equipment/tools';
 import type { RefrigerantId } from '../refrigerant/refrigerant';
 import { assemblePlant } from './assemblePlant';
@@ -36,7 +39,21 @@ export interface PlantOptions {
     readonly refrigerant?: RefrigerantId;
     /** None where nothing is said. */
     readonly tools?: readonly ToolId[];
+    /** Its pumps and detector are made for gas that burns. */
+    readonly rated?: boolean;
+    /** In the recovery machine's tank at the start, kg. */
+    readonly tankHeldKg?: number;
+    /** In the oil injector, and what the dye comes in; PAG where nothing is said. */
+    readonly oil?: OilKind;
   };
+  /** A garage of the usual size where nothing is said. */
+  readonly place?: PlaceSpec;
+  /** A gas heater burns in it. */
+  readonly heaterOn?: boolean;
+  /** Leak sealer that somebody has put into the loop. */
+  readonly foundSealerKg?: number;
+  /** How the car was found: its temperature control, and whether it wears a conversion's fittings. */
+  readonly found?: { readonly temperature?: TemperatureSetting; readonly converted?: boolean };
   /** Ids of papers that lie in the car, besides the label and the service information. */
   readonly papers?: readonly string[];
   /** Only the errors of the instruments depend on it. */

@@ -4,10 +4,12 @@
  */
 import type { HoseId } from '../equipment/hoses';
 import type { GaugeId } from '../equipment/instruments';
+import type { HazardDesk } from './hazardDesk';
 import type { SearchDesk } from './searchDesk';
 import type { ServiceDesk } from './serviceDesk';
+import type { TaskDesk } from './taskDesk';
 
-export type Place = 'hand' | 'scale' | 'mat' | 'bath';
+export type Place = 'hand' | 'scale' | 'mat' | 'bath' | 'hot-water';
 
 export interface HoseOnDesk {
   port: string | null;
@@ -34,7 +36,8 @@ export interface CanOnDesk {
 }
 
 export interface Desk {
-  worn: { goggles: boolean; gloves: boolean };
+  /** `overall`: close-fitting, no rings, hair tied. */
+  worn: { goggles: boolean; gloves: boolean; overall: boolean };
   doorOpen: boolean;
   engineRpm: number;
   acOn: boolean;
@@ -57,6 +60,8 @@ export interface Desk {
   canOpenTo: ('low' | 'high')[];
   service: ServiceDesk;
   search: SearchDesk;
+  tasks: TaskDesk;
+  hazards: HazardDesk;
 }
 
 export function emptyHose(): HoseOnDesk {
