@@ -45,7 +45,8 @@ export interface Part {
   readonly hit?: RectMm;
 }
 
-export type SectionMaterial = 'tube' | 'hose' | 'rubber' | 'iron';
+/** `cable`: orange, high voltage. */
+export type SectionMaterial = 'tube' | 'hose' | 'rubber' | 'iron' | 'cable';
 export type Section = readonly [material: SectionMaterial, from: number, to: number];
 
 export interface Line {
@@ -72,16 +73,23 @@ export interface Line {
   readonly ends?: 'round';
 }
 
-export type BoreMm = 13 | 16;
+/** As built: threads of 3/8 and 7/16 in (R-12), snap-on rings of 13 and 16 mm (R-134a), 14 and 17 mm (R-1234yf). */
+export type BoreMm = 9.5 | 11 | 13 | 14 | 16 | 17;
+
+/** A panel over a port, lifted off before anybody gets at its cap. */
+export interface PortCover {
+  readonly rect: RectMm;
+}
 
 export interface Port {
   readonly id: string;
-  /** Across the fitting: all that tells the two kinds apart by eye. */
+  /** Across the fitting the car was built with: all that tells its two kinds apart by eye. */
   readonly boreMm: BoreMm;
   readonly at: PointMm;
   readonly on: { readonly line: string } | { readonly part: string };
   /** Stands on a milled block of its own. */
   readonly stub?: boolean;
+  readonly cover?: PortCover;
 }
 
 export type Hazard = 'fan' | 'belt' | 'heat';
@@ -121,7 +129,7 @@ export interface Layout {
   readonly id: string;
   readonly view: RectMm;
   readonly paint: string;
-  readonly body: 'hatch' | 'sedan';
+  readonly body: 'hatch' | 'sedan' | 'pickup' | 'van' | 'compact' | 'electric';
   /** Drawn diameter over true diameter, the same for every refrigerant line. */
   readonly pipeScale: number;
   readonly shell: Shell;

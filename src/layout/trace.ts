@@ -9,9 +9,15 @@
 import { courseOf, nearestStation } from './course';
 import type { Layout, Line, Part, PointMm, Port } from './layout';
 
-/** Parts at which the pressure changes. */
-const DECIDES: ReadonlySet<string> = new Set(['compressor-front', 'compressor-side', 'txv', 'orifice']);
-const COMPRESSOR: ReadonlySet<string> = new Set(['compressor-front', 'compressor-side']);
+/** Parts at which the pressure changes: these, */
+const COMPRESSOR: ReadonlySet<string> = new Set([
+  'compressor-front',
+  'compressor-side',
+  'compressor-electric',
+]);
+/** and these; a rear unit has its metering device inside. */
+const METERING: ReadonlySet<string> = new Set(['txv', 'orifice', 'rear-unit']);
+const decides = (kind: string): boolean => COMPRESSOR.has(kind) || METERING.has(kind);
 
 export interface TraceStep {
   /** Line followed, or the vessel passed through. */
@@ -74,7 +80,7 @@ function walk(layout: Layout, port: Port, way: Way): TraceStep[] {
     if (held) return [...steps, { id: held, kind: 'part' }];
     const part = partOf(layout, (way === 'to' ? line.to : line.from) as string);
     steps.push({ id: part.id, kind: 'part' });
-    if (DECIDES.has(part.kind)) return steps;
+    if (decides(part.kind)) return steps;
     if (steps.length > 2 * layout.lines.length) throw new RangeError(`port "${port.id}" leads nowhere`);
     line = leaving(layout, part.id, way);
     entered = null;
@@ -92,7 +98,7 @@ function leaving(layout: Layout, partId: string, way: Way): Line {
 function decidingPartIn(layout: Layout, line: Line, entered: number | null, way: Way): string | null {
   for (const id of line.holds ?? []) {
     const part = partOf(layout, id);
-    if (!DECIDES.has(part.kind)) continue;
+    if (!decides(part.kind)) continue;
     if (entered === null) return id;
     const at = shareAt(line, part.at);
     if (way === 'to' ? at > entered : at < entered) return id;
