@@ -7,6 +7,7 @@ import { CauseForm } from './CauseForm';
 import { CautionPlate, WarningSign } from './CautionPlate';
 import { carWords } from './carWords';
 import { IconButton } from './controls';
+import { EntriesForm } from './EntriesForm';
 import { FindingForm } from './FindingForm';
 import { Outcome } from './Form';
 import { HintPanel } from './HintPanel';
@@ -151,6 +152,9 @@ export function OpenForm(props: {
         </Match>
         <Match when={as(open(), 'label')}>
           <LabelForm session={session} onClose={close} />
+        </Match>
+        <Match when={as(open(), 'entries')}>
+          <EntriesForm session={session} onClose={close} />
         </Match>
         <Match when={as(open(), 'sheet')}>
           <SheetForm session={session} onClose={close} />

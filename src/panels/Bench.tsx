@@ -62,13 +62,17 @@ function tools(session: SessionModel): Tag[] {
       icon: 'can',
       name: word('work.bench.can', { number: String(i + 1) }),
       state: {
+        'hot-water': word('work.bench.state.hot'),
         tapped: word('work.bench.state.tapped'),
         hand: word('work.bench.state.hand'),
         onScale: word('work.bench.state.onScale'),
         bath: word('work.bench.state.bath'),
         mat: word('work.bench.state.ready'),
       }[state],
-      look: can.onto !== null || can.place === 'scale' || can.place === 'bath' ? 'out' : 'ready',
+      look:
+        can.onto !== null || can.place === 'scale' || can.place === 'bath' || can.place === 'hot-water'
+          ? 'out'
+          : 'ready',
     });
   });
   const scaleUsed = view.cans.some((can) => can.place === 'scale');
@@ -96,6 +100,7 @@ function gear(session: SessionModel): Tag[] {
   return [
     { id: 'goggles', icon: 'goggles', name: word('work.bench.goggles'), ...worn('goggles') },
     { id: 'gloves', icon: 'glove', name: word('work.bench.gloves'), ...worn('gloves') },
+    { id: 'overall', icon: 'overall', name: word('task.gear.overall'), ...worn('overall') },
   ];
 }
 

@@ -1,14 +1,17 @@
 /** A can in words: where it stands, what it is screwed on to, valve in sixteenths, tilt in steps of five degrees. */
-import { For, type JSX, Show } from 'solid-js';
+import { createSignal, For, type JSX, Show } from 'solid-js';
 import type { CanView } from '../session/corePort';
 import { word } from '../words/words';
 import { Segmented, Stepped } from './controls';
+import { Fold } from './Fold';
+import { NumberField } from './NumberField';
 import { PurgeButtons } from './PurgeButtons';
 import type { SessionModel } from './sessionModel';
 
 const VALVE_END = 16;
 const INVERTED_DEG = 180;
 const TILT_STEP_DEG = 5;
+const MOST_LEFT_G = 1000;
 
 const inletName = (inlet: string): string =>
   inlet === 'charging' ? word('panels.can.charging') : word('panels.can.utility');
@@ -74,6 +77,35 @@ function canKey(session: SessionModel, can: CanView, event: KeyboardEvent): bool
   }
 }
 
+/** A part-used can: marked with what is left in it, then put away. */
+function Keeping(props: { readonly session: SessionModel; readonly can: string }): JSX.Element {
+  const [grams, setGrams] = createSignal(0);
+  const { send } = props.session;
+  return (
+    <Fold title={word('task.can.keep')}>
+      <NumberField
+        label={word('task.can.marked')}
+        value={grams()}
+        most={MOST_LEFT_G}
+        step={5}
+        onSet={setGrams}
+      />
+      <div class="row wrap">
+        <button
+          type="button"
+          class="btn sm"
+          onClick={() => send({ do: 'mark-can', can: props.can, grams: grams() })}
+        >
+          {word('task.can.mark')}
+        </button>
+        <button type="button" class="btn sm" onClick={() => send({ do: 'store-can', can: props.can })}>
+          {word('task.can.store')}
+        </button>
+      </div>
+    </Fold>
+  );
+}
+
 export function CanRows(props: { readonly session: SessionModel; readonly canId: string }): JSX.Element {
   const can = () => props.session.view().cans.find((one) => one.id === props.canId);
   const send = (turn: number): void => props.session.send({ do: 'can-valve', can: props.canId, turn });
@@ -97,6 +129,7 @@ export function CanRows(props: { readonly session: SessionModel; readonly canId:
               { value: 'scale' as const, label: word('panels.can.scale') },
               { value: 'mat' as const, label: word('panels.can.mat') },
               { value: 'bath' as const, label: word('panels.can.bath') },
+              { value: 'hot-water' as const, label: word('task.can.hotWater') },
             ]}
             value={one().place}
             onChoose={(at) => props.session.send({ do: 'place', can: props.canId, at })}
@@ -144,6 +177,7 @@ export function CanRows(props: { readonly session: SessionModel; readonly canId:
               {word('panels.can.shake')}
             </button>
           </div>
+          <Keeping session={props.session} can={props.canId} />
         </div>
       )}
     </Show>

@@ -13,6 +13,7 @@ const MOST_RPM = 3000;
 const RPM_STEP = 50;
 /** A speed that has no button of its own. */
 const OTHER = 1;
+const TEMPERATURES = ['coldest', 'middle', 'warmest'] as const;
 const BLOWER_STEPS = [0, 1, 2, 3, 4];
 
 function Row(props: { readonly label: string; readonly children: JSX.Element }): JSX.Element {
@@ -23,6 +24,41 @@ function Row(props: { readonly label: string; readonly children: JSX.Element }):
       </div>
       <div>{props.children}</div>
     </div>
+  );
+}
+
+/** Pit and heater, where the place has them. */
+function RoomRows(props: { readonly session: SessionModel }): JSX.Element {
+  const signal = (id: string): number => props.session.signal(id);
+  return (
+    <>
+      <Show when={!Number.isNaN(signal('pit.occupied'))}>
+        <Row label={word('task.car.pit')}>
+          <Segmented
+            label={word('task.car.pit')}
+            options={[
+              { value: 'out', label: word('task.car.onFloor') },
+              { value: 'in', label: word('task.car.inPit') },
+            ]}
+            value={signal('pit.occupied') === 1 ? 'in' : 'out'}
+            onChoose={(to) => props.session.send({ do: 'pit', to })}
+          />
+        </Row>
+      </Show>
+      <Show when={!Number.isNaN(signal('heater.on'))}>
+        <Row label={word('task.car.heater')}>
+          <Segmented
+            label={word('task.car.heater')}
+            options={[
+              { value: 'on', label: word('panels.car.on') },
+              { value: 'off', label: word('panels.car.off') },
+            ]}
+            value={signal('heater.on') === 1 ? 'on' : 'off'}
+            onChoose={(to) => props.session.send({ do: 'heater', to })}
+          />
+        </Row>
+      </Show>
+    </>
   );
 }
 
@@ -90,6 +126,18 @@ export function CarRows(props: { readonly session: SessionModel }): JSX.Element 
           onChoose={(speed) => props.session.send({ do: 'blower', speed })}
         />
       </Row>
+      <Row label={word('task.car.temperature')}>
+        <Segmented
+          label={word('task.car.temperature')}
+          options={[
+            { value: 'coldest' as const, label: word('task.car.coldest') },
+            { value: 'middle' as const, label: word('task.car.middle') },
+            { value: 'warmest' as const, label: word('task.car.warmest') },
+          ]}
+          value={TEMPERATURES[signal('temperature.setting')] ?? null}
+          onChoose={(to) => props.session.send({ do: 'temperature', to })}
+        />
+      </Row>
       <Row label={word('panels.car.windows')}>
         <Segmented
           label={word('panels.car.windows')}
@@ -125,6 +173,18 @@ export function CarRows(props: { readonly session: SessionModel }): JSX.Element 
           onChoose={(to) => props.session.send({ do: 'door', to })}
         />
       </Row>
+      <Row label={word('task.car.chock')}>
+        <Segmented
+          label={word('task.car.chock')}
+          options={[
+            { value: 'on', label: word('task.car.inPlace') },
+            { value: 'off', label: word('task.car.away') },
+          ]}
+          value={signal('wheels.chocked') === 1 ? 'on' : 'off'}
+          onChoose={(to) => props.session.send({ do: 'chock', to })}
+        />
+      </Row>
+      <RoomRows session={props.session} />
     </div>
   );
 }

@@ -5,7 +5,16 @@ import { IconButton } from './controls';
 import { Icon } from './Icon';
 import type { SessionModel } from './sessionModel';
 
-export type FormName = 'finding' | 'cause' | 'refer' | 'label' | 'sheet' | 'car' | 'finish' | 'hint';
+export type FormName =
+  | 'finding'
+  | 'cause'
+  | 'refer'
+  | 'label'
+  | 'entries'
+  | 'sheet'
+  | 'car'
+  | 'finish'
+  | 'hint';
 
 interface Answer {
   readonly id: string;

@@ -52,6 +52,7 @@ export function JobCard(props: {
   readonly session: SessionModel;
   readonly onWrite: () => void;
   readonly onLabel: () => void;
+  readonly onEntries: () => void;
 }): JSX.Element {
   const facts = () => props.session.facts;
   const air = (): string => {
@@ -87,6 +88,10 @@ export function JobCard(props: {
           <button type="button" class="btn sm full" onClick={() => props.onWrite()}>
             <Icon name="note" size={18} />
             {word('work.card.write')}
+          </button>
+          <button type="button" class="btn sm full" onClick={() => props.onEntries()}>
+            <Icon name="more" size={18} />
+            {word('task.entries.open')}
           </button>
           <button type="button" class="btn sm full" onClick={() => props.onLabel()}>
             <Icon name="doc" size={18} />

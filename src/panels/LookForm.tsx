@@ -6,6 +6,8 @@ import { word } from '../words/words';
 import { CloseUp, type Picture } from './CloseUp';
 import { Segmented } from './controls';
 import { Form } from './Form';
+import { PartTasks } from './PartTasks';
+import { PortTasks } from './PortTasks';
 import { hoseName, portName, traceSentence } from './portWords';
 import { RepairRows } from './RepairRows';
 import type { SessionModel } from './sessionModel';
@@ -73,6 +75,7 @@ export function LookForm(props: {
           {word('panels.look.probe')}
         </button>
       </Show>
+      <PartTasks session={props.session} part={props.part} />
       <RepairRows session={props.session} id={props.part} />
     </Form>
   );
@@ -147,6 +150,7 @@ export function PortForm(props: {
               onChoose={(side) => send({ do: 'judge-port', port: props.portId, side })}
             />
           </div>
+          <PortTasks session={props.session} portId={props.portId} />
           <Show when={one().hose === null}>
             <div class="row wrap">
               <For

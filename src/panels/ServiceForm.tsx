@@ -3,7 +3,10 @@ import { createSignal, For, type JSX, Match, Show, Switch } from 'solid-js';
 import { inWords, plainNumber, writePressure } from '../instruments/displayUnits';
 import { word } from '../words/words';
 import { Segmented, Stepped } from './controls';
+import { ConversionRows } from './conversionRows';
 import { CHANNELS, channelReading } from './FindingForm';
+import { BridgeRows } from './hazardRows';
+import { SealerRows } from './PortTasks';
 import { hoseName, portName } from './portWords';
 import type { SessionModel } from './sessionModel';
 
@@ -235,6 +238,9 @@ const ON_HOSE: readonly string[] = [
   'charging-tank',
   'nitrogen',
   'oil-injector',
+  'shop-air',
+  'oxygen',
+  'bare-nitrogen',
 ];
 
 export function ServiceRows(props: Rows & { readonly tool: string }): JSX.Element {
@@ -250,6 +256,7 @@ export function ServiceRows(props: Rows & { readonly tool: string }): JSX.Elemen
           <Running session={session} tool={props.tool} />
           <ByItself session={session} />
           <TankFill session={session} />
+          <BridgeRows session={session} of={['tank-limit']} />
         </Match>
         <Match when={props.tool === 'vacuum-pump'}>
           <Running session={session} tool={props.tool} />
@@ -259,6 +266,12 @@ export function ServiceRows(props: Rows & { readonly tool: string }): JSX.Elemen
         </Match>
         <Match when={props.tool === 'nitrogen'}>
           <Regulator session={session} />
+        </Match>
+        <Match when={props.tool === 'conversion-kit'}>
+          <ConversionRows session={session} />
+        </Match>
+        <Match when={props.tool === 'sealer-test'}>
+          <SealerRows session={session} />
         </Match>
         <Match when={props.tool === 'oil-injector'}>
           <Oil session={session} />

@@ -1,8 +1,10 @@
-/** The stop of a practice session: what happened, when, and the way back to before it. */
+/** The stop of a practice session: what happened, by which numbers, why it matters, and the way back to before it. */
 import { type JSX, onMount, Show } from 'solid-js';
 import { inWords, writeClock, writePressure } from '../instruments/displayUnits';
+import { sayFinding } from '../scoring/sayFinding';
 import type { Stop } from '../session/corePort';
 import { isWordId, say, word } from '../words/words';
+import { writerOf } from './evidenceUnits';
 import { Icon } from './Icon';
 import type { SessionModel } from './sessionModel';
 
@@ -10,8 +12,8 @@ const STEP_S = 0.02;
 
 /** What happened, by the rule that says so. */
 function whatOf(rule: string): string {
-  const id = `work.stopped.what.${rule}`;
-  return isWordId(id) ? say({ id }) : word('work.stopped.what.other');
+  const id = [`work.stopped.what.${rule}`, `rules.${rule}.title`].find(isWordId);
+  return id !== undefined && isWordId(id) ? say({ id }) : word('work.stopped.what.other');
 }
 
 /** Why it matters, in the rubric's own words. */
@@ -20,7 +22,16 @@ function whyOf(rule: string): string | null {
   return isWordId(id) ? say({ id }) : null;
 }
 
-/** Both pressures at the moment, where this session may know them. */
+/** What was done, with the numbers it was told by, as they stood then; null where only the end of the job tells. */
+function sentenceOf(session: SessionModel, { rule, step, quotes }: Stop): string | null {
+  if (quotes === null) return null;
+  const telling = { rule, step, status: 'broken', evidence: quotes } as const;
+  return isWordId(`rules.${rule}.broken`) || isWordId(`rules.${rule}.told`)
+    ? sayFinding(telling, writerOf(session.units()))
+    : null;
+}
+
+/** Both pressures at the moment, where the sentence does not tell more. */
 function numbersOf(session: SessionModel): string | null {
   const unit = session.units().pressure;
   const [low, high] = [session.signal('lowSide.gaugePressurePa'), session.signal('highSide.gaugePressurePa')];
@@ -62,10 +73,11 @@ export function Stopped(props: { readonly session: SessionModel; readonly stop: 
           <h2 id="stop-title">{word('work.stopped.title', { what: whatOf(props.stop.rule) })}</h2>
         </div>
         <p id="stop-text">
-          {word('work.stopped.text', { time: writeClock(props.stop.step * STEP_S) })}{' '}
-          {numbersOf(props.session)}
+          {sentenceOf(props.session, props.stop) ??
+            `${word('work.stopped.text', { time: writeClock(props.stop.step * STEP_S) })} ${numbersOf(props.session) ?? ''}`}
         </p>
         <Show when={whyOf(props.stop.rule)}>{(why) => <p>{why()}</p>}</Show>
+        <p class="s mut">{word('work.stopped.defer')}</p>
         <div class="row wrap">
           <button type="button" class="btn pri" ref={back} onClick={goBack}>
             <Icon name="back" size={18} />

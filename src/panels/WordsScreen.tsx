@@ -118,7 +118,7 @@ function Ports(props: { readonly ui: WorkUi }): JSX.Element {
 
 function Tools(props: { readonly ui: WorkUi }): JSX.Element {
   const session = props.ui.session;
-  const gear = (item: 'goggles' | 'gloves', name: string): JSX.Element => {
+  const gear = (item: 'goggles' | 'gloves' | 'overall', name: string): JSX.Element => {
     const worn = (): boolean => session.view().worn.includes(item);
     return (
       <button
@@ -141,6 +141,7 @@ function Tools(props: { readonly ui: WorkUi }): JSX.Element {
     <div class="row wrap">
       {gear('goggles', word('work.bench.goggles'))}
       {gear('gloves', word('work.bench.gloves'))}
+      {gear('overall', word('task.gear.overall'))}
       <Show when={has('gauge-low')}>{tool('gauge-set', word('work.bench.gaugeSet'))}</Show>
       <Show when={has('charging')}>{tool('charging', word('work.bench.charging'))}</Show>
       <For each={session.view().cans}>{(can) => tool(can.id, session.nameOf(can.id))}</For>
@@ -240,6 +241,9 @@ export function WordsScreen(props: WordsScreenProps): JSX.Element {
           </button>
           <button type="button" class="btn sm" onClick={() => props.ui.show({ kind: 'label' })}>
             {word('work.card.label')}
+          </button>
+          <button type="button" class="btn sm" onClick={() => props.ui.show({ kind: 'entries' })}>
+            {word('task.entries.open')}
           </button>
         </section>
         <section aria-label={word('words.heard')} data-region tabIndex={-1} aria-live="polite">

@@ -119,6 +119,7 @@ export function WorkScreen(props: WorkScreenProps): JSX.Element {
         session={session}
         onWrite={() => props.ui.show({ kind: 'finding' })}
         onLabel={() => props.ui.show({ kind: 'label' })}
+        onEntries={() => props.ui.show({ kind: 'entries' })}
       />
       <DecisionBar session={session} onForm={(kind) => props.ui.show({ kind })} />
       <Show when={session.view().phase === 'briefing'}>

@@ -15,6 +15,11 @@ const ICONS: Readonly<Record<string, IconName>> = {
   soap: 'bubbles',
   'uv-lamp': 'lamp',
   dye: 'drop',
+  'shop-air': 'cylinder',
+  oxygen: 'cylinder',
+  'bare-nitrogen': 'cylinder',
+  'sealer-test': 'tube',
+  'conversion-kit': 'kit',
 };
 
 export interface BenchTool {

@@ -2,8 +2,12 @@
 import { createSignal, For, type JSX, Show } from 'solid-js';
 import { plainNumber } from '../instruments/displayUnits';
 import { word } from '../words/words';
+import { ArrangeRows } from './ArrangeRows';
+import { Fold } from './Fold';
 import { Form } from './Form';
+import { HandOverRows } from './HandOverRows';
 import { Deliveries, Findings } from './JobCard';
+import { NumberField } from './NumberField';
 import type { SessionModel } from './sessionModel';
 
 interface SmallForm {
@@ -39,16 +43,48 @@ export function ReferForm(props: SmallForm): JSX.Element {
       }
     >
       <p>{word('panels.refer.text')}</p>
+      <Fold title={word('task.arrange.title')}>
+        <ArrangeRows session={props.session} />
+      </Fold>
       <Findings session={props.session} />
     </Form>
+  );
+}
+
+/** The charge as it stands now, as a row of a larger form. */
+export function ChargeLabelRows(props: { readonly session: SessionModel }): JSX.Element {
+  const [grams, setGrams] = createSignal(0);
+  return (
+    <div class="stack">
+      <b class="s">{word('task.newLabel.charge')}</b>
+      <Grams value={grams()} onSet={setGrams} />
+      <button
+        type="button"
+        class="btn sm"
+        onClick={() => props.session.send({ do: 'write-label', grams: grams() })}
+      >
+        {word('panels.label.write')}
+      </button>
+    </div>
+  );
+}
+
+function Grams(props: { readonly value: number; readonly onSet: (grams: number) => void }): JSX.Element {
+  return (
+    <NumberField
+      label={word('panels.label.grams')}
+      value={props.value}
+      most={LABEL_MAX_G}
+      step={LABEL_STEP_G}
+      onSet={props.onSet}
+    />
   );
 }
 
 export function LabelForm(props: SmallForm): JSX.Element {
   const [grams, setGrams] = createSignal(0);
   const write = (): void => {
-    const rounded = Math.round(grams() / LABEL_STEP_G) * LABEL_STEP_G;
-    props.session.send({ do: 'write-label', grams: Math.max(0, Math.min(LABEL_MAX_G, rounded)) });
+    props.session.send({ do: 'write-label', grams: grams() });
     props.onClose();
   };
   return (
@@ -67,18 +103,7 @@ export function LabelForm(props: SmallForm): JSX.Element {
         </>
       }
     >
-      <label class="field">
-        <span>{word('panels.label.grams')}</span>
-        <input
-          type="number"
-          inputmode="numeric"
-          min={0}
-          max={LABEL_MAX_G}
-          step={LABEL_STEP_G}
-          value={grams()}
-          onInput={(event) => setGrams(Number(event.currentTarget.value) || 0)}
-        />
-      </label>
+      <Grams value={grams()} onSet={setGrams} />
     </Form>
   );
 }
@@ -124,6 +149,9 @@ export function FinishForm(props: SmallForm): JSX.Element {
       }
     >
       <Deliveries session={props.session} />
+      <Fold title={word('task.tell.title')}>
+        <HandOverRows session={props.session} />
+      </Fold>
       <Show when={props.session.mode !== 'assessed' && standsOpen(props.session).length > 0}>
         <div class="stack">
           <h3>{word('panels.finish.stands')}</h3>

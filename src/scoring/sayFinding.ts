@@ -8,13 +8,16 @@ import { formatNumber } from '../units/format';
 import { isWordId, type Message, say } from '../words/words';
 import type { Finding } from './score';
 
-export function sayFinding(finding: Finding, write: WriteQuantity = writeMetric): string {
+/** What a sentence is made of. */
+export type Telling = Pick<Finding, 'rule' | 'status' | 'step' | 'evidence'>;
+
+export function sayFinding(finding: Telling, write: WriteQuantity = writeMetric): string {
   return say(messageOf(finding, write));
 }
 
 /** The same as an id and its parameters. Throws `RangeError` where the rule has no sentence for how it went. */
-export function messageOf(finding: Finding, write: WriteQuantity = writeMetric): Message {
-  const id = [finding.status, 'told'].map((key) => `rules.${finding.rule}.${key}`).find(isWordId);
+export function messageOf(finding: Telling, write: WriteQuantity = writeMetric): Message {
+  const id = [finding.status, 'told', 'idle'].map((key) => `rules.${finding.rule}.${key}`).find(isWordId);
   if (id === undefined || !isWordId(id))
     throw new RangeError(`rule "${finding.rule}" has no sentence "${finding.status}"`);
   const values: Record<string, string> = {

@@ -122,7 +122,7 @@ export interface CanView {
   readonly onto: string | null;
   readonly valveSixteenths: number;
   readonly tiltDeg: number;
-  readonly place: 'hand' | 'scale' | 'mat' | 'bath';
+  readonly place: 'hand' | 'scale' | 'mat' | 'bath' | 'hot-water';
 }
 
 export interface DeviceView {
@@ -139,5 +139,14 @@ export interface Stop {
   readonly rule: string;
   readonly step: number;
   readonly rewindStep: number;
-  readonly params: Readonly<Record<string, string>>;
+  /** What the rule's sentence quotes, as it stood at that moment; null where a quote is known only at the end. */
+  readonly quotes: readonly Quote[] | null;
+}
+
+/** A number as a sentence quotes it: placeholder, signal it comes from, SI value and unit. */
+export interface Quote {
+  readonly name: string;
+  readonly source: string;
+  readonly value: number;
+  readonly unit: string;
 }

@@ -15,7 +15,7 @@ export interface JobBook {
   hosePorts: Record<string, string>;
   routes: Record<string, string[]>;
   canInlets: Record<string, string>;
-  canPlaces: Record<string, 'hand' | 'scale' | 'mat' | 'bath'>;
+  canPlaces: Record<string, 'hand' | 'scale' | 'mat' | 'bath' | 'hot-water'>;
   devicePlaces: Record<string, string>;
   opened: string[];
   probes: { air: string | null; line: string | null };
@@ -124,7 +124,7 @@ const bookkeepers: { readonly [Id in Command['do']]?: Bookkeeper } = {
     delete book.canInlets[text('can')];
   },
   place: (book, _, text) => {
-    book.canPlaces[text('can')] = text('at') as 'hand' | 'scale' | 'mat' | 'bath';
+    book.canPlaces[text('can')] = text('at') as 'hand' | 'scale' | 'mat' | 'bath' | 'hot-water';
   },
   attach: (book, _, text) => {
     book.devicePlaces[text('device')] = text('onto');

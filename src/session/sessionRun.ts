@@ -15,7 +15,7 @@ import {
   type Transition,
 } from './controller/controller';
 import type { ControllerEvent } from './controller/sessionSetup';
-import type { Mode } from './corePort';
+import type { Mode, Stop } from './corePort';
 import { bookCommand, bookEvents, emptyBook, type JobBook } from './jobBook';
 import type { Standing } from './law/standing';
 import { sessionSignals } from './sessionSignals';
@@ -30,7 +30,12 @@ export interface SessionJob {
   readonly hintLevels: number;
   readonly deliveries: readonly { readonly id: string; readonly done: Condition }[];
   /** `never` rules of the rubric that are critical: practice stops where one comes true. */
-  readonly criticals: readonly { readonly id: string; readonly never: Condition }[];
+  readonly criticals: readonly {
+    readonly id: string;
+    readonly never: Condition;
+    /** Signals its sentence quotes, by placeholder. */
+    readonly quotes?: Readonly<Record<string, string>>;
+  }[];
   /** What the law lets this person do; of a job without a scenario nothing is known. */
   readonly standing?: Standing;
 }
@@ -86,8 +91,9 @@ export function sessionRun(job: SessionJob, mode: Mode, plant: Plant, observe?: 
   const table: SignalTable = { signals: [...plant.signals, ...specs] };
   const bank = watchBank(watches, table);
   const state = controller(mode);
-  const criticals = job.criticals.map(({ id, never }) => ({
+  const criticals = job.criticals.map(({ id, never, quotes = {} }) => ({
     id,
+    quotes,
     holds: compileCondition(never, table),
     moves: changesByItself(never, table),
     was: false,
@@ -115,17 +121,24 @@ export function sessionRun(job: SessionJob, mode: Mode, plant: Plant, observe?: 
     if (walked.length > 0) transitions = [...transitions, ...walked];
     return walked;
   };
-  const stopAt = (rule: string): void => {
+  const quoted = (quotes: Readonly<Record<string, string>>): Stop['quotes'] => {
+    const found = Object.entries(quotes).flatMap(([name, source]) => {
+      const index = table.signals.findIndex(({ id }) => id === source);
+      return index < 0 ? [] : [{ name, source, value: moment.value(index), unit: table.signals[index].unit }];
+    });
+    return found.length < Object.keys(quotes).length ? null : found;
+  };
+  const stopAt = (rule: string, quotes: Readonly<Record<string, string>>): void => {
     hear({ type: 'rise.critical' });
     revision++;
     if (mode !== 'practice') return;
-    book.stopped = { rule, step: plant.step, rewindStep: book.lastCommandStep, params: {} };
+    book.stopped = { rule, step: plant.step, rewindStep: book.lastCommandStep, quotes: quoted(quotes) };
   };
   const lookAtCriticals = (quiet: boolean): void => {
     for (const critical of criticals) {
       if (quiet && !critical.moves) continue;
       const holds = critical.holds(moment);
-      if (holds && !critical.was) stopAt(critical.id);
+      if (holds && !critical.was) stopAt(critical.id, critical.quotes);
       critical.was = holds;
     }
   };

@@ -129,6 +129,7 @@ export interface WorkWords {
   'work.stopped.what.caught': never;
   'work.stopped.what.relief': never;
   'work.stopped.what.other': never;
+  'work.stopped.defer': never;
   'work.stopped.back': never;
   'work.stopped.goOn': never;
   'work.twoTabs': never;
