@@ -1,9 +1,17 @@
 /** Generated from shared/words/en/name.yaml by `npm run words`; do not edit. */
 export interface NameWords {
+  'name.vehicle.compact': never;
+  'name.vehicle.electric': never;
   'name.vehicle.hatchback': never;
+  'name.vehicle.pickup': never;
   'name.vehicle.sedan': never;
+  'name.vehicle.van': never;
+  'name.loop.compact': never;
+  'name.loop.electric': never;
   'name.loop.hatchback': never;
+  'name.loop.pickup': never;
   'name.loop.sedan': never;
+  'name.loop.van': never;
   'name.part.accumulator': never;
   'name.part.airbox': never;
   'name.part.alternator': never;
