@@ -26,6 +26,8 @@ const weather = z.strictObject({
   temperature,
   humidity,
   pressure: quantity('absolutePressure', { min: 60_000, max: 108_000 }).optional(),
+  /** On the level; none where nothing is said. */
+  sun: quantity('irradiance', { min: 0, max: 1_200 }).optional(),
 });
 
 const refrigerant = z.enum(['R-134a', 'R-12', 'R-1234yf']);
@@ -49,7 +51,28 @@ const can = z.strictObject({
   id,
   net: quantity('mass', { min: 0, max: 1 }),
   printed: quantity('mass', { min: 0, max: 1.2 }),
+  /** Empty can; with its oil, unless that is named below. */
   tare: quantity('mass', { min: 0, max: 0.5 }),
+  oil: quantity('mass', { min: 0, max: 0.2 }).optional(),
+  sealer: quantity('mass', { min: 0, max: 0.1 }).optional(),
+  dye: quantity('mass', { min: 0, max: 0.05 }).optional(),
+});
+
+const found = z.strictObject({
+  /** Where the temperature control stood; coldest where nothing is said. */
+  temperature: z.enum(['coldest', 'middle', 'warmest']).optional(),
+  /** Wears the permanent fittings of a conversion already. */
+  converted: z.boolean().optional(),
+  /** What is left of the label under the hood; the old one where nothing is said. */
+  label: z.enum(['none', 'old', 'worn']).optional(),
+});
+
+/** What the owner answers when asked; does not know where nothing is said. */
+const owner = z.strictObject({
+  converted: sentence(240).optional(),
+  opened: sentence(240).optional(),
+  filled: sentence(240).optional(),
+  used: sentence(240).optional(),
 });
 
 const tool = z.enum([
@@ -64,6 +87,7 @@ const tool = z.enum([
   'soap',
   'uv-lamp',
   'dye',
+  'conversion-kit',
 ]);
 
 const bench = z.strictObject({
@@ -112,7 +136,9 @@ export const scenarioSchema = z.strictObject({
   weather,
   contents,
   faults: z.array(fault).max(4),
+  found: found.optional(),
   complaint: sentence(300),
+  owner: owner.optional(),
   papers: z.array(paper).max(8),
   deliver: z.array(delivery).min(1).max(8),
   bench,

@@ -2,7 +2,6 @@
  * Puts a plant together: car, hidden faults, bench, instruments, and the desk that remembers what a person has set.
  */
 import type { CanSpec } from '../equipment/cans';
-import type { OilKind } from '../equipment/oilInjector';
 import type { PlaceSpec } from '../equipment/place';
 import type { TemperatureSetting } from '../equipment/temperatureControl';
 import type { ToolId } from '../equipment/tools';
@@ -30,6 +29,8 @@ export interface PlantOptions {
     readonly temperatureK: number;
     readonly relativeHumidity: number;
     readonly pressurePa: number;
+    /** On the level; none where nothing is said. */
+    readonly sunWPerM2?: number;
   };
   readonly faults: readonly HiddenFault[];
   readonly bench: {
@@ -43,8 +44,6 @@ export interface PlantOptions {
     readonly rated?: boolean;
     /** In the recovery machine's tank at the start, kg. */
     readonly tankHeldKg?: number;
-    /** In the oil injector, and what the dye comes in; PAG where nothing is said. */
-    readonly oil?: OilKind;
   };
   /** A garage of the usual size where nothing is said. */
   readonly place?: PlaceSpec;

@@ -2,6 +2,7 @@
  * The executive. Order of a step: what hands hold, what has begun to fail, the car with its controls, air, links, vessels
  * and cabin; then sums and events; then the instruments. Watches and books are read by whoever asks, after it.
  */
+import { HEATER_SHARE } from '../equipment/temperatureControl';
 import { hashFloats, hashText } from '../numerics/hash';
 import type { PlantParts } from './assemblePlant';
 import { booksOf } from './booksOf';
@@ -9,11 +10,13 @@ import { choicesOf } from './choices';
 import { type Command, commandSpecs, type IdSet, type Outcome, type PlantEvent } from './commandSpecs';
 import { handlers } from './handlers';
 import { heedCaps } from './heedCaps';
+import { heedTasks } from './heedTasks';
 import { heedTools } from './heedTools';
 import { shutHood } from './hood';
 import { heedHoses } from './hoseDanger';
 import { keepTally, startTally } from './keepTally';
 import { keepSearch } from './leakSearch';
+import { handsOff } from './licensedAtWork';
 import { makeRig } from './makeRig';
 import { followAll } from './panel';
 import { readTruth } from './panelTruth';
@@ -22,10 +25,13 @@ import { sidesReached } from './reach';
 import { makeSignals } from './signals';
 import { STEP_S } from './stepTime';
 import { TALLY } from './tally';
+import { noteTestConditions } from './testConditions';
 import { findFault } from './validate';
 
 const QUIET: readonly PlantEvent[] = Object.freeze([]);
 const SECONDS_PER_MINUTE = 60;
+/** Of glass lying level that lets as much sun into a cabin as its windows do [guess]. */
+const GLASS_M2 = 1;
 /** Groups of commands after which a path may lead somewhere else. */
 const LEADS: ReadonlySet<string> = new Set(['charge', 'connect', 'service']);
 
@@ -48,7 +54,10 @@ export function makeExecutive(parts: PlantParts): Plant {
       blowerStep: desk.blower,
       rearBlowerStep: desk.blower,
       windowsOpen: desk.windowsOpen,
+      sunW: GLASS_M2 * (parts.options.weather.sunWPerM2 ?? 0),
       recirculated: desk.recirculated,
+      heaterShare: HEATER_SHARE[desk.tasks.temperature],
+      highCutOut: car.vehicle.switches.high.fitted || desk.tasks.conversion.cutOut,
     });
     faults.settle(car, tally[TALLY.step]);
     heedCaps(parts);
@@ -68,17 +77,19 @@ export function makeExecutive(parts: PlantParts): Plant {
     heedHoses(rig, parts, happened);
     heedTools(rig, parts, happened);
     keepSearch(parts, happened);
+    heedTasks(rig, parts, happened);
     showInstruments();
     return happened.length > 0 ? happened.slice() : QUIET;
   }
 
   function apply(command: Command): Outcome {
-    const fault = findFault(command, choices) ?? shutHood(desk, command);
+    const fault = findFault(command, choices) ?? handsOff(desk, command) ?? shutHood(desk, command);
     if (fault) return fault;
     const handler = handlers[command.do];
     if (!handler) return { ok: true, events: QUIET };
     const outcome = handler(rig, command);
     if (!outcome.ok) return outcome;
+    noteTestConditions(parts);
     setCar();
     return LEADS.has(commandSpecs[command.do].group)
       ? { ok: true, events: [...outcome.events, ...sidesReached(rig)] }

@@ -21,6 +21,7 @@ export function plantOptions(data: ScenarioData, seed: number): PlantOptions {
       temperatureK: varied(data, 'temperature', seed) ?? parseQuantity(weather.temperature, 'temperature'),
       relativeHumidity: varied(data, 'humidity', seed) ?? parseQuantity(weather.humidity, 'ratio'),
       pressurePa: parseQuantity(weather.pressure ?? STANDARD_PRESSURE, 'absolutePressure'),
+      ...(weather.sun === undefined ? {} : { sunWPerM2: parseQuantity(weather.sun, 'irradiance') }),
     },
     faults: faults.map(({ fault, severity, site, onset }) => ({
       id: fault,
@@ -30,19 +31,28 @@ export function plantOptions(data: ScenarioData, seed: number): PlantOptions {
     })),
     bench: {
       hoses: bench.hoses,
-      cans: bench.cans.map(({ id, net, printed, tare }) => ({
+      cans: bench.cans.map(({ id, net, printed, tare, oil, sealer, dye }) => ({
         id,
         netKg: parseQuantity(net, 'mass'),
         printedTotalKg: parseQuantity(printed, 'mass'),
         tareKg: parseQuantity(tare, 'mass'),
+        oilKg: massOf(oil),
+        sealerKg: massOf(sealer),
+        dyeKg: massOf(dye),
       })),
       tools: bench.tools ?? [],
       ...(bench.refrigerant === undefined ? {} : { refrigerant: bench.refrigerant }),
+    },
+    found: {
+      temperature: data.found?.temperature ?? 'coldest',
+      converted: data.found?.converted === true,
     },
     papers: data.papers.map(({ id }) => id),
     seed,
   };
 }
+
+const massOf = (text: string | undefined): number => (text === undefined ? 0 : parseQuantity(text, 'mass'));
 
 function varied(
   { varies = [] }: ScenarioData,
