@@ -23,6 +23,10 @@ export interface FaultBook {
   filling(sound: Filling): Filling;
   /** Brings the car to what the faults that have begun and are not mended leave of it; whether there was anything to do. */
   settle(car: Car, step: number): boolean;
+  /** Whether there is a way out of the loop that nobody has mended. */
+  leaks(): boolean;
+  /** Ids of those that have begun and are not mended. */
+  remaining(step: number): readonly string[];
   repair(part: string): void;
   clean(part: string): void;
   /** Which of the hidden faults are mended, by their place in the list, for snapshots. */
@@ -59,6 +63,11 @@ export function openFaultBook(
       );
       return true;
     },
+    leaks: () => hidden.some(({ id }, index) => faultOf(id).links !== undefined && !mended.has(index)),
+    remaining: (step) =>
+      hidden
+        .filter(({ onsetStep }, index) => onsetStep <= step && !mended.has(index))
+        .map(({ id }) => id),
     repair(part) {
       hidden.forEach((fault, index) => {
         if (mends(layout, part, fault)) mended.add(index);

@@ -13,7 +13,8 @@ import type { SessionRecord } from '../session/record/record';
 import { parseQuantity } from '../units/quantity';
 import type { RowMoments } from './rowMoments';
 
-export type Status = 'kept' | 'broken' | 'idle';
+/** `advised`: it would have been broken where it is asked, and is told as advice here. */
+export type Status = 'kept' | 'broken' | 'idle' | 'advised';
 
 export interface Verdict {
   readonly status: Status;
@@ -23,17 +24,30 @@ export interface Verdict {
   readonly row: number;
   /** Times it was broken. */
   readonly times: number;
+  /** Whether there are points to be had at all: it is asked here, and what it measures was worked out. */
+  readonly counts: boolean;
 }
 
 export type Judge = (record: SessionRecord, rows: RowMoments) => Verdict;
 
 export function compileRule(rule: Rule, table: SignalTable): Judge {
+  const judge = compileNeeds(rule, table);
+  if (rule.asked === undefined) return judge;
+  const asked = compileCondition(rule.asked, table);
+  return (record, rows) => {
+    const verdict = judge(record, rows);
+    if (lastRow(rows, asked) !== null) return verdict;
+    return { ...verdict, status: verdict.status === 'broken' ? 'advised' : 'idle', share: 0, counts: false };
+  };
+}
+
+function compileNeeds(rule: Rule, table: SignalTable): Judge {
   const judge = compileForm(rule, table);
   if (rule.needs === undefined) return judge;
   const needed = compileCondition(rule.needs, table);
   return (record, rows) => {
     const row = lastRow(rows, needed);
-    if (row === null) return { status: 'idle', share: 0, row: rows.count - 1, times: 0 };
+    if (row === null) return idle(rows);
     const verdict = judge(record, rows);
     return verdict.status === 'kept' && 'never' in rule ? { ...verdict, row } : verdict;
   };
@@ -72,7 +86,7 @@ function compileNever(condition: Condition, table: SignalTable): Judge {
       }
       was = now;
     }
-    return { status: times === 0 ? 'kept' : 'broken', share: times === 0 ? 1 : 0, row: first, times };
+    return times === 0 ? kept(first) : { ...broken(first), times };
   };
 }
 
@@ -87,7 +101,7 @@ function compileDone(holds: Predicate): Judge {
 function compileBefore(first: Predicate, then: Predicate): Judge {
   return (_, rows) => {
     const thenRow = firstRow(rows, then);
-    if (thenRow === null) return { status: 'idle', share: 0, row: rows.count - 1, times: 0 };
+    if (thenRow === null) return idle(rows);
     const firstAt = firstRow(rows, first);
     return firstAt !== null && firstAt <= thenRow ? kept(thenRow) : broken(thenRow);
   };
@@ -108,7 +122,10 @@ function compileWhile(holds: Predicate, steps: number): Judge {
   };
 }
 
-/** Full marks up to `full`, none from `zero`, a straight line between. */
+/**
+ * Full marks at `full` and beyond, none at `zero` and beyond, a straight line between. What is only weighed when the
+ * ghosts have run has no points to be had before.
+ */
 function compileOutcome({
   measure,
   full,
@@ -121,21 +138,25 @@ function compileOutcome({
   const found = measureList.find(({ id }) => id === measure);
   if (!found) throw new ConditionError(`no measure "${measure}"`);
   const [fullSi, zeroSi] = [valueFor(found, full), valueFor(found, zero)];
-  if (!(zeroSi > fullSi)) throw new ConditionError(`${measure}: zero has to be over full`);
+  if (zeroSi === fullSi) throw new ConditionError(`${measure}: zero and full are one`);
   return ({ measures }, rows) => {
     const value = measures[found.id];
+    if (found.weighed && Number.isNaN(value)) return { ...idle(rows), counts: false };
     const share = Number.isNaN(value) ? 0 : Math.min(1, Math.max(0, (zeroSi - value) / (zeroSi - fullSi)));
-    return {
-      status: share === 1 ? 'kept' : 'broken',
-      share,
-      row: rows.count - 1,
-      times: share === 1 ? 0 : 1,
-    };
+    const row = rows.count - 1;
+    return share === 1 ? kept(row) : { ...broken(row), share };
   };
 }
 
-const kept = (row: number): Verdict => ({ status: 'kept', share: 1, row, times: 0 });
-const broken = (row: number): Verdict => ({ status: 'broken', share: 0, row, times: 1 });
+const kept = (row: number): Verdict => ({ status: 'kept', share: 1, row, times: 0, counts: true });
+const broken = (row: number): Verdict => ({ status: 'broken', share: 0, row, times: 1, counts: true });
+const idle = (rows: RowMoments): Verdict => ({
+  status: 'idle',
+  share: 0,
+  row: rows.count - 1,
+  times: 0,
+  counts: true,
+});
 
 function firstRow(rows: RowMoments, holds: Predicate): number | null {
   for (let row = 0; row < rows.count; row++) if (holds(rows.at(row))) return row;

@@ -28,7 +28,7 @@ export interface Finding {
   /** Null where nothing was broken. */
   readonly severity: Severity | null;
   readonly times: number;
-  /** Points of the rule, before the domain's weight. */
+  /** Points of the rule, before the domain's weight; none to be had where it is no question here. */
   readonly earned: number;
   readonly possible: number;
   readonly row: number;
@@ -52,6 +52,8 @@ export interface Score {
   readonly domains: Readonly<Record<Domain, DomainScore>>;
   readonly critical: readonly string[];
   readonly findings: readonly Finding[];
+  /** Whether what the readings said about the cause was weighed with ghost cars. */
+  readonly weighed: boolean;
 }
 
 export function score(record: SessionRecord, { rules, weights }: ScoringRubric): Score {
@@ -70,6 +72,7 @@ export function score(record: SessionRecord, { rules, weights }: ScoringRubric):
     domains,
     critical,
     findings,
+    weighed: !Number.isNaN(record.measures['diagnosis.justified']),
   };
 }
 
@@ -82,7 +85,7 @@ function findingOf(record: SessionRecord, rule: Rule, verdict: Verdict): Finding
     severity: status === 'broken' ? severityOf(rule, verdict) : null,
     times,
     earned: rule.points * shareOf(rule, verdict),
-    possible: rule.points,
+    possible: verdict.counts ? rule.points : 0,
     row,
     step: record.steps[row],
     evidence: quoteRow(record, rule, row),

@@ -6,10 +6,11 @@ import { rowMoments } from '../../src/scoring/rowMoments';
 import type { MeasureId } from '../../src/session/record/measures';
 import { rubrics, scenarios } from '../../src/session/scenario/library';
 import { type HandRow, handRecord } from '../support/records';
+import { lawCases } from '../support/lawRuleCases';
 import { at, cases as carCases, ev, low, ON, open } from '../support/ruleCases';
 import { serviceCases } from '../support/serviceRuleCases';
 
-const cases = { ...carCases, ...serviceCases };
+const cases = { ...carCases, ...serviceCases, ...lawCases };
 
 const rules = new Map<string, Rule>(
   [
@@ -81,6 +82,28 @@ describe('a rule', () => {
       at(7, { 'gear.goggles': ON }),
     ];
     expect(judge(rule('eyes'), undone)).toMatchObject({ status: 'kept' });
+  });
+
+  it('is advice and no fault where no place was told, and has no points to be had', () => {
+    const told = (known: number) => [at(0, { 'law.known': known, 'law.mayCharge': 0 }), at(10, {}, low)];
+    expect(judge(rule('lawCharge'), told(ON))).toMatchObject({ status: 'broken', counts: true });
+    expect(judge(rule('lawCharge'), told(0))).toMatchObject({ status: 'advised', share: 0, counts: false });
+    const allowed = [at(0, { 'law.known': 0 }), at(10, {}, low)];
+    expect(judge(rule('lawCharge'), allowed)).toMatchObject({ status: 'idle', counts: false });
+  });
+
+  it('about proof has no points to be had before the ghosts have run', () => {
+    const proven = (justified: number) =>
+      judge(rule('causeProven'), [at(0)], { 'diagnosis.justified': justified });
+    expect(proven(Number.NaN)).toMatchObject({ status: 'idle', counts: false });
+    expect(proven(0.25)).toMatchObject({ status: 'broken', share: 0.25, counts: true });
+  });
+
+  it('gives nothing for a charge left alone by somebody who never said so', () => {
+    for (const id of ['nothingAdded', 'chargeKept', 'neverCharge', 'saidNo']) {
+      const luck = judge(rule(id), [at(0, {}, ev('decided', 'stop-charging')), at(10, {}, ev('finished'))]);
+      expect([id, luck.share]).toEqual([id, 0]);
+    }
   });
 
   it('gives an outcome points by a straight line', () => {

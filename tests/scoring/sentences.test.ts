@@ -15,7 +15,7 @@ const rules: readonly Rule[] = [
 ];
 
 describe.each(rules.map((rule) => [rule.id, rule] as const))('the sentences of %s', (id, rule) => {
-  const told = ['kept', 'broken', 'idle', 'told'].filter((key) => words.has(`rules.${id}.${key}`));
+  const told = ['kept', 'broken', 'idle', 'advised', 'told'].filter((key) => words.has(`rules.${id}.${key}`));
 
   it('quote time, step and all that the rule quotes, and nothing else', () => {
     const expected = ['time', 'step', ...Object.keys(rule.quotes)].sort();
@@ -24,7 +24,12 @@ describe.each(rules.map((rule) => [rule.id, rule] as const))('the sentences of %
   });
 
   it('are there for every way it can go', () => {
-    const ways = ['kept', 'broken', ...(rule.needs !== undefined || 'before' in rule ? ['idle'] : [])];
+    const canBeIdle = rule.needs !== undefined || rule.asked !== undefined || 'before' in rule;
+    const ways = [
+      ...['kept', 'broken'],
+      ...(canBeIdle ? ['idle'] : []),
+      ...(rule.asked === undefined ? [] : ['advised']),
+    ];
     for (const way of ways) expect(told.includes(way) || told.includes('told'), `${id} ${way}`).toBe(true);
     expect(words.has(`rules.${id}.why`)).toBe(true);
   });

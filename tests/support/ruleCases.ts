@@ -127,7 +127,12 @@ export const cases: Readonly<Record<string, Case>> = {
     brokenBy: { 'decisions.takenBackCount': 1 },
     kept: [at(0, {}, ev('decided'))],
   },
-  causeRight: { broken: [at(0)], brokenBy: { 'cause.wrongCount': 1 }, kept: [at(0)] },
+  causeRight: {
+    broken: [at(0)],
+    brokenBy: { 'diagnosis.right': 0.4 },
+    kept: [at(0)],
+    keptBy: { 'diagnosis.right': 1 },
+  },
   partsRight: {
     broken: [at(0, {}, ev('diagnosed'))],
     brokenBy: { 'parts.wrongCount': 1 },
@@ -198,8 +203,8 @@ export const cases: Readonly<Record<string, Case>> = {
     kept: [at(0, { 'sheet.repair-bill.read': ON }), at(10, {}, low)],
   },
   nothingAdded: {
-    broken: [at(0, {}, ev('decided')), at(10, { 'cans.netIntoLoopKg': 0.0051 })],
-    kept: [at(0, {}, ev('decided')), at(10, { 'cans.netIntoLoopKg': 0.005 })],
+    broken: [at(0, {}, ev('decided', 'do-not-charge')), at(10, { 'cans.netIntoLoopKg': 0.0051 })],
+    kept: [at(0, {}, ev('decided', 'do-not-charge')), at(10, { 'cans.netIntoLoopKg': 0.005 })],
   },
   saidNo: {
     broken: [
@@ -221,9 +226,9 @@ export const cases: Readonly<Record<string, Case>> = {
     kept: [at(0, turning, ev('noted', 'high-gauge')), at(10, {}, ev('diagnosed', 'condenser-fan-dead'))],
   },
   chargeKept: {
-    broken: [at(0, {}, ev('decided'))],
+    broken: [at(0, {}, ev('decided', 'do-not-charge'))],
     brokenBy: { 'charge.errorKg': 0.031 },
-    kept: [at(0, {}, ev('decided'))],
+    kept: [at(0, {}, ev('decided', 'do-not-charge'))],
     keptBy: { 'charge.errorKg': 0.03 },
   },
   highRead: {

@@ -2,8 +2,10 @@
 import { at, type Case, charged, ev, ON, open, running } from './ruleCases';
 
 const pump = ev('device-started', 'vacuum-pump');
+const blown = ev('refrigerant-pumped-out');
 const recovery = ev('device-started', 'recovery-machine');
 const tankIn = ev('tank-open-to', 'high');
+const tankStands = { 'chargingTank.valveSixteenths': 1, 'manifold.high.sixteenths': 1 };
 const drawnDown = { 'lowSide.gaugePressurePa': -14_000, 'highSide.gaugePressurePa': -14_000 };
 const pumpedDown = { 'lowSide.pressurePa': 5000, 'loop.massKg': 0.001, 'device.micron-gauge.attached': ON };
 
@@ -11,18 +13,23 @@ export const serviceCases: Readonly<Record<string, Case>> = {
   // Tank first, engine afterwards; or the manifold shut in between.
   tankOnRunning: {
     broken: [
-      at(0, { 'chargingTank.valveSixteenths': 1, 'manifold.high.sixteenths': 1 }, ev('tank-opened'), tankIn),
+      at(0, { ...tankStands, 'hose.charging.couplerOpen': ON }, ev('tank-opened'), tankIn),
       at(10, { 'engine.rpm': 800 }, ev('engine-started')),
     ],
     kept: [
-      at(0, { 'chargingTank.valveSixteenths': 1, 'manifold.high.sixteenths': 1 }, ev('tank-opened'), tankIn),
+      at(0, tankStands, ev('tank-opened')),
+      at(5, { 'engine.rpm': 800 }, ev('engine-started')),
+      at(8, { 'hose.charging.couplerOpen': ON, 'engine.rpm': 0 }, tankIn),
       at(10, { 'manifold.high.sixteenths': 0, 'engine.rpm': 800 }, ev('engine-started')),
       at(20, {}, ev('tank-open-to', 'low')),
     ],
   },
   pumpOnCharge: {
-    broken: [at(0, { ...drawnDown, 'highSide.gaugePressurePa': 20_001 }, pump)],
-    kept: [at(0, { 'lowSide.gaugePressurePa': 20_000, 'highSide.gaugePressurePa': 20_000 }, pump)],
+    broken: [at(0, {}, pump), at(10, { ...drawnDown, 'highSide.gaugePressurePa': 20_001 }, blown)],
+    kept: [
+      at(0, {}, pump),
+      at(10, { 'lowSide.gaugePressurePa': 20_000, 'highSide.gaugePressurePa': 20_000 }, blown),
+    ],
   },
   letOutByHand: {
     broken: [at(0, {}, open)],

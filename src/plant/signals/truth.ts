@@ -6,10 +6,11 @@
 import { partNamed } from '../../loop/car/assembleLoop';
 import { readCar } from '../../loop/car/carReadings';
 import type { PlantParts } from '../assemblePlant';
+import { dueNow } from '../due';
 import { cyclesPerMinute } from '../keepTally';
 import { TALLY } from '../tally';
 import { ventedKg } from '../ventedKg';
-import { type Signal, signal } from './signal';
+import { flag, type Signal, signal } from './signal';
 
 export function truthSignals(parts: PlantParts): Signal[] {
   const { car, tally, options, cans } = parts;
@@ -18,7 +19,8 @@ export function truthSignals(parts: PlantParts): Signal[] {
   const truth = (id: string, unit: string, read: () => number): Signal => signal(id, unit, 'truth', read);
   return [
     truth('loop.massKg', 'kg', () => network.chargeKg(loop.high) + network.chargeKg(loop.low)),
-    truth('label.massKg', 'kg', () => car.vehicle.label.charge),
+    flag('loop.leaking', 'truth', () => parts.faults.leaks()),
+    truth('label.massKg', 'kg', () => dueNow(car.vehicle, parts.desk).chargeKg),
     truth('lowSide.pressurePa', 'Pa', () => network.pressurePa(loop.low)),
     truth('highSide.pressurePa', 'Pa', () => network.pressurePa(loop.high)),
     truth('lowSide.gaugePressurePa', 'Pa', () => network.pressurePa(loop.low) - atmospherePa),

@@ -21,6 +21,8 @@ import { type RuleEdges, ruleEdges } from './ruleEdges';
 /** What is right in this scenario: needed to measure, never shown before the debrief. */
 export interface Answer {
   readonly causes: readonly string[];
+  /** Faults that are in the car, each once; none where nothing is said. */
+  readonly hidden?: readonly string[];
   readonly parts: readonly string[];
 }
 
@@ -94,6 +96,7 @@ function wholeOf({ signals, values, events, answer }: Parts): Whole {
       signals.filter(({ id }) => test(id)).map(({ id }) => values[start + indexOfSignal({ signals }, id)]),
     events,
     rightCauses: answer.causes,
+    hidden: answer.hidden ?? [],
     usefulParts: answer.parts,
   };
 }

@@ -2,7 +2,9 @@
  * Measures: numbers about a whole session, worked out once when the record is made. The closed list that `outcome` rules
  * and sentences may name. NaN where there is nothing to measure.
  */
+import { areOfOneSystem } from '../../faults/systemOf';
 import type { SignalSpec } from '../../plant/signalTypes';
+import { claimedCauses } from './claimedCauses';
 import type { RecordedEvent } from './record';
 
 /** What a measure may look at: the last row and everything that happened. */
@@ -14,13 +16,19 @@ export interface Whole {
   readonly events: readonly RecordedEvent[];
   /** Causes that are right to name, by the scenario. */
   readonly rightCauses: readonly string[];
+  /** Faults that are in the car, each once. */
+  readonly hidden: readonly string[];
   readonly usefulParts: readonly string[];
 }
 
 interface Measure {
   readonly unit: SignalSpec['unit'];
   readonly of: (whole: Whole) => number;
+  /** Worked out afterwards, from ghost cars, and NaN until then. */
+  readonly weighed?: true;
 }
+
+const BY_GHOSTS: Measure = { unit: '1', of: () => Number.NaN, weighed: true };
 
 const middleOf = (kind: string, last: string) => (id: string) =>
   id.startsWith(`${kind}.`) && id.endsWith(`.${last}`);
@@ -33,7 +41,21 @@ const namesOf = (whole: Whole, id: string): string[] => [
 ];
 /** Decisions of which one excludes the others; to stop is none of them. */
 const EXCLUDING: ReadonlySet<string> = new Set(['charge', 'do-not-charge', 'refer']);
+const SAME_SYSTEM = 0.4;
 const lastSubject = (whole: Whole, id: string): string | undefined => eventsOf(whole, id).at(-1)?.subject;
+
+/** Where nothing is hidden, any of the right names will do. */
+function rightShare(whole: Whole): number {
+  const { rightCauses, hidden } = whole;
+  const named = eventsOf(whole, 'diagnosed').map(({ subject = '' }) => subject);
+  const claimed = claimedCauses(named, hidden.length);
+  const share = (cause: string): number => {
+    if (claimed.includes(cause)) return 1;
+    return claimed.some((near) => areOfOneSystem(cause, near)) ? SAME_SYSTEM : 0;
+  };
+  if (hidden.length === 0) return Math.max(0, ...rightCauses.map(share));
+  return hidden.reduce((sum, cause) => sum + share(cause), 0) / hidden.length;
+}
 
 const measures = {
   'charge.errorKg': {
@@ -67,6 +89,15 @@ const measures = {
     unit: '1',
     of: (w) => (w.rightCauses.includes(lastSubject(w, 'diagnosed') ?? '') ? 0 : 1),
   },
+  /** 1: every fault named; 0.4 for a cause of the same system; the mean where several are hidden. */
+  'diagnosis.right': { unit: '1', of: rightShare },
+  'diagnosis.justified': BY_GHOSTS,
+  'diagnosis.efficient': BY_GHOSTS,
+  'diagnosis.noiseless': BY_GHOSTS,
+  'diagnosis.leftCount': BY_GHOSTS,
+  'diagnosis.spentMinutes': BY_GHOSTS,
+  'diagnosis.leastMinutes': BY_GHOSTS,
+  'diagnosis.noiseCount': BY_GHOSTS,
   'cause.guessedCount': {
     unit: '1',
     of: (w) => namesOf(w, 'diagnosed').filter((cause) => !w.rightCauses.includes(cause)).length,
@@ -84,9 +115,15 @@ const measures = {
 
 export type MeasureId = keyof typeof measures;
 
-export const measureList: readonly { readonly id: MeasureId; readonly unit: string }[] = Object.entries(
-  measures,
-).map(([id, { unit }]) => ({ id: id as MeasureId, unit }));
+export interface MeasureSpec {
+  readonly id: MeasureId;
+  readonly unit: string;
+  readonly weighed: boolean;
+}
+
+export const measureList: readonly MeasureSpec[] = Object.entries<Measure>(measures).map(
+  ([id, { unit, weighed = false }]) => ({ id: id as MeasureId, unit, weighed }),
+);
 
 export function measure(whole: Whole): Record<MeasureId, number> {
   const entries = Object.entries(measures).map(([id, { of }]) => [id, of(whole)]);

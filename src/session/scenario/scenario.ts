@@ -46,15 +46,15 @@ export function scenarioOf(data: ScenarioData, rubrics: ReadonlyMap<string, Rubr
       criticals: rules.flatMap(stopsAt),
       standing: standingOf(data),
     },
-    answer: data.answer,
+    answer: { ...data.answer, hidden: [...new Set(data.faults.map(({ fault }) => fault))] },
   };
 }
 
 /** Practice stops where a critical prohibition is broken, if it is asked of anybody here. */
 function stopsAt(rule: Rule): SessionJob['criticals'] {
   if (!('never' in rule) || rule.severity !== 'critical') return [];
-  const { id, asked, never } = rule;
-  return [{ id, never: asked === undefined ? never : { all: [asked, never] } }];
+  const { id, asked, never, quotes } = rule;
+  return [{ id, never: asked === undefined ? never : { all: [asked, never] }, quotes }];
 }
 
 /** Rules of the rubrics it uses, less those it drops, and its own. A rule of its own replaces one of the same id. */
