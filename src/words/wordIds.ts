@@ -1,4 +1,5 @@
 /** Generated from shared/words/en by `npm run words`; do not edit. Word id -> names of its placeholders. */
+import type { AimsWords } from './ids/aims';
 import type { AppWords } from './ids/app';
 import type { BayWords } from './ids/bay';
 import type { CarCardWords } from './ids/carCard';
@@ -31,7 +32,8 @@ import type { WordsWords } from './ids/words';
 import type { WorkWords } from './ids/work';
 
 export interface WordParameters
-  extends AppWords,
+  extends AimsWords,
+    AppWords,
     BayWords,
     CarCardWords,
     CautionWords,

@@ -4,12 +4,13 @@
  *
  * Least pressure at rest before it is run: 345, 483 and 690 kPa over 16, 24 and 33 °C, R-134a (printed service text).
  */
+import { ENGLISH_MARKS, formatNumber } from '../../units/format';
 import { CELSIUS_ZERO_K } from '../../units/temperature';
 import { isWordId, say, word } from '../../words/words';
 import type { CardFigures } from './cardFigures';
 import { type CardInputs, filledWith } from './cardInputs';
 import { blank, type Leaf, leaf, list, pairs } from './leaf';
-import { mass, pressure, pressureSpans, temperature } from './written';
+import { grams, mass, pressure, pressureSpans, temperature } from './written';
 
 const PERCENT = 100;
 /** Over the line by more than this, cold, something is in it that does not condense: two gauges' error, about 10 psi. */
@@ -28,9 +29,11 @@ export function carCard(inputs: CardInputs, figures: CardFigures): Leaf {
     leaf(
       'div',
       'cols',
-      leaf('div', 'col', sums(inputs, figures), stops(inputs, figures), law(inputs)),
-      leaf('div', 'col', shows(figures), cautions(inputs), toWrite(inputs)),
+      leaf('div', 'col', sums(inputs, figures), stops(inputs, figures)),
+      leaf('div', 'col', shows(figures), cautions(inputs)),
     ),
+    law(inputs),
+    toWrite(inputs),
     leaf('footer', '', word('carCard.foot')),
   );
 }
@@ -48,7 +51,7 @@ function head(inputs: CardInputs): Leaf {
   const today = word('carCard.typed.todayText', {
     temperature: temperature(inputs.ambientK),
     humidity: String(Math.round(PERCENT * inputs.relativeHumidity)),
-    height: String(Math.round(inputs.altitudeM)),
+    height: formatNumber(inputs.altitudeM, 1, ENGLISH_MARKS),
   });
   const onLabel = word('carCard.typed.chargeText', {
     refrigerant: inputs.labelRefrigerant,
@@ -83,7 +86,7 @@ function sums(inputs: CardInputs, { sums: found }: CardFigures): Leaf {
         to: mass(found.between[1]),
       })
     : word('carCard.sums.byLabel', { mass: target, refrigerant: inputs.labelRefrigerant });
-  const hose = { liquid: mass(found.hoseLiquidKg), gas: mass(found.hoseGasKg) };
+  const hose = { liquid: grams(found.hoseLiquidKg), gas: grams(found.hoseGasKg) };
   return section(
     'sums',
     word('carCard.sums.title'),
@@ -166,6 +169,7 @@ function stops(inputs: CardInputs, { sums: { targetKg }, weather }: CardFigures)
       word('carCard.stop.rest', { over: pressure(OVER_REST_PA), rest: pressure(weather.restGaugePa) }),
       ...(ofR134a ? [word('carCard.stop.least', { least: pressure(least[1]) })] : []),
       word('carCard.stop.leak'),
+      word('carCard.stop.unknown'),
       word('carCard.stop.fitting'),
       word('carCard.stop.noise'),
     ]),
@@ -187,7 +191,6 @@ function cautions(inputs: CardInputs): Leaf {
       word('carCard.cautions.warm'),
       word('carCard.cautions.never'),
       word('carCard.cautions.volts'),
-      word('carCard.cautions.vent'),
       word('carCard.cautions.caps'),
     ]),
   );
@@ -199,7 +202,7 @@ function law({ jurisdiction, converts }: CardInputs): Leaf {
   return section(
     'law',
     word('carCard.law.title', { place }),
-    list('', [...lines, ...(converts ? [word('carCard.law.conversion')] : []), word('carCard.law.check')]),
+    list('', [...lines, ...(converts ? [word('carCard.law.conversion')] : [])]),
   );
 }
 
@@ -226,7 +229,7 @@ function toWrite({ converts }: CardInputs): Leaf {
   return section(
     'write',
     word('carCard.write.title'),
-    leaf('div', 'blanks', ...names.map(blank)),
+    leaf('div', 'blanks six', ...names.map(blank)),
     leaf('div', 'blanks wide', blank(word('carCard.write.unproven'))),
   );
 }

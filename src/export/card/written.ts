@@ -5,6 +5,8 @@ import type { Window } from './weatherWindows';
 export const mass = (kg: number): string =>
   `${formatQuantity(kg, 'g', 1)} (${formatQuantity(kg, 'oz', 0.1)})`;
 
+export const grams = (kg: number): string => formatQuantity(kg, 'g', 1);
+
 export const temperature = (kelvin: number): string =>
   `${formatQuantity(kelvin, 'degC', 1)} (${formatQuantity(kelvin, 'degF', 1)})`;
 

@@ -52,6 +52,7 @@ export interface CarCardWords {
   'carCard.stop.rest': 'over' | 'rest';
   'carCard.stop.least': 'least';
   'carCard.stop.leak': never;
+  'carCard.stop.unknown': never;
   'carCard.stop.fitting': never;
   'carCard.stop.noise': never;
   'carCard.cautions.title': never;
@@ -64,7 +65,6 @@ export interface CarCardWords {
   'carCard.cautions.warm': never;
   'carCard.cautions.never': never;
   'carCard.cautions.volts': never;
-  'carCard.cautions.vent': never;
   'carCard.cautions.caps': never;
   'carCard.law.title': 'place';
   'carCard.law.place.check-first': never;
@@ -88,7 +88,6 @@ export interface CarCardWords {
   'carCard.law.australia.b': never;
   'carCard.law.australia.c': never;
   'carCard.law.conversion': never;
-  'carCard.law.check': never;
   'carCard.write.title': never;
   'carCard.write.port': never;
   'carCard.write.restLow': never;

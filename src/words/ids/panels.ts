@@ -247,6 +247,7 @@ export interface PanelsWords {
   'panels.sheet.span': 'from' | 'to';
   'panels.sheet.notFull': never;
   'panels.sheet.conditions': 'humidity' | 'minutes' | 'rpm';
+  'panels.sheet.conditionsReady': 'humidity' | 'minutes';
   'panels.sheet.lowSwitch': 'closes' | 'opens';
   'panels.sheet.lowSwitchOnHigh': 'closes' | 'opens';
   'panels.sheet.highSwitch': 'closes' | 'opens';

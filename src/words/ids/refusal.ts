@@ -5,6 +5,8 @@ export interface RefusalWords {
   'refusal.notWorn': never;
   'refusal.engineStalls': never;
   'refusal.engineRuns': never;
+  'refusal.noEngine': never;
+  'refusal.coolingOn': never;
   'refusal.couplerInTheWay': never;
   'refusal.noCoupler': never;
   'refusal.hoseTorn': never;

@@ -5,6 +5,7 @@ export interface TwinWords {
   'twin.gear.glovesOn': never;
   'twin.gear.glovesOff': never;
   'twin.car.engineRuns': 'speed';
+  'twin.car.ready': never;
   'twin.car.engineStands': never;
   'twin.car.acOn': 'step';
   'twin.car.acOff': 'step';
@@ -64,6 +65,7 @@ export interface TwinWords {
   'twin.search.hiss': never;
   'twin.sheet.label': 'charge' | 'oil' | 'refrigerant' | 'tolerance';
   'twin.sheet.service': 'minutes' | 'speed';
+  'twin.sheet.serviceReady': 'minutes';
   'twin.sheet.serviceLine': 'ambient' | 'highFrom' | 'highTo' | 'lowFrom' | 'lowTo' | 'ventFrom' | 'ventTo';
   'twin.sheet.notFull': never;
   'twin.closer.withFlow': 'port' | 'way';
