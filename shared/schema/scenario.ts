@@ -65,6 +65,18 @@ const found = z.strictObject({
   converted: z.boolean().optional(),
   /** What is left of the label under the hood; the old one where nothing is said. */
   label: z.enum(['none', 'old', 'worn']).optional(),
+  /** A gas heater burns in the room. */
+  heater: z.enum(['on', 'off']).optional(),
+  /** Leak sealer that somebody has put into the loop. */
+  sealer: quantity('mass', { min: 0, max: 0.1 }).optional(),
+});
+
+/** Where the work is done; a garage of 60 m3 where nothing is said. */
+const place = z.strictObject({
+  kind: z.enum(['outdoors', 'garage', 'garage-with-pit']),
+  volume: quantity('volume', { min: 10, max: 2000 }).optional(),
+  /** No air gets in while its door is shut. */
+  tight: z.boolean().optional(),
 });
 
 /** What the owner answers when asked; does not know where nothing is said. */
@@ -88,6 +100,11 @@ const tool = z.enum([
   'uv-lamp',
   'dye',
   'conversion-kit',
+  'sealer-test',
+  'loose-adapter',
+  'shop-air',
+  'oxygen',
+  'bare-nitrogen',
 ]);
 
 const bench = z.strictObject({
@@ -97,6 +114,12 @@ const bench = z.strictObject({
   refrigerant: refrigerant.optional(),
   /** None twice, hoses neither: `check` says which. Besides hoses, cans and thermometers; none where nothing is said. */
   tools: z.array(tool).optional(),
+  /** Pumps and detector are made for gas that burns. */
+  rated: z.boolean().optional(),
+  /** In the recovery machine's tank at the start. */
+  recoveryTank: quantity('mass', { min: 0, max: 14 }).optional(),
+  /** In the oil injector and round the dye; PAG where nothing is said. */
+  oil: z.enum(['mineral', 'PAG', 'POE']).optional(),
 });
 
 const delivery = z.strictObject({ id, text: sentence(160), done: conditionSchema });
@@ -137,6 +160,7 @@ export const scenarioSchema = z.strictObject({
   contents,
   faults: z.array(fault).max(4),
   found: found.optional(),
+  place: place.optional(),
   complaint: sentence(300),
   owner: owner.optional(),
   papers: z.array(paper).max(8),

@@ -4,6 +4,9 @@
  * What an id may be in a given car and at a given moment is answered by the plant (`Plant.choices`).
  */
 
+import { OIL_KINDS } from '../equipment/oils';
+import { CLUTCH_DOINGS, GASES, SUMS, TOLD } from './taskDesk';
+
 /** Sets of ids whose members depend on the vehicle, the bench or a registry. */
 export type IdSet =
   | 'port'
@@ -57,6 +60,9 @@ export interface CommandSpec {
 
 const onOff = { kind: 'choice', of: ['on', 'off'] } as const;
 const openShut = { kind: 'choice', of: ['open', 'shut'] } as const;
+const upTo = (max: number, unit: string, step = 1, min = 0) =>
+  ({ kind: 'whole', unit, min, max, step }) as const;
+const oilKind = { kind: 'choice', of: OIL_KINDS } as const;
 const sixteenths = { kind: 'whole', unit: '1/16 turn', min: 0, max: 16, step: 1 } as const;
 
 export const commandSpecs = {
@@ -88,6 +94,9 @@ export const commandSpecs = {
   },
 
   adapter: { group: 'connect', args: { hose: { kind: 'id', of: 'hose' }, to: onOff } },
+  chock: { group: 'car', args: { to: onOff } },
+  temperature: { group: 'car', args: { to: { kind: 'choice', of: ['coldest', 'middle', 'warmest'] } } },
+
   cap: { group: 'connect', args: { port: { kind: 'id', of: 'port' }, to: onOff } },
   couple: {
     group: 'connect',
@@ -125,6 +134,8 @@ export const commandSpecs = {
       at: { kind: 'choice', of: ['hand', 'scale', 'mat', 'bath', 'hot-water'] },
     },
   },
+  'mark-can': { group: 'charge', args: { can: { kind: 'id', of: 'can' }, grams: upTo(1000, 'g') } },
+  'store-can': { group: 'charge', args: { can: { kind: 'id', of: 'can' } } },
   purge: { group: 'charge', args: { hose: { kind: 'id', of: 'hose' }, to: openShut } },
 
   attach: {
@@ -146,6 +157,12 @@ export const commandSpecs = {
     group: 'service',
     args: { mL: { kind: 'whole', unit: 'mL', min: 5, max: 120, step: 5 } },
   },
+  'convert-port': { group: 'service', args: { port: { kind: 'id', of: 'port' } } },
+  'disable-port': { group: 'service', args: { port: { kind: 'id', of: 'port' } } },
+  'fill-oil': { group: 'service', args: { kind: oilKind, mL: upTo(500, 'mL', 5, 5) } },
+  'renew-seals': { group: 'service', args: {} },
+  'fit-cut-out': { group: 'service', args: {} },
+  arrange: { group: 'service', args: { what: { kind: 'choice', of: ['recovery'] } } },
   identify: { group: 'service', args: { port: { kind: 'id', of: 'port' } } },
   'test-sealer': { group: 'service', args: { port: { kind: 'id', of: 'port' } } },
 
@@ -167,6 +184,15 @@ export const commandSpecs = {
   'open-loop': { group: 'search', args: { part: { kind: 'id', of: 'loop-place' } } },
   'close-loop': { group: 'search', args: { part: { kind: 'id', of: 'loop-place' } } },
 
+  ask: { group: 'card', args: { about: { kind: 'choice', of: ['converted', 'opened', 'filled', 'used'] } } },
+  'note-loop': {
+    group: 'card',
+    args: { kind: { kind: 'choice', of: ['orifice-tube', 'expansion-valve'] } },
+  },
+  'note-gas': { group: 'card', args: { gas: { kind: 'choice', of: GASES } } },
+  'note-clutch': { group: 'card', args: { doing: { kind: 'choice', of: CLUTCH_DOINGS } } },
+  sum: { group: 'card', args: { of: { kind: 'choice', of: SUMS }, amount: upTo(5000, 'g, mL or count') } },
+  'note-old': { group: 'card', args: { grams: upTo(5000, 'g'), mL: upTo(1000, 'mL') } },
   decide: {
     group: 'card',
     args: { answer: { kind: 'choice', of: ['charge', 'do-not-charge', 'stop-charging', 'refer'] } },
@@ -177,6 +203,16 @@ export const commandSpecs = {
   },
   replace: { group: 'card', args: { part: { kind: 'id', of: 'replaceable' } } },
   'write-label': { group: 'card', args: { grams: { kind: 'whole', unit: 'g', min: 0, max: 2000, step: 5 } } },
+  'label-conversion': {
+    group: 'card',
+    args: {
+      refrigerant: { kind: 'choice', of: ['R-12', 'R-134a', 'R-1234yf'] },
+      grams: upTo(5000, 'g'),
+      oil: oilKind,
+      mL: upTo(1000, 'mL'),
+    },
+  },
+  'hand-over': { group: 'card', args: { told: { kind: 'choice', of: TOLD } } },
 
   hint: { group: 'session', args: { level: { kind: 'whole', unit: 'level', min: 1, max: 3, step: 1 } } },
   rewind: {

@@ -4,12 +4,15 @@
  */
 import { HEATER_SHARE } from '../equipment/temperatureControl';
 import { hashFloats, hashText } from '../numerics/hash';
+import { afterDeed } from './afterDeed';
 import type { PlantParts } from './assemblePlant';
 import { booksOf } from './booksOf';
 import { choicesOf } from './choices';
 import { type Command, commandSpecs, type IdSet, type Outcome, type PlantEvent } from './commandSpecs';
 import { handlers } from './handlers';
+import { handsIn } from './handsIn';
 import { heedCaps } from './heedCaps';
+import { heedHazards } from './heedHazards';
 import { heedTasks } from './heedTasks';
 import { heedTools } from './heedTools';
 import { shutHood } from './hood';
@@ -50,13 +53,15 @@ export function makeExecutive(parts: PlantParts): Plant {
   function setCar(): void {
     car.set({
       engineRevPerS: desk.engineRpm / SECONDS_PER_MINUTE,
-      airConditioningOn: desk.acOn,
+      airConditioningOn: desk.acOn && desk.hazards.isolatedAt === null,
       blowerStep: desk.blower,
       rearBlowerStep: desk.blower,
       windowsOpen: desk.windowsOpen,
       sunW: GLASS_M2 * (parts.options.weather.sunWPerM2 ?? 0),
       recirculated: desk.recirculated,
       heaterShare: HEATER_SHARE[desk.tasks.temperature],
+      lowBridged: desk.hazards.bypass['low-switch'],
+      highBridged: desk.hazards.bypass['high-switch'],
       highCutOut: car.vehicle.switches.high.fitted || desk.tasks.conversion.cutOut,
     });
     faults.settle(car, tally[TALLY.step]);
@@ -78,6 +83,7 @@ export function makeExecutive(parts: PlantParts): Plant {
     heedTools(rig, parts, happened);
     keepSearch(parts, happened);
     heedTasks(rig, parts, happened);
+    heedHazards(rig, parts, happened);
     showInstruments();
     return happened.length > 0 ? happened.slice() : QUIET;
   }
@@ -87,7 +93,8 @@ export function makeExecutive(parts: PlantParts): Plant {
     if (fault) return fault;
     const handler = handlers[command.do];
     if (!handler) return { ok: true, events: QUIET };
-    const outcome = handler(rig, command);
+    const reached = handsIn(parts, command);
+    const outcome = afterDeed(parts, command, reached, handler(rig, command));
     if (!outcome.ok) return outcome;
     noteTestConditions(parts);
     setCar();

@@ -16,8 +16,16 @@ const IN_THE_BAY: ReadonlySet<CommandId> = new Set<CommandId>([
     'route',
     'probe-line',
   ] as const),
-  ...(['sniff', 'soap', 'lamp', 'inject-dye', 'identify'] as const),
-  ...(['open-loop', 'close-loop', 'replace', 'clean'] as const),
+  ...(['sniff', 'soap', 'lamp', 'inject-dye', 'identify', 'test-sealer'] as const),
+  ...(['open-loop', 'close-loop', 'replace', 'clean', 'note-clutch'] as const),
+  ...([
+    'convert-port',
+    'disable-port',
+    'fill-oil',
+    'renew-seals',
+    'fit-cut-out',
+    'label-conversion',
+  ] as const),
 ]);
 
 /** Parts got at from the seats. */

@@ -1,11 +1,16 @@
 /** The face of a plant that command handlers see. */
 import type { PlantParts } from './assemblePlant';
+import { dueWith } from './due';
+import { cyclesPerMinute } from './keepTally';
 import { glowAt } from './leakSearch';
+import { addOil } from './oilBook';
 import { CHANNELS, type Channel, isStopped, shownOn } from './panel';
+import { placeOf } from './placeAir';
 import { replaceable } from './replaceable';
 import type { Rig } from './rig';
 import { searchReading } from './searchReading';
 import { SEARCH, TALLY } from './tally';
+import { hubTurning } from './turning';
 
 const TRIM_OF: Readonly<Partial<Record<Channel, 'charging' | 'low' | 'high'>>> = {
   'charging-gauge': 'charging',
@@ -15,12 +20,18 @@ const TRIM_OF: Readonly<Partial<Record<Channel, 'charging' | 'low' | 'high'>>> =
 
 export function makeRig(parts: PlantParts): Rig {
   const { car, layout, desk, ports, hoses, cans, faults, options, tally, panel, toolVessels } = parts;
+  const benchOil = dueWith(car.vehicle, parts.onBench).oil;
   const trimOf = (channel: string): number => {
     const trim = TRIM_OF[channel as Channel];
     return trim ? desk.trims[trim] : 0;
   };
   return {
     network: car.network,
+    vehicle: car.vehicle,
+    onBench: parts.onBench,
+    benchOil,
+    loopVessels: [car.loop.high, car.loop.low],
+    place: placeOf(parts),
     layout,
     desk,
     ports,
@@ -49,9 +60,16 @@ export function makeRig(parts: PlantParts): Rig {
     },
     clean: (part) => faults.clean(part),
     injectDye(kg, vessel) {
-      car.network.bringIn(vessel, 'oil', kg);
+      addOil(parts, benchOil, () => car.network.bringIn(vessel, 'oil', kg));
       tally[SEARCH.dyeKg] += kg;
     },
+    addOil: (kind, kg, vessel, at = 'walls') =>
+      addOil(parts, kind, () => car.network.bringIn(vessel, 'oil', kg, at)),
+    clutch: () => ({
+      turning: hubTurning(car),
+      slip: car.number('clutchSlip'),
+      cyclesPerMin: cyclesPerMinute(tally),
+    }),
     glowAt: (place) => glowAt(parts, place),
     unsettle(channel) {
       panel.lagged[CHANNELS.indexOf(channel as Channel)] = Number.NaN;

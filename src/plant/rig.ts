@@ -5,11 +5,15 @@
 import type { CanSpec } from '../equipment/cans';
 import type { FittingId } from '../equipment/fittings';
 import type { HoseId, HoseSpec } from '../equipment/hoses';
+import type { OilKind } from '../equipment/oils';
+import type { PlaceSpec } from '../equipment/place';
 import type { ToolId } from '../equipment/tools';
 import type { LeakPlace } from '../faults/leakPlaces';
 import type { Layout } from '../layout/layout';
+import type { VehicleData } from '../loop/car/vehicles';
 import type { Network } from '../loop/network';
 import type { Port, VesselIndex } from '../loop/networkTypes';
+import type { RefrigerantId } from '../refrigerant/refrigerant';
 import type { Outcome, PlantEvent } from './commandSpecs';
 import type { Desk } from './desk';
 import type { ToolVessels } from './toolVessels';
@@ -34,6 +38,14 @@ export interface RigCan {
 
 export interface Rig {
   readonly network: Network;
+  readonly vehicle: VehicleData;
+  /** What cans, tank and hoses of the bench are for, and what is in its oil injector. */
+  readonly onBench: RefrigerantId;
+  readonly benchOil: OilKind;
+  /** High and low side. */
+  readonly loopVessels: readonly VesselIndex[];
+  /** Where the car stands. */
+  readonly place: PlaceSpec;
   readonly layout: Layout;
   readonly desk: Desk;
   readonly ports: ReadonlyMap<string, RigPort>;
@@ -63,6 +75,10 @@ export interface Rig {
   clean(part: string): void;
   /** Dye with its oil into a vessel of the loop. */
   injectDye(kg: number, vessel: VesselIndex): void;
+  /** Oil of a kind into a vessel of the loop, on to its walls or into the compressor; kg that came. */
+  addOil(kind: OilKind, kg: number, vessel: VesselIndex, at?: 'walls' | 'sump'): number;
+  /** What the compressor's hub does: against its pulley, and how often the clutch came in of late. */
+  clutch(): { readonly turning: boolean; readonly slip: number; readonly cyclesPerMin: number };
   /** What glows under the lamp at a place, 0 nothing .. 8. */
   glowAt(place: string): number;
   /** What lies on an instrument has changed: it shows nothing until time has passed. */

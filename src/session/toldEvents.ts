@@ -1,7 +1,7 @@
 /**
  * What of an event reaches whoever plays. The record keeps events whole; on the way out the number goes, unless an
  * instrument showed it or the command itself said it: in an assessed session for every event not on the closed list, in
- * the other modes for a judged port, because right or wrong is told in the debrief. Which side a can is open to is
+ * the other modes for a judged port, a finding or a sum, because right or wrong is told in the debrief. Which side a can is open to is
  * likewise the trainee's to find.
  */
 import type { Outcome, PlantEvent } from '../plant/commandSpecs';
@@ -13,8 +13,18 @@ const SHOWN: ReadonlySet<string> = new Set([
   ...['engine-started', 'engine-speed', 'blower-set', 'can-opened', 'can-tilted', 'can-inverted', 'labelled'],
   ...['detector-ticked', 'bubbles-seen', 'glow-seen', 'dye-injected', 'oil-in-part'],
   ...['tank-opened', 'regulator-set', 'oil-injected'],
+  ...[
+    'can-marked',
+    'oil-filled',
+    'old-noted',
+    'conversion-labelled',
+    'recovery-arranged',
+    'licensed-recovered',
+  ],
 ]);
-const NEVER_SHOWN: ReadonlySet<string> = new Set(['judged']);
+const NEVER_SHOWN: ReadonlySet<string> = new Set([
+  ...['judged', 'loop-noted', 'gas-noted', 'clutch-noted', 'summed'],
+]);
 /** Their subject is what an assessed trainee has to find out. */
 const SUBJECT_HIDDEN: ReadonlySet<string> = new Set([
   'can-open-to',

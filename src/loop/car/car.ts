@@ -37,6 +37,8 @@ export interface CarSettings {
   readonly rearBlowerStep: number;
   readonly windowsOpen: boolean;
   readonly recirculated: boolean;
+  /** Share of the vents' air that the temperature control sends past the heater. */
+  readonly heaterShare: number;
   readonly roadSpeedMPerS: number;
   readonly sunW: number;
   readonly occupants: number;

@@ -18,6 +18,7 @@ const NAMES = [
   'rearBlowerStep',
   'windowsOpen',
   'recirculated',
+  'heaterShare',
   'airConditioningOn',
   // what faults leave or shift: see EDITS
   'fanHealth0',

@@ -106,6 +106,7 @@ function applySettings(r: Float64Array, settings: Partial<CarSettings>): void {
   if (blowerStep !== undefined) r[AT.blowerStep] = blowerStep;
   if (settings.rearBlowerStep !== undefined) r[AT.rearBlowerStep] = settings.rearBlowerStep;
   if (windowsOpen !== undefined) r[AT.windowsOpen] = windowsOpen ? 1 : 0;
+  if (settings.heaterShare !== undefined) r[AT.heaterShare] = settings.heaterShare;
   if (recirculated !== undefined) r[AT.recirculated] = recirculated ? 1 : 0;
   if (roadSpeedMPerS !== undefined) r[AT.roadSpeedMPerS] = roadSpeedMPerS;
   if (sunW !== undefined) r[AT.sunW] = sunW;

@@ -2,6 +2,7 @@
 import { LEVEL_PA } from '../../equipment/openJoint';
 import type { LeakPlace } from '../../faults/leakPlaces';
 import type { Command, PlantEvent } from '../commandSpecs';
+import { mayTurn } from '../mayTurn';
 import { oilInPart } from '../oilInPart';
 import { done, type Rig, refuse } from '../rig';
 import { waysAt } from '../waysAt';
@@ -17,7 +18,8 @@ export const card = {
 
   replace(rig: Rig, command: Command) {
     const part = String(command.part);
-    if (rig.desk.engineRpm > 0) return refuse('engineRuns');
+    const turns = mayTurn(rig);
+    if (turns) return refuse(turns);
     const place = rig.places.get(part);
     if (place && !rig.desk.search.opened.includes(part)) return refuse('loopShut');
     const overPa = place ? apartFromRoomPa(rig, place) : 0;
@@ -25,6 +27,7 @@ export const card = {
     rig.desk.replaced.push(part);
     rig.repair(part);
     const oilKg = place ? takeOil(rig, place) : 0;
+    rig.desk.tasks.oilOutKg += oilKg;
     if (place) renewDesiccant(rig, place);
     const events: PlantEvent[] = [{ id: 'replaced', subject: part }];
     if (oilKg > 0) events.push({ id: 'oil-in-part', subject: part, quantity: oilKg, unit: 'kg' });

@@ -6,6 +6,7 @@ import {
   CAN_HAND_UA_W_PER_K,
   CAN_VALVE_CDA_M2,
   HAND_TEMPERATURE_K,
+  HOT_WATER_K,
   SHAKE_S,
 } from '../../equipment/cans';
 import type { HoseId } from '../../equipment/hoses';
@@ -24,6 +25,7 @@ export const charge = {
     const hose = rig.hoses.get(onto);
     if (!hose?.spec.takesCan) return refuse('noTap');
     if (inletTaken(rig, onto)) return refuse('tapTaken');
+    takeFromStore(rig, can.spec.id);
     state.onto = onto;
     joinCan(rig, can, state);
     return done({ id: 'can-tapped', subject: can.spec.id });
@@ -83,6 +85,7 @@ export const charge = {
     if (state.place === at) return refuse('already');
     if (at === 'scale' && state.tiltDeg > 0 && state.tiltDeg < 180) return refuse('leansOnScale');
     if (at === 'scale' || state.place === 'scale') rig.unsettle('scale');
+    takeFromStore(rig, can.spec.id);
     state.place = at;
     const [surroundK, conductance] = aroundCan(rig, at);
     rig.network.setSurroundings(can.vessel, 0, surroundK, conductance);
@@ -91,9 +94,15 @@ export const charge = {
   },
 };
 
+/** A can that was put away is taken out again by using it. */
+function takeFromStore({ desk }: Rig, can: string): void {
+  desk.tasks.stored = desk.tasks.stored.filter((id) => id !== can);
+}
+
 /** Temperature round a can and conductance to it. */
 function aroundCan({ ambientK }: Rig, at: Place): readonly [number, number] {
   if (at === 'hand') return [HAND_TEMPERATURE_K, CAN_HAND_UA_W_PER_K];
+  if (at === 'hot-water') return [HOT_WATER_K, CAN_BATH_UA_W_PER_K];
   return at === 'bath' ? [BATH_TEMPERATURE_K, CAN_BATH_UA_W_PER_K] : [ambientK, CAN_AIR_UA_W_PER_K];
 }
 

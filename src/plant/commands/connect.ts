@@ -35,9 +35,11 @@ export const connect = {
     if (state.caught) return refuse('hoseTorn');
     if (state.port) return refuse('alreadyCoupled');
     if (hoseOn(rig, port.id)) return refuse('portTaken');
+    if (rig.desk.tasks.conversion.disabled.includes(port.id)) return refuse('portDisabled');
     if (rig.desk.caps[port.id]) return refuse('capOn');
     const how = fit(hose.spec.coupler, fittingAt(rig, port.id));
-    if (how !== 'fits') return refuse(`fit.${how}`);
+    const defeats = how !== 'fits' && rig.desk.hazards.adapters.includes(hose.spec.id);
+    if (how !== 'fits' && !defeats) return refuse(`fit.${how}`);
     const route = wayOf(rig, port.id, command);
     if (!route) return refuse('noWay');
     state.port = port.id;

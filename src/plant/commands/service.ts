@@ -5,6 +5,7 @@
 import type { HoseId } from '../../equipment/hoses';
 import { OIL_INJECTOR } from '../../equipment/oilInjector';
 import { RECOVERY_TANK } from '../../equipment/recoveryMachine';
+import { STRONG_GAS_IDS } from '../../equipment/strongGas';
 import type { DeviceId } from '../../equipment/tools';
 import type { Command, PlantEvent } from '../commandSpecs';
 import { joinDevice } from '../deviceLinks';
@@ -13,7 +14,8 @@ import { portsReached } from '../reach';
 import { done, type Rig, refuse } from '../rig';
 import type { DeviceOnDesk } from '../serviceDesk';
 
-const PUMPS: ReadonlySet<string> = new Set(['recovery-machine', 'vacuum-pump']);
+/** Pumps, and bottles whose own valve is all there is to open. */
+const SWITCHED: ReadonlySet<string> = new Set(['recovery-machine', 'vacuum-pump', ...STRONG_GAS_IDS]);
 const PA_PER_KPA = 1000;
 const M3_PER_ML = 1e-6;
 
@@ -45,10 +47,13 @@ export const service = {
   run(rig: Rig, command: Command) {
     const { id, state } = find(rig, command);
     const running = command.to === 'on';
-    if (!PUMPS.has(id)) return refuse('noSwitch');
+    if (!SWITCHED.has(id)) return refuse('noSwitch');
     if (state.running === running) return refuse('already');
     if (running && !state.onto) return refuse('deviceLoose');
-    if (running && id === 'recovery-machine' && isFull(rig)) return refuse('tankFull');
+    if (running && id === 'recovery-machine') {
+      if (isFull(rig) && !rig.desk.hazards.bypass['tank-limit']) return refuse('tankFull');
+      if (rig.desk.hazards.machineFouled) return refuse('machineFouled');
+    }
     state.running = running;
     rig.desk.service.recovery.lowSteps = 0;
     rig.desk.service.blownOutKg = 0;
@@ -88,7 +93,7 @@ export const service = {
   },
 
   'inject-oil'(rig: Rig, command: Command) {
-    const { desk, network } = rig;
+    const { desk } = rig;
     const injector = desk.service.devices['oil-injector'];
     if (!injector) return refuse('noInjector');
     if (!injector.onto) return refuse('deviceLoose');
@@ -97,7 +102,7 @@ export const service = {
     const [port] = portsReached(rig, injector.onto);
     if (!port) return refuse('oilNoWay');
     desk.service.cartridgeM3 = Math.max(0, desk.service.cartridgeM3 - m3);
-    const kg = network.bringIn(port.at.vessel, 'oil', m3 * OIL_INJECTOR.oilKgPerM3);
+    const kg = rig.addOil(rig.benchOil, m3 * OIL_INJECTOR.oilKgPerM3, port.at.vessel);
     return done({ id: 'oil-injected', subject: port.side, quantity: kg, unit: 'kg' });
   },
 };

@@ -5,9 +5,11 @@ import { compressorCues } from './compressorCues';
 import { compressorTruth } from './compressorTruth';
 import { controlSignals } from './controls';
 import { cueSignals } from './cues';
+import { hazardSignals } from './hazards';
 import { readingSignals } from './readings';
 import { searchSignals } from './search';
 import type { Signal } from './signal';
+import { taskSignals } from './tasks';
 import { toolSignals } from './tools';
 import { truthSignals } from './truth';
 
@@ -19,7 +21,9 @@ export function makeSignals(parts: PlantParts, rig: Rig): readonly Signal[] {
     ...controlSignals(parts),
     ...toolSignals(parts),
     ...searchSignals(parts),
+    ...taskSignals(parts),
     ...truthSignals(parts),
     ...compressorTruth(parts),
+    ...hazardSignals(parts),
   ];
 }

@@ -3,6 +3,7 @@
  * scenario gives; nothing else in the car depends on the seed but the errors of the instruments.
  */
 import type { ScenarioData } from '../../../shared/schema/scenario';
+import { type PlaceSpec, USUAL_PLACE } from '../../equipment/place';
 import { keyedUniform } from '../../numerics/keyedRandom';
 import type { PlantOptions } from '../../plant/buildPlant';
 import { parseQuantity } from '../../units/quantity';
@@ -42,13 +43,29 @@ export function plantOptions(data: ScenarioData, seed: number): PlantOptions {
       })),
       tools: bench.tools ?? [],
       ...(bench.refrigerant === undefined ? {} : { refrigerant: bench.refrigerant }),
+      rated: bench.rated === true,
+      ...(bench.recoveryTank === undefined ? {} : { tankHeldKg: massOf(bench.recoveryTank) }),
+      ...(bench.oil === undefined ? {} : { oil: bench.oil }),
     },
     found: {
       temperature: data.found?.temperature ?? 'coldest',
       converted: data.found?.converted === true,
     },
+    place: placeOf(data),
+    heaterOn: data.found?.heater === 'on',
+    foundSealerKg: massOf(data.found?.sealer),
     papers: data.papers.map(({ id }) => id),
     seed,
+  };
+}
+
+function placeOf({ place }: ScenarioData): PlaceSpec {
+  if (!place) return USUAL_PLACE;
+  const { kind, volume, tight } = place;
+  return {
+    kind,
+    volumeM3: volume === undefined ? USUAL_PLACE.volumeM3 : parseQuantity(volume, 'volume'),
+    tight: tight === true,
   };
 }
 
