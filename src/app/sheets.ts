@@ -43,16 +43,18 @@ function serviceSheet({ service, switches }: VehicleData, units: DisplayUnits): 
   const pressures = (from: number, to: number, face: 'low' | 'high'): string =>
     span(writePressure(from, units.pressure, face).number, inWords(writePressure(to, units.pressure, face)));
   const given = {
-    rpm: plainNumber(service.engine * RPM_PER_HZ),
     minutes: plainNumber(service.minutes / S_PER_MIN),
     humidity: formatQuantity(service.humidity, 'percent', 1),
   };
+  const rpm = plainNumber(service.engine * RPM_PER_HZ);
   return {
     id: 'service',
     title: word('panels.sheet.pressures'),
     paragraphs: [
       word('panels.sheet.notFull'),
-      word('panels.sheet.conditions', given),
+      service.engine > 0
+        ? word('panels.sheet.conditions', { ...given, rpm })
+        : word('panels.sheet.conditionsReady', given),
       word(switches.low.at === 'high' ? 'panels.sheet.lowSwitchOnHigh' : 'panels.sheet.lowSwitch', {
         opens: inWords(writePressure(switches.low.opens, units.pressure, 'low')),
         closes: inWords(writePressure(switches.low.closes, units.pressure, 'low')),

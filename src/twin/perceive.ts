@@ -50,7 +50,7 @@ function car(say: Say, senses: Senses, write: WriteQuantity): void {
   const speed = senses.value('engine.rpm');
   if (speed > 0)
     say('twin.car.engineRuns', { speed: write({ source: 'engine.rpm', value: speed, unit: 'rpm' }) });
-  else say('twin.car.engineStands');
+  else say(senses.isOn('car.ready') ? 'twin.car.ready' : 'twin.car.engineStands');
   say(senses.isOn('ac.on') ? 'twin.car.acOn' : 'twin.car.acOff', {
     step: String(senses.value('blower.speed')),
   });

@@ -28,5 +28,9 @@ export function sheetLines(data: ScenarioData, sheet: string, write: WriteQuanti
   );
   const speed = write({ source: 'engine.rpm', value: 60 * service.engine, unit: 'rpm' });
   const minutes = String(Math.round(service.minutes / 60));
-  return [word('twin.sheet.service', { speed, minutes }), ...rows, word('twin.sheet.notFull')];
+  const conditions =
+    service.engine > 0
+      ? word('twin.sheet.service', { speed, minutes })
+      : word('twin.sheet.serviceReady', { minutes });
+  return [conditions, ...rows, word('twin.sheet.notFull')];
 }

@@ -95,7 +95,6 @@ export const KINDS = {
   rotation: { si: 'turns per second', units: { '1/s': { factor: 1 }, rpm: { factor: PER_MINUTE } } },
   angle: { si: 'rad', units: { rad: { factor: 1 }, deg: { factor: DEGREE }, '°': { factor: DEGREE } } },
   power: { si: 'W', units: { W: { factor: 1 }, kW: { factor: 1000 } } },
-  irradiance: { si: 'W/m2', units: { 'W/m2': { factor: 1 } } },
   conductance: { si: 'W/K', units: { 'W/K': { factor: 1 } } },
   heatCapacity: { si: 'J/K', units: { 'J/K': { factor: 1 }, 'kJ/K': { factor: 1000 } } },
   massFlow: {

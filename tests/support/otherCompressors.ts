@@ -65,5 +65,5 @@ export function electric(id: string): VehicleData {
 
 /** A car whose high-pressure switch has been bridged. */
 export function withoutCutOut(car: VehicleData): VehicleData {
-  return { ...car, switches: { ...car.switches, high: { opens: 9e6, closes: 8e6 } } };
+  return { ...car, switches: { ...car.switches, high: { ...car.switches.high, opens: 9e6, closes: 8e6 } } };
 }

@@ -1,5 +1,7 @@
 /** The car's own controls and the bay door. The clutch, fans and switches answer by themselves, in the loop. */
+import { hasEngine } from '../../loop/car/hasEngine';
 import type { Command } from '../commandSpecs';
+import { mayTurn } from '../mayTurn';
 import { done, type Rig, refuse } from '../rig';
 
 export const car = {
@@ -13,6 +15,7 @@ export const car = {
   engine(rig: Rig, command: Command) {
     const rpm = Number(command.rpm);
     const before = rig.desk.engineRpm;
+    if (!hasEngine(rig.vehicle)) return refuse('noEngine');
     if (rpm === before) return refuse('already');
     if (rpm > 0 && rpm < 600) return refuse('engineStalls');
     rig.desk.engineRpm = rpm;
@@ -36,7 +39,8 @@ export const car = {
 
   clean(rig: Rig, command: Command) {
     const part = String(command.part);
-    if (rig.desk.engineRpm > 0) return refuse('engineRuns');
+    const turns = mayTurn(rig);
+    if (turns) return refuse(turns);
     rig.clean(part);
     return done({ id: 'cleaned', subject: part });
   },

@@ -7,6 +7,7 @@ import type { LeakPlace } from '../../faults/leakPlaces';
 import { ROOM } from '../../loop/networkTypes';
 import type { Command, PlantEvent } from '../commandSpecs';
 import { dropLink, joinVessels } from '../links';
+import { mayTurn } from '../mayTurn';
 import { done, type Rig, refuse } from '../rig';
 import { waysAt } from '../waysAt';
 
@@ -18,7 +19,8 @@ export const openLoop = {
     const place = rig.places.get(String(command.part)) as LeakPlace;
     const { opened } = rig.desk.search;
     if (opened.includes(place.id)) return refuse('already');
-    if (rig.desk.engineRpm > 0) return refuse('engineRuns');
+    const turns = mayTurn(rig);
+    if (turns) return refuse(turns);
     if (isTaken(rig, place)) return refuse('couplerInTheWay');
     const ways = waysAt(rig.places, place);
     const overPa =

@@ -5,6 +5,7 @@
  */
 import { dewPointK, humidityRatio } from '../../air/moistAir';
 import type { CarPart } from '../../loop/car/assembleLoop';
+import { hasEngine } from '../../loop/car/hasEngine';
 import type { PlantParts } from '../assemblePlant';
 import { lineEndK } from '../linePlaces';
 import { pipeWallK } from '../pipeWallK';
@@ -29,6 +30,7 @@ export function cueSignals(parts: PlantParts): Signal[] {
   const mostAir = car.vehicle.evaporatorAir.steps.at(-1) ?? 1;
   return [
     signal('engine.rpm', 'rpm', 'cue', () => desk.engineRpm),
+    ...(hasEngine(car.vehicle) ? [] : [flag('car.ready', 'cue', () => true)]),
     flag('clutch.turning', 'cue', () => hubTurning(car)),
     ...car.vehicle.condenserAir.fans.map(({ part }) =>
       flag(`fan.${part}.turning`, 'cue', () => fanTurning(car, part)),
