@@ -2,6 +2,7 @@
  * Puts a plant together: car, hidden faults, bench, instruments, and the desk that remembers what a person has set.
  */
 import type { CanSpec } from '../equipment/cans';
+import type { OilKind } from '../equipment/oils';
 import type { PlaceSpec } from '../equipment/place';
 import type { TemperatureSetting } from '../equipment/temperatureControl';
 import type { ToolId } from '../equipment/tools';
@@ -44,6 +45,8 @@ export interface PlantOptions {
     readonly rated?: boolean;
     /** In the recovery machine's tank at the start, kg. */
     readonly tankHeldKg?: number;
+    /** In the oil injector and round the dye; PAG where nothing is said. */
+    readonly oil?: OilKind;
   };
   /** A garage of the usual size where nothing is said. */
   readonly place?: PlaceSpec;

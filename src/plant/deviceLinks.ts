@@ -6,6 +6,7 @@ import { CHARGING_TANK } from '../equipment/chargingTank';
 import { boreOf } from '../equipment/hoses';
 import { NITROGEN } from '../equipment/nitrogen';
 import { RECOVERY, RECOVERY_TANK } from '../equipment/recoveryMachine';
+import { STRONG_GAS_IDS, STRONG_GAS_VALVE_CDA_M2, type StrongGasId } from '../equipment/strongGas';
 import type { DeviceId } from '../equipment/tools';
 import { VACUUM_PUMP } from '../equipment/vacuumPump';
 import { type Port, ROOM } from '../loop/networkTypes';
@@ -19,6 +20,7 @@ export const DEVICE_LINKS = {
   vacuumBack: 'device:vacuum-back',
   chargingTank: 'device:charging-tank',
   nitrogen: 'device:nitrogen',
+  strong: 'device:strong-',
 } as const;
 
 const ROOM_PORT: Port = { vessel: ROOM, cell: 0, height: 'bulk' };
@@ -34,6 +36,7 @@ export function joinDevice(rig: Rig, id: DeviceId): void {
   else if (id === 'vacuum-pump') joinPump(rig, hose, running);
   else if (id === 'charging-tank') joinTank(rig, hose);
   else if (id === 'nitrogen') joinNitrogen(rig, hose);
+  else if (isStrong(id)) joinStrong(rig, id, hose, running);
 }
 
 /** Shut inside while it stands: what is in it stays, and the hose stays as it is. */
@@ -94,6 +97,21 @@ function joinTank({ network, toolVessels, desk }: Rig, hose: RigHose | undefined
   const from = topOf(toolVessels.chargingTank);
   const to = hose ? inside(hose) : ROOM_PORT;
   joinVessels(network, DEVICE_LINKS.chargingTank, from, to, CHARGING_TANK.valveCdaM2, turn / 16);
+}
+
+export const isStrong = (id: string): id is StrongGasId => (STRONG_GAS_IDS as readonly string[]).includes(id);
+
+/** Nothing between bottle and hose but the bottle's own valve. */
+function joinStrong(
+  { network, toolVessels }: Rig,
+  id: StrongGasId,
+  hose: RigHose | undefined,
+  isOpen: boolean,
+): void {
+  const link = `${DEVICE_LINKS.strong}${id}`;
+  dropLink(network, link);
+  if (!isOpen || !hose) return;
+  joinVessels(network, link, topOf(toolVessels.strong[id]), inside(hose), STRONG_GAS_VALVE_CDA_M2);
 }
 
 function joinNitrogen(rig: Rig, hose: RigHose | undefined): void {

@@ -29,7 +29,7 @@ function heedRecovery(rig: Rig, events: PlantEvent[]): void {
   tellContamination(rig, events);
   const isLow = network.pressurePa(toolVessels.separator) < airPressurePa - RECOVERY.stopsBelowAirPa;
   recovery.lowSteps = isLow ? recovery.lowSteps + 1 : 0;
-  if (isFull(rig)) stop(rig, 'tank-filled', events);
+  if (isFull(rig) && !desk.hazards.bypass['tank-limit']) stop(rig, 'tank-filled', events);
   else if (recovery.lowSteps * STEP_S >= RECOVERY.stopsAfterS) stop(rig, 'recovery-ended', events);
 }
 

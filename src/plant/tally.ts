@@ -45,4 +45,35 @@ export const COMPRESSOR = {
   thermalOpen: COMPRESSOR_AT + 1,
   wearTold: COMPRESSOR_AT + 2,
 } as const;
-export const TALLY_COUNT = COMPRESSOR.wearTold + 4;
+/** What the place and the people in it are exposed to. */
+const HAZARD_AT = COMPRESSOR.wearTold + 4;
+export const HAZARD = {
+  /** Carbon monoxide in the place, m3. */
+  coM3: HAZARD_AT,
+  /** Refrigerant vented of both kinds that the air has been told of, kg. */
+  ownVentedKg: HAZARD_AT + 1,
+  foreignVentedKg: HAZARD_AT + 2,
+  /** Vapour in the room, in the pit, and what of it burns in the cloud round the open joint, mol. */
+  roomMol: HAZARD_AT + 3,
+  pitMol: HAZARD_AT + 4,
+  cloudMol: HAZARD_AT + 5,
+  /** Refrigerant that went through a flame, kg. */
+  decomposedKg: HAZARD_AT + 6,
+  /** Exhaust manifold; heat of the block that the coolant has not seen yet, and how far it has seen it, K. */
+  manifoldK: HAZARD_AT + 7,
+  blockOverK: HAZARD_AT + 8,
+  soakK: HAZARD_AT + 9,
+  /** Liquid that met bare skin and open eyes, kg, and the coldest of it, K. */
+  skinKg: HAZARD_AT + 10,
+  eyeKg: HAZARD_AT + 11,
+  contactK: HAZARD_AT + 12,
+  /** Into the loop since the compressor last turned, with the engine on and cooling asked for, kg. */
+  fedStandingKg: HAZARD_AT + 13,
+  /** `intoLoopKg` when it was looked at last. */
+  intoLoopSeenKg: HAZARD_AT + 14,
+  /** Let out by hand and not by leak or relief, at the last look, kg. */
+  byHandKg: HAZARD_AT + 15,
+  /** First of three: heat that a hose with a coupler has had over what rubber bears, K s. */
+  hoseHeatKS: HAZARD_AT + 16,
+} as const;
+export const TALLY_COUNT = HAZARD.hoseHeatKS + 3;

@@ -6,6 +6,13 @@ import { CHARGING_TANK } from '../equipment/chargingTank';
 import { IDENTIFIER } from '../equipment/identifier';
 import { NITROGEN } from '../equipment/nitrogen';
 import { RECOVERY, RECOVERY_TANK } from '../equipment/recoveryMachine';
+import {
+  STRONG_GAS,
+  STRONG_GAS_AIR_W_PER_K,
+  STRONG_GAS_IDS,
+  STRONG_GAS_WALL_J_PER_K,
+  type StrongGasId,
+} from '../equipment/strongGas';
 import type { ToolId } from '../equipment/tools';
 import type { Network } from '../loop/network';
 import type { Contents, VesselIndex } from '../loop/networkTypes';
@@ -19,6 +26,7 @@ export interface ToolVessels {
   readonly chargingTank: VesselIndex;
   readonly nitrogen: VesselIndex;
   readonly identifier: VesselIndex;
+  readonly strong: Readonly<Record<StrongGasId, VesselIndex>>;
 }
 
 /** Left in the pot of a machine that has cleared itself, kg. */
@@ -30,20 +38,28 @@ export function addTools(
   tools: readonly ToolId[],
   day: DayAir,
   foreign: boolean,
+  tankHeldKg: number = RECOVERY_TANK.heldKg,
 ): ToolVessels {
   const { temperatureK } = day;
   const has = (id: ToolId): boolean => tools.includes(id);
   const airKg = (pa: number, m3: number): number => (pa * m3) / (AIR_J_PER_KG_K * temperatureK);
+  const strongFill = (id: StrongGasId) => ({
+    refrigerantKg: 0,
+    airKg: airKg(STRONG_GAS[id].fillPa, STRONG_GAS[id].volumeM3),
+  });
   const add = (there: boolean, pot: Pot, held: Omit<Contents, 'temperatureK'>): VesselIndex =>
     there ? addPot(network, pot, { temperatureK, ...held }) : -1;
   return {
     separator: add(has('recovery-machine'), SEPARATOR, charged(CLEARED_KG, foreign)),
-    recoveryTank: add(has('recovery-machine'), TANK, charged(RECOVERY_TANK.heldKg, foreign)),
+    recoveryTank: add(has('recovery-machine'), TANK, charged(tankHeldKg, foreign)),
     chargingTank: add(has('charging-tank'), CHARGING, charged(CHARGING_TANK.netKg, foreign)),
     nitrogen: add(has('nitrogen'), CYLINDER, {
       refrigerantKg: 0,
       airKg: airKg(NITROGEN.fillPa, NITROGEN.volumeM3),
     }),
+    strong: Object.fromEntries(
+      STRONG_GAS_IDS.map((id) => [id, add(has(id), strongPot(id), strongFill(id))]),
+    ) as Record<StrongGasId, VesselIndex>,
     identifier: add(has('identifier'), CELL, {
       refrigerantKg: 0,
       airKg: airKg(day.pressurePa, IDENTIFIER.cellM3),
@@ -95,6 +111,14 @@ const CELL: Pot = {
   insideWPerK: [0.5, 0.2, 0.3],
   airWPerK: IDENTIFIER.airWPerK,
 };
+
+const strongPot = (id: StrongGasId): Pot => ({
+  id: `tool:${id}`,
+  volumeM3: STRONG_GAS[id].volumeM3,
+  wallJPerK: STRONG_GAS_WALL_J_PER_K,
+  insideWPerK: [5, 5, 5],
+  airWPerK: STRONG_GAS_AIR_W_PER_K,
+});
 
 function addPot(network: Network, pot: Pot, contents: Contents): VesselIndex {
   const vessel = network.addVessel(

@@ -2,7 +2,7 @@
 import type { Command } from '../commandSpecs';
 import { done, type Rig, refuse } from '../rig';
 
-type Item = 'goggles' | 'gloves';
+type Item = 'goggles' | 'gloves' | 'overall';
 
 export const gear = {
   wear(rig: Rig, command: Command) {
