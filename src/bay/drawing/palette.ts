@@ -22,6 +22,8 @@ const MATERIALS: Readonly<Record<string, readonly [string, string, string, strin
   shld: ['#a6a49b', '#8a8881', '#68665f', '#48463f', '#cfcdc4', 0.44],
   fanb: ['#8d9699', '#6d7679', '#495154', '#252b2d', '#c3cacc', 0.4],
   ahose: ['#66717a', '#4c565e', '#343c42', '#1b2125', '#9fabb2', 0.36],
+  // high-voltage cables are orange everywhere
+  cable: ['#efa560', '#dd7f2f', '#a9571b', '#5f300c', '#ffd9b0', 0.3],
   pad: ['#515759', '#444a4c', '#363b3d', '#272b2d', '#6f7678', 0.48],
 };
 
@@ -30,6 +32,8 @@ const PAINTS: Readonly<Record<string, readonly [string, string, string, string, 
   ochre: ['#e6c48a', '#cda663', '#9f7d45', '#6d5430', '#f9e8c4'],
   pearl: ['#f3efe5', '#dad5c8', '#aaa495', '#6b665a', '#ffffff'],
   mulberry: ['#b79cac', '#957889', '#6d5564', '#463540', '#dccad4'],
+  moss: ['#b3b58a', '#8d9063', '#686b45', '#46482d', '#dcdebd'],
+  fog: ['#c9d0d3', '#a6afb4', '#7b858b', '#525b60', '#eef2f3'],
   sage: ['#b4c9b8', '#8fab98', '#677f70', '#465a4d', '#dfece1'],
 };
 const PAINT_NIGHT = 0.5;

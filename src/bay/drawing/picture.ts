@@ -6,7 +6,7 @@ import type { Layout, Part } from '../../layout/layout';
 import { mat } from './gear/mat';
 import { overBeam } from './overBeam';
 import { lamp, VIGNETTE } from './paints';
-import { fanMotor } from './parts/fanElectric';
+import { fanMotor, isFan } from './parts/fanElectric';
 import { stillPart } from './parts/stillParts';
 import { underHoodLabel } from './parts/underHoodLabel';
 import { polygon } from './paths';
@@ -17,8 +17,8 @@ import { beam } from './shell/beam';
 import { body, PAST } from './shell/body';
 import { cowl } from './shell/cowl';
 import { floor } from './shell/floor';
+import { front } from './shell/front';
 import { hoodHolder } from './shell/hoodHolder';
-import { nose } from './shell/nose';
 import { slab } from './solids';
 
 export interface BayPicture {
@@ -51,7 +51,7 @@ export function bayPicture(
     ...layout.ports.filter((port) => port.stub).map((port): Item => ({ z: 12.9, drawing: stub(port.at) })),
     { z: Z_BEAM, drawing: beam(layout.shell) },
   ].sort((a, b) => a.z - b.z);
-  const fans = layout.parts.filter((part) => part.kind === 'fan-electric');
+  const fans = layout.parts.filter(isFan);
   const cut = Math.max(0, ...fans.map((fan) => fan.z));
   const printed = layout.parts
     .filter((part) => part.kind === 'label')
@@ -60,7 +60,7 @@ export function bayPicture(
     ...body(layout.shell),
     ...cowl(layout.shell),
     ...hoodHolder(layout.shell),
-    ...nose(layout.shell),
+    ...front(layout),
     ...printed,
   ];
   return {

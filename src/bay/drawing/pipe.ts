@@ -13,6 +13,7 @@ const MATERIAL: Readonly<Record<SectionMaterial, string>> = {
   hose: 'ahose',
   rubber: 'rub',
   iron: 'iron',
+  cable: 'cable',
 };
 
 export function pipe(run: Run): Drawing {

@@ -8,7 +8,7 @@ import { word } from '../../words/words';
 import type { BayFrame } from '../bayFrame';
 import type { Camera, HostSize } from '../camera';
 import { lampStrength, type Palette, paletteOf } from '../drawing/palette';
-import { fanPlace, MOUTH_K } from '../drawing/parts/fanElectric';
+import { fanPlace, isFan, MOUTH_K } from '../drawing/parts/fanElectric';
 import { bayPicture } from '../drawing/picture';
 import { createStamps } from '../stamps';
 import { beltNode } from './beltNode';
@@ -65,9 +65,7 @@ export function createScene(layout: Layout, still: boolean, rested: () => void):
     worlds.push(world);
     stage.addChild(world);
   };
-  const blades = layout.parts
-    .filter((part) => part.kind === 'fan-electric')
-    .map((part) => fanNode(context, part));
+  const blades = layout.parts.filter(isFan).map((part) => fanNode(context, part));
   const layers = createStillLayers(windowOf(layout));
   stage.addChild(layers.base);
   addWorld(...blades.map((node) => node.view));
@@ -116,7 +114,7 @@ export function createScene(layout: Layout, still: boolean, rested: () => void):
 
 /** Round the mouths of all fans, with room for the shadow under a blade. */
 function windowOf(layout: Layout): RectMm {
-  const mouths = layout.parts.filter((part) => part.kind === 'fan-electric').map(fanPlace);
+  const mouths = layout.parts.filter(isFan).map(fanPlace);
   if (mouths.length === 0) return [0, 0, 0, 0];
   const left = Math.min(...mouths.map(({ x, r }) => x - r)) - WINDOW_ROOM_MM;
   const right = Math.max(...mouths.map(({ x, r }) => x + r)) + WINDOW_ROOM_MM;

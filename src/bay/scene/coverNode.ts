@@ -13,7 +13,7 @@ import { showStamp } from '../stamps';
 import type { SceneContext, SceneNode } from './sceneNode';
 
 const STEPS = 25;
-const POTS: ReadonlySet<string> = new Set(['accumulator', 'drier']);
+const POTS: ReadonlySet<string> = new Set(['accumulator', 'drier', 'drier-slim']);
 
 export function coverNode(context: SceneContext): SceneNode {
   const view = new Container();

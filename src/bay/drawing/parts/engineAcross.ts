@@ -23,7 +23,7 @@ export function engineAcross(part: Part): Drawing {
   ];
 }
 
-const bellHousing = (x: number, y: number): Drawing => [
+export const bellHousing = (x: number, y: number): Drawing => [
   ...slab(x - 6, y + 20, 150, 196, { r: 30, lip: 40, m: 'cast', elevation: 44 }),
   ...repeat(5, (i) => bar(x + 24 + i * 24, y + 36, x + 30 + i * 24, y + 206, 'cast-d', 3, 0.5)),
   ...bolt(x + 12, y + 40, 7),
@@ -66,7 +66,7 @@ export const oilCap = (x: number, y: number, r: number): Drawing => [
   { ...shape(roundRect(x - 23, y - 6, 46, 12, 5), down('rub'), 'rub-h', 1.4), inkAlpha: 0.5 },
 ];
 
-const exhaustShield = (x: number, y: number, w: number): Drawing => [
+export const exhaustShield = (x: number, y: number, w: number): Drawing => [
   ...slab(x + 96, y + 168, w - 170, 74, { r: 24, lip: 30, m: 'shld', elevation: 34 }),
   ...repeat((w - 194) / 44, (i) => [
     fill(roundRect(x + 120 + i * 44, y + 184, 28, 40, 14), 'shld-c', 0.5),
@@ -77,7 +77,7 @@ const exhaustShield = (x: number, y: number, w: number): Drawing => [
   ...bolt(x + w - 88, y + 182, 6, 'shld'),
 ];
 
-const timingEnd = (x: number, y: number): Drawing => [
+export const timingEnd = (x: number, y: number): Drawing => [
   ...slab(x - 78, y - 12, 84, 192, { r: 18, lip: 46, m: 'plas', elevation: 36 }),
   stroke(roundRect(x - 64, y + 6, 56, 156, 12), 'plas-d', 2, 0.8),
   ...bolt(x - 66, y + 2, 5),

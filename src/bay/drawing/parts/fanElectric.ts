@@ -4,9 +4,9 @@
  */
 import type { Part, PointMm } from '../../../layout/layout';
 import { move } from '../matrix';
-import { across, lit } from '../paints';
+import { across, dome, lit } from '../paints';
 import { arc, ellipse, polygon } from '../paths';
-import { type Drawing, fill, mm, ROUND, shape, stroke } from '../record';
+import { bar, type Drawing, fill, mm, ROUND, repeat, shape, stroke } from '../record';
 import { drum, K, slab } from '../solids';
 import { sizeOf } from './partSize';
 
@@ -14,6 +14,9 @@ import { sizeOf } from './partSize';
 export const MOUTH_K = 0.34;
 const BLADES = 7;
 const BLADE_SHARE = 0.66;
+
+/** What has blades that turn: with a motor, or on the engine's belt. */
+export const isFan = (part: Part): boolean => part.kind === 'fan-electric' || part.kind === 'fan-belt';
 
 export interface FanPlace {
   readonly x: number;
@@ -23,6 +26,7 @@ export interface FanPlace {
 
 /** Centre and radius of the mouth. */
 export function fanPlace(part: Part): FanPlace {
+  if (part.kind === 'fan-belt') return { x: part.at[0], y: part.at[1], r: sizeOf(part, 'mouthR') };
   return { x: part.at[0], y: part.at[1] + sizeOf(part, 'h', 96) * 0.48, r: sizeOf(part, 'mouthR') };
 }
 
@@ -74,7 +78,7 @@ export function fanStill(part: Part): Drawing {
   const turns = Array.from({ length: BLADES }, (_, i) => phase + (i * 2 * Math.PI) / BLADES).sort(
     (a, b) => Math.sin(a) - Math.sin(b),
   );
-  return [...turns.flatMap((angle) => blade(x, y, r, angle)), ...hub(x, y, r)];
+  return [...turns.flatMap((angle) => blade(x, y, r, angle)), ...hub(part, x, y, r)];
 }
 
 function blade(x: number, y: number, r: number, angle: number): Drawing {
@@ -107,9 +111,30 @@ function paddle(p: (share: number, aside: number) => string, wide: number): stri
   );
 }
 
-const hub = (x: number, y: number, r: number): Drawing => [
+/** A motor's hub is plain; on an engine's belt sits a ribbed coupling that slips. */
+const hub = (part: Part, x: number, y: number, r: number): Drawing =>
+  part.kind === 'fan-belt' ? coupling(x, y, r * 0.24) : motorHub(x, y, r);
+
+const motorHub = (x: number, y: number, r: number): Drawing => [
   ...drum(x, y + 6, r * 0.2, 12, 'fanb', { elevation: 14 }),
   fill(ellipse(x, y + 6, r * 0.084, r * 0.084 * K), 'mill-b'),
+];
+
+const coupling = (x: number, y: number, r: number): Drawing => [
+  ...drum(x, y + 6, r, 22, 'cast', { elevation: 14 }),
+  ...repeat(10, (i) => {
+    const [c, s] = [Math.cos(i * 0.628), Math.sin(i * 0.628) * K];
+    return bar(
+      x + c * r * 0.6,
+      y + 6 + s * r * 0.6,
+      x + c * r * 0.94,
+      y + 6 + s * r * 0.94,
+      'cast-d',
+      2.2,
+      0.6,
+    );
+  }),
+  shape(ellipse(x, y + 6, r * 0.42, r * 0.42 * K), dome('mill'), 'mill-d', 1.6),
 ];
 
 /**
@@ -140,5 +165,5 @@ export function fanTurning(mouth: number): Drawing {
 /** Hub over the turning blades. */
 export function fanHub(part: Part): Drawing {
   const { x, y, r } = fanPlace(part);
-  return hub(x, y, r * 0.96);
+  return hub(part, x, y, r * 0.96);
 }

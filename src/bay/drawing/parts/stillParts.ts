@@ -12,16 +12,24 @@ import { beltSide } from './beltSide';
 import { booster } from './booster';
 import { tank, washer } from './bottles';
 import { airbox, fusebox } from './boxes';
+import { compressorElectric } from './compressorElectric';
 import { compressorFront } from './compressorFront';
 import { compressorSide } from './compressorSide';
 import { condenser } from './condenser';
 import { drier } from './drier';
+import { drierSlim } from './drierSlim';
+import { driveUnit } from './driveUnit';
 import { engineAcross } from './engineAcross';
 import { engineAlong } from './engineAlong';
+import { engineThree } from './engineThree';
 import { evaporatorCase } from './evaporatorCase';
+import { fanBeltShroud } from './fanBeltShroud';
 import { fanShroud } from './fanElectric';
 import { block, flange, grommet, orifice, pressureSwitch } from './fittings';
+import { inverter } from './inverter';
+import { junctionBox, servicePlug } from './junctionBox';
 import { radiator } from './radiator';
+import { rearUnit } from './rearUnit';
 import { alternator, dipstick, oilfilter, starter } from './small';
 import { strut } from './strut';
 import { txv } from './txv';
@@ -37,24 +45,33 @@ const drawings: Readonly<Record<string, (part: Part) => Drawing>> = {
   'blower-housing': blowerHousing,
   booster,
   'clutch-front': () => [],
+  'compressor-electric': compressorElectric,
   'compressor-front': compressorFront,
   'compressor-side': compressorSide,
   condenser,
   dipstick,
   drier,
+  'drier-slim': drierSlim,
+  'drive-unit': driveUnit,
   'engine-across': engineAcross,
   'engine-along': engineAlong,
+  'engine-three': engineThree,
   'evaporator-case': evaporatorCase,
+  'fan-belt': fanBeltShroud,
   'fan-electric': fanShroud,
   'filter-lid': filterLid,
   flange,
   fusebox,
   grommet,
+  inverter,
+  'junction-box': junctionBox,
   label: () => [],
   oilfilter,
   orifice,
   'plug-box': plugBox,
   radiator,
+  'rear-unit': rearUnit,
+  'service-plug': servicePlug,
   starter,
   strut,
   switch: pressureSwitch,

@@ -8,20 +8,27 @@ import { PAST } from './body';
 
 export function nose(shell: Shell): Drawing {
   const { left, right, grille } = shell;
+  return [
+    ...roundedPanel(shell),
+    ...intakeSlot((left + right) / 2, grille),
+    ...lampUnit(left - 26, 1, grille),
+    ...lampUnit(right + 26, -1, grille),
+    ...ground(left, right, shell.bumper),
+  ];
+}
+
+/** The panel from the leading edge down. */
+export function roundedPanel({ left, right, grille, bumper }: Shell): Drawing {
   const width = left + right;
   const middle = width / 2;
   const edge = (dy: number): string =>
     `M${-PAST} ${grille + 44 + dy}Q${left - 60} ${grille + 30 + dy} ${left + 30} ${grille + 6 + dy}Q${middle} ${grille - 14 + dy} ` +
     `${right - 30} ${grille + 6 + dy}Q${right + 60} ${grille + 30 + dy} ${width + PAST} ${grille + 44 + dy}`;
-  const panel = `${edge(0)}V${shell.bumper + PAST}H${-PAST}Z`;
+  const panel = `${edge(0)}V${bumper + PAST}H${-PAST}Z`;
   return [
     { ...fill(panel, 'shadow', 0.3), matrix: move(6, -5) },
     fill(panel, lit('paint')),
     stroke(edge(2), 'paint-h', 4, 0.9),
-    ...intakeSlot(middle, grille),
-    ...lampUnit(left - 26, 1, grille),
-    ...lampUnit(right + 26, -1, grille),
-    ...ground(left, right, shell.bumper),
   ];
 }
 
@@ -55,7 +62,8 @@ function lampUnit(x: number, s: 1 | -1, y: number): Drawing {
   ];
 }
 
-function ground(left: number, right: number, y: number): Drawing {
+/** The bumper's edge and the ground in front of it. */
+export function ground(left: number, right: number, y: number): Drawing {
   const width = left + right;
   const edge = (dy: number): string =>
     `M${-PAST} ${y - 58 + dy}C${left - 220} ${y - 56 + dy} ${left - 90} ${y - 24 + dy} ${left + 150} ${y - 8 + dy}` +
