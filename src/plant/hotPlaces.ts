@@ -29,7 +29,7 @@ export function keepHotPlaces(parts: PlantParts, events: PlantEvent[]): void {
   if (!burnsFuel(parts)) return;
   keepManifold(parts);
   keepSoak(parts, events);
-  WITH_COUPLER.forEach((id, index) => keepHose(parts, id, index, events));
+  for (let i = 0; i < WITH_COUPLER.length; i++) keepHose(parts, WITH_COUPLER[i], i, events);
 }
 
 function keepManifold({ tally, desk, options }: PlantParts): void {

@@ -14,6 +14,8 @@ const GROUPS = [
   'cause',
   'sure',
   'side',
+  'bridge',
+  'choice',
 ] as const;
 
 export function nameOf(id: string): string {

@@ -41,7 +41,7 @@ export function perceive(core: SessionCore, write: WriteQuantity = writeMetric):
 }
 
 function gear(say: Say, { worn }: SessionView): void {
-  for (const item of ['goggles', 'gloves'] as const) {
+  for (const item of ['goggles', 'gloves', 'overall'] as const) {
     say(worn.includes(item) ? `twin.gear.${item}On` : `twin.gear.${item}Off`);
   }
 }
@@ -63,7 +63,20 @@ function car(say: Say, senses: Senses, write: WriteQuantity): void {
   if (senses.isOn('metering.hissing')) say('twin.car.hisses');
   say(senses.isOn('door.open') ? 'twin.car.doorOpen' : 'twin.car.doorShut');
   say(senses.isOn('windows.open') ? 'twin.car.windowsOpen' : 'twin.car.windowsShut');
+  if (senses.isOn('chock.on')) say('twin.car.chocked');
+  if (senses.isOn('recovery.arranged')) say('twin.car.licensedAtWork');
+  say(senses.isOn('temperature.coldest') ? 'twin.car.coldest' : 'twin.car.notColdest');
   say(senses.isOn('air.recirculated') ? 'twin.car.airRecirculated' : 'twin.car.airFresh');
+  hazards(say, senses);
+}
+
+function hazards(say: Say, senses: Senses): void {
+  if (senses.isOn('heater.on')) say('twin.car.heaterBurns');
+  if (senses.isOn('pit.in')) say('twin.car.inPit');
+  if (senses.isOn('highVoltage.isolated')) say('twin.car.isolated');
+  for (const what of senses.surfaceIds('bypass'))
+    if (senses.isOn(`bypass.${what}`)) say('twin.car.bridged', { what: nameOf(what) });
+  if (senses.isOn('sealerTest.running')) say('twin.car.sealerTest');
 }
 
 function compressor(say: Say, senses: Senses): void {
@@ -85,6 +98,8 @@ function ports(say: Say, view: SessionView): void {
 
 function hoses(say: Say, view: SessionView, senses: Senses): void {
   for (const { id, port, couplerOpen, caught, route } of view.hoses) {
+    if (senses.isOn(`hose.${id}.burned`)) say('twin.hose.burned', { hose: id });
+    if (senses.isOn(`hose.${id}.adapter`)) say('twin.hose.adapter', { hose: id });
     if (caught) say('twin.hose.caught', { hose: id });
     else if (port === null) say('twin.hose.lies', { hose: id });
     else {
@@ -102,6 +117,8 @@ function cans(say: Say, view: SessionView, senses: Senses): void {
     const values = { can: nameOf(id), place: word(`twin.can.${place}`), tilt: String(tiltDeg) };
     if (onto === null) say('twin.can.loose', values);
     else say('twin.can.tapped', { ...values, hose: onto, valve: String(valveSixteenths) });
+    if (senses.isOn(`can.${id}.stored`)) say('twin.can.stored', { can: nameOf(id) });
+    if (senses.isOn(`can.${id}.burst`)) say('twin.can.burst', { can: nameOf(id) });
     if (senses.isOn(`can.${id}.chilled`)) say('twin.can.cold', { can: nameOf(id) });
   }
 }

@@ -61,6 +61,8 @@ export function hazardSignals(parts: PlantParts): Signal[] {
       'kg',
       () => network.massKg(loop.low, 'sealant') + network.massKg(loop.high, 'sealant'),
     ),
+    truth('recovery.tankLiquidShare', '1', () => inTank(parts, (tank) => network.liquidShare(tank, 0))),
+    truth('recovery.tankForeignKg', 'kg', () => inTank(parts, (tank) => network.massKg(tank, 'foreign'))),
     truth('cans.hottestTemperatureK', 'K', () => hottestCan(parts).hottestK),
     truth(
       'cans.highestGaugePressurePa',
@@ -70,6 +72,10 @@ export function hazardSignals(parts: PlantParts): Signal[] {
     ...sealerReading(parts),
   ];
 }
+
+/** Nothing where there is no tank. */
+const inTank = ({ toolVessels }: PlantParts, read: (tank: number) => number): number =>
+  toolVessels.recoveryTank < 0 ? 0 : read(toolVessels.recoveryTank);
 
 function hottestCan({ cans, car: { network }, options }: PlantParts): {
   hottestK: number;

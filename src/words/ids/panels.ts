@@ -89,6 +89,8 @@ export interface PanelsWords {
   'panels.service.bare-nitrogenSub': never;
   'panels.service.sealer-test': never;
   'panels.service.sealer-testSub': never;
+  'panels.service.loose-adapter': never;
+  'panels.service.loose-adapterSub': never;
   'panels.service.conversion-kit': never;
   'panels.service.conversion-kitSub': never;
   'panels.service.on': 'hose';

@@ -27,4 +27,25 @@ export interface SessionWords {
   'session.card.cause': 'cause' | 'sure';
   'session.card.replaced': 'part';
   'session.card.label': never;
+  'session.card.asked': 'about';
+  'session.card.loop': 'kind';
+  'session.card.gas': 'gas';
+  'session.card.clutch': 'doing';
+  'session.card.sum.charge': 'amount';
+  'session.card.sum.net': 'amount';
+  'session.card.sum.cans': 'amount';
+  'session.card.sum.remainder': 'amount';
+  'session.card.sum.hose': 'amount';
+  'session.card.sum.oil': 'amount';
+  'session.card.canMarked': 'can' | 'grams';
+  'session.card.old': 'grams' | 'mL';
+  'session.card.converted': 'port';
+  'session.card.disabled': 'port';
+  'session.card.oil': 'mL' | 'oil';
+  'session.card.seals': never;
+  'session.card.cutOut': never;
+  'session.card.arranged': never;
+  'session.card.receipt': never;
+  'session.card.conversionLabel': 'grams' | 'mL' | 'oil' | 'refrigerant';
+  'session.card.told': 'told';
 }

@@ -18,6 +18,7 @@ export interface TaskWords {
   'task.ask.opened': never;
   'task.ask.filled': never;
   'task.ask.used': never;
+  'task.ask.unknown': never;
   'task.loop.title': never;
   'task.loop.orifice-tube': never;
   'task.loop.expansion-valve': never;
