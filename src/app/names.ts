@@ -21,6 +21,7 @@ const GROUPS = [
   'name.answer',
   'name.cause',
   'name.sure',
+  'name.choice',
 ] as const;
 const HOSES = ['charging', 'gauge-low', 'gauge-high', 'utility'];
 
@@ -31,7 +32,7 @@ export function nameOf(id: string): string {
     const wordId = `${group}.${id}`;
     if (isWordId(wordId)) return say({ id: wordId });
   }
-  for (const wordId of [`faults.${id}.title`, `rules.${id.replace(/^rule\./, '')}.title`]) {
+  for (const wordId of [`faults.${id}.title`, `aims.${id.replace(/^rule\./, '')}`]) {
     if (isWordId(wordId)) return say({ id: wordId });
   }
   return jointName(id) ?? id;

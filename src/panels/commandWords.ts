@@ -13,7 +13,7 @@ function argumentWords(command: Command, key: string, value: string | number, na
 }
 
 export function commandWords(command: Command, nameOf: NameOf): string {
-  const id = `command.${command.do}`;
+  const id = command.do === 'sum' ? `command.sum.${command.of}` : `command.${command.do}`;
   if (!isWordId(id)) return command.do;
   const values: Record<string, string> = {};
   for (const [key, value] of Object.entries(command)) {

@@ -81,6 +81,11 @@ export interface SessionView {
   /** Places of the loop whose joints are undone. */
   readonly opened: readonly string[];
   readonly sheetsRead: readonly string[];
+  /** What the owner was asked about, and what was told at the hand-over. */
+  readonly asked: readonly string[];
+  readonly told: readonly string[];
+  /** The new label, once one covers the old. */
+  readonly conversionLabel: ConversionLabel | null;
   /** Latest first; for the status line and for `sit`. */
   readonly happened: readonly Happening[];
   /**
@@ -91,9 +96,16 @@ export interface SessionView {
   readonly hints: { readonly opened: number; readonly levels: number };
 }
 
+export interface ConversionLabel {
+  readonly refrigerant: string;
+  readonly grams: number;
+  readonly oil: string;
+  readonly mL: number;
+}
+
 export interface CardLine {
   readonly step: number;
-  readonly kind: 'reading' | 'decision' | 'cause' | 'repair' | 'label' | 'look';
+  readonly kind: 'reading' | 'decision' | 'cause' | 'repair' | 'label' | 'look' | 'note';
   readonly word: string;
   readonly params: Readonly<Record<string, string>>;
   /** For a reading: SI value and unit, so the page can show it in the person's own units. */

@@ -4,7 +4,7 @@
  * the plant's numbers stand elsewhere. Copied whole at a checkpoint.
  */
 import type { Command, PlantEvent } from '../plant/commandSpecs';
-import type { CardLine, Happening, Stop } from './corePort';
+import type { CardLine, ConversionLabel, Happening, Stop } from './corePort';
 
 export interface JobBook {
   card: CardLine[];
@@ -23,6 +23,10 @@ export interface JobBook {
   searched: { detector: string | null; soap: string | null; lamp: string | null };
   decisions: string[];
   causes: string[];
+  /** What the owner was asked about, and what was told at the hand-over. */
+  asked: string[];
+  told: string[];
+  conversionLabel: ConversionLabel | null;
   replaced: string[];
   labelKg: number | null;
   hintsOpened: number;
@@ -53,6 +57,9 @@ export function emptyBook(): JobBook {
     searched: { detector: null, soap: null, lamp: null },
     decisions: [],
     causes: [],
+    asked: [],
+    told: [],
+    conversionLabel: null,
     replaced: [],
     labelKg: null,
     hintsOpened: 0,
@@ -75,6 +82,7 @@ export function bookEvents(
     const isOff = event.id === 'uncoupled' || event.id === 'hose-caught';
     if (isOff && event.subject !== undefined) delete book.hosePorts[event.subject];
     if (event.id === 'noted') bookReading(book, step, event);
+    if (event.id === 'licensed-recovered') bookReceipt(book, step, event);
   }
   book.happened.length = Math.min(book.happened.length, HAPPENINGS_KEPT);
 }
@@ -88,11 +96,22 @@ function bookReading(book: JobBook, step: number, { subject = '', quantity, unit
   book.card.push({ step, kind: 'reading', word, params, value: quantity, unit });
 }
 
+/** What the licensed person took, by their receipt. */
+function bookReceipt(book: JobBook, step: number, { quantity = 0 }: PlantEvent): void {
+  const word = 'session.card.receipt';
+  book.card.push({ step, kind: 'note', word, params: {}, value: quantity, unit: 'kg' });
+}
+
 type Bookkeeper = (book: JobBook, step: number, text: (arg: string) => string) => void;
 
 const addOnce = (list: string[], item: string): void => {
   if (!list.includes(item)) list.push(item);
 };
+
+/** A line of the card in the words `session.card.<word>`. */
+function write(book: JobBook, step: number, word: string, params: CardLine['params']): void {
+  book.card.push({ step, kind: 'note', word: `session.card.${word}`, params });
+}
 
 /** What each command leaves in the book, once it was accepted. Commands not named here leave nothing. */
 const bookkeepers: { readonly [Id in Command['do']]?: Bookkeeper } = {
@@ -150,6 +169,32 @@ const bookkeepers: { readonly [Id in Command['do']]?: Bookkeeper } = {
   },
   lamp: (book, _, text) => {
     book.searched.lamp = text('at');
+  },
+  ask: (book, step, text) => {
+    addOnce(book.asked, text('about'));
+    write(book, step, 'asked', { about: text('about') });
+  },
+  'note-loop': (book, step, text) => write(book, step, 'loop', { kind: text('kind') }),
+  'note-gas': (book, step, text) => write(book, step, 'gas', { gas: text('gas') }),
+  'note-clutch': (book, step, text) => write(book, step, 'clutch', { doing: text('doing') }),
+  sum: (book, step, text) => write(book, step, `sum.${text('of')}`, { amount: text('amount') }),
+  'mark-can': (book, step, text) =>
+    write(book, step, 'canMarked', { can: text('can'), grams: text('grams') }),
+  'note-old': (book, step, text) => write(book, step, 'old', { grams: text('grams'), mL: text('mL') }),
+  'convert-port': (book, step, text) => write(book, step, 'converted', { port: text('port') }),
+  'disable-port': (book, step, text) => write(book, step, 'disabled', { port: text('port') }),
+  'fill-oil': (book, step, text) => write(book, step, 'oil', { oil: text('kind'), mL: text('mL') }),
+  'renew-seals': (book, step) => write(book, step, 'seals', {}),
+  'fit-cut-out': (book, step) => write(book, step, 'cutOut', {}),
+  arrange: (book, step) => write(book, step, 'arranged', {}),
+  'label-conversion': (book, step, text) => {
+    const [refrigerant, grams, oil, mL] = [text('refrigerant'), text('grams'), text('oil'), text('mL')];
+    book.conversionLabel = { refrigerant, grams: Number(grams), oil, mL: Number(mL) };
+    write(book, step, 'conversionLabel', { refrigerant, grams, oil, mL });
+  },
+  'hand-over': (book, step, text) => {
+    addOnce(book.told, text('told'));
+    write(book, step, 'told', { told: text('told') });
   },
   decide: (book, step, text) => {
     book.decisions.push(text('answer'));

@@ -5,6 +5,7 @@
  */
 import type { Plant } from '../plant/plantPort';
 import type { SignalSpec } from '../plant/signalTypes';
+import { TOLD } from '../plant/taskDesk';
 import type { JobBook } from './jobBook';
 import { NO_STANDING, type Standing } from './law/standing';
 
@@ -12,6 +13,7 @@ interface SessionSignal extends SignalSpec {
   readonly read: (book: JobBook) => number;
 }
 
+const QUESTIONS = ['converted', 'opened', 'filled', 'used'];
 const DECISIONS = ['charge', 'do-not-charge', 'stop-charging', 'refer'];
 
 /** Which there are follows from what the plant offers when it is new. */
@@ -35,6 +37,8 @@ export function sessionSignals(plant: Plant, standing: Standing = NO_STANDING): 
     bool(`cause.${cause}.named`, (book) => book.causes.at(-1) === cause);
   for (const part of plant.choices('replaceable'))
     bool(`part.${part}.replaced`, (book) => book.replaced.includes(part));
+  for (const about of QUESTIONS) bool(`owner.${about}.asked`, (book) => book.asked.includes(about));
+  for (const told of TOLD) bool(`told.${told}`, (book) => book.told.includes(told));
   // In force is the last one written.
   for (const answer of DECISIONS) bool(`decision.${answer}`, (book) => book.decisions.at(-1) === answer);
   for (const [id, is] of Object.entries(standing)) bool(id, () => is);

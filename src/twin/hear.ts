@@ -24,7 +24,10 @@ export function sayHappening({ id, subject }: Happening): string | null {
     : say({ id: word });
 }
 
-const TELLS_SUBJECT = new Set(['worn', 'removed', 'device-started', 'device-stopped', 'opened-to-air']);
+const TELLS_SUBJECT = new Set([
+  ...['worn', 'removed', 'device-started', 'device-stopped', 'opened-to-air'],
+  ...['temperature-set', 'can-stored', 'port-converted', 'port-disabled', 'oil-filled'],
+]);
 
 export function sayCardLine(
   { word, params, value, unit }: CardLine,

@@ -12,6 +12,7 @@ import { isWordId, say, word } from '../words/words';
 import { lookedLines, portLines, tracedLines } from './closer';
 import { sayCardLine, sayHappening, sayRefusal } from './hear';
 import { helpLines } from './helpLines';
+import { ownerAnswer } from './ownerAnswer';
 import { perceive } from './perceive';
 import { sheetLines } from './sheets';
 
@@ -62,7 +63,9 @@ export function sitDown(scenario: Scenario, mode: Mode, seed: number): Sitting {
     if (command.do === 'rewind') told.splice(0, told.length, ...outcome.events);
     const lines = afterwards(before);
     if (command.do === 'begin') lines.push(...portLines(data.vehicle), ...around());
-    if (command.do === 'read-sheet') lines.push(...sheetLines(data, String(command.sheet)));
+    if (command.do === 'read-sheet')
+      lines.push(...sheetLines(data, String(command.sheet), core.view().conversionLabel));
+    if (command.do === 'ask') lines.push(ownerAnswer(data, String(command.about)));
     if (command.do === 'trace') lines.push(...tracedLines(data.vehicle, String(command.port)));
     if (command.do === 'look') lines.push(...lookedLines(core, String(command.at)));
     if (command.do === 'hint')

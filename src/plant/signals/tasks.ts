@@ -44,6 +44,7 @@ function oilSignals(parts: PlantParts): Signal[] {
     truth('oil.pagKg', 'kg', () => oilNow(parts).kg.PAG),
     truth('oil.poeKg', 'kg', () => oilNow(parts).kg.POE),
     truth('oil.fromCansKg', 'kg', () => oilNow(parts).fromCansKg),
+    truth('sealer.fromCansKg', 'kg', () => sealerFromCansKg(parts)),
     truth('oil.wrongRatio', '1', () => wrongOilShare(parts)),
     truth('oil.dueKg', 'kg', () => dueOilKg(parts)),
   ];
@@ -76,6 +77,13 @@ function oldGasKg({ car: { network, loop, vehicle } }: PlantParts): number {
   const species = network.refrigerantId === vehicle.label.refrigerant ? 'refrigerant' : 'foreign';
   if (species === 'foreign' && network.foreign() !== vehicle.label.refrigerant) return 0;
   return network.massKg(loop.high, species) + network.massKg(loop.low, species);
+}
+
+function sealerFromCansKg({ cans, car }: PlantParts): number {
+  let sum = 0;
+  for (const { spec, vessel } of cans.values())
+    sum += (spec.sealerKg ?? 0) - car.network.massKg(vessel, 'sealant');
+  return sum;
 }
 
 function dueOilKg({ car, desk }: PlantParts): number {

@@ -6,6 +6,7 @@ import { areOfOneSystem } from '../../faults/systemOf';
 import type { SignalSpec } from '../../plant/signalTypes';
 import { claimedCauses } from './claimedCauses';
 import type { RecordedEvent } from './record';
+import { taskMeasures } from './taskMeasures';
 
 /** What a measure may look at: the last row and everything that happened. */
 export interface Whole {
@@ -110,6 +111,7 @@ const measures = {
     unit: '1',
     of: (w) => eventsOf(w, 'replaced').filter(({ subject = '' }) => !w.usefulParts.includes(subject)).length,
   },
+  ...taskMeasures,
   'readings.count': { unit: '1', of: (w) => eventsOf(w, 'noted').length },
 } as const satisfies Readonly<Record<string, Measure>>;
 
