@@ -43,7 +43,7 @@ export function scoredSession(scenario: Scenario, core: SessionCore): ScoredSess
   };
 }
 
-function printedScore(scored: Score): Omit<PrintedScore, 'logHash' | 'stateHash' | 'minutes'> {
+export function printedScore(scored: Score): Omit<PrintedScore, 'logHash' | 'stateHash' | 'minutes'> {
   const tenth = (value: number): number => Math.round(10 * value) / 10;
   return {
     score: scored.score,

@@ -45,4 +45,12 @@ export interface VerbsWords {
   'verbs.label.date': never;
   'verbs.label.incomplete': never;
   'verbs.label.none': 'file';
+  'verbs.whatIf.summary': never;
+  'verbs.whatIf.drop': never;
+  'verbs.whatIf.move': never;
+  'verbs.whatIf.set': never;
+  'verbs.whatIf.notEdit': 'given';
+  'verbs.whatIf.noAction': 'number';
+  'verbs.whatIf.badValue': 'number' | 'reason';
+  'verbs.whatIf.other': 'file';
 }
