@@ -5,12 +5,13 @@ import { compileRule, type Verdict } from '../../src/scoring/compileRule';
 import { rowMoments } from '../../src/scoring/rowMoments';
 import type { MeasureId } from '../../src/session/record/measures';
 import { rubrics, scenarios } from '../../src/session/scenario/library';
-import { type HandRow, handRecord } from '../support/records';
+import { hazardCases } from '../support/hazardRuleCases';
 import { lawCases } from '../support/lawRuleCases';
+import { type HandRow, handRecord } from '../support/records';
 import { at, cases as carCases, ev, low, ON, open } from '../support/ruleCases';
 import { serviceCases } from '../support/serviceRuleCases';
 
-const cases = { ...carCases, ...serviceCases, ...lawCases };
+const cases = { ...hazardCases, ...carCases, ...serviceCases, ...lawCases };
 
 const rules = new Map<string, Rule>(
   [

@@ -56,6 +56,11 @@ const AT_REST: readonly (readonly [id: string, unit: string, value: number])[] =
   ['manifold.high.sixteenths', '1', 0],
   ['device.vacuum-pump.running', 'bool', 0],
   ['device.micron-gauge.attached', 'bool', 0],
+  ...['exhaust.inShutRoom', 'pit.in', 'heater.on', 'loop.flammable', 'person.highVoltageTrained'].map(
+    (id) => [id, 'bool', 0] as const,
+  ),
+  ...['bypass.high-switch', 'bypass.low-switch'].map((id) => [id, 'bool', 0] as const),
+  ['place.coPpm', '1', 0],
 ];
 
 export function handRecord(

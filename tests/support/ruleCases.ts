@@ -48,9 +48,16 @@ export const cases: Readonly<Record<string, Case>> = {
     kept: [at(0), at(10, {}, ev('uncoupled', 'charging'))],
     others: [UNDONE],
   },
+  // Behind a shut door at once; behind an open one where the fumes stay all the same.
   aired: {
-    broken: [at(0), at(10, { 'engine.rpm': 800 }), at(20, { 'door.open': ON })],
+    broken: [at(0), at(10, { 'engine.rpm': 800, 'exhaust.inShutRoom': ON }), at(20, { 'door.open': ON })],
     kept: [at(0), at(10, { 'door.open': ON }), at(20, { 'engine.rpm': 800 })],
+    others: [
+      {
+        broken: [at(0, { 'engine.rpm': 800 }), at(10, { 'place.coPpm': 200.1 })],
+        kept: [at(0, { 'engine.rpm': 800 }), at(10, { 'place.coPpm': 200 })],
+      },
+    ],
   },
   hoseClear: {
     broken: [at(0, { 'hose.charging.coupled': ON }), at(10, running, ev('hose-in-zone', 'fan'))],

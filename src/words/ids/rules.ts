@@ -8,9 +8,9 @@ export interface RulesWords {
   'rules.hands.broken': 'pressure' | 'step' | 'time';
   'rules.hands.idle': 'pressure' | 'step' | 'time';
   'rules.hands.why': never;
-  'rules.aired.kept': 'speed' | 'step' | 'time';
-  'rules.aired.broken': 'speed' | 'step' | 'time';
-  'rules.aired.idle': 'speed' | 'step' | 'time';
+  'rules.aired.kept': 'fumes' | 'speed' | 'step' | 'time';
+  'rules.aired.broken': 'fumes' | 'speed' | 'step' | 'time';
+  'rules.aired.idle': 'fumes' | 'speed' | 'step' | 'time';
   'rules.aired.why': never;
   'rules.hoseClear.kept': 'speed' | 'step' | 'time';
   'rules.hoseClear.broken': 'speed' | 'step' | 'time';
