@@ -6,14 +6,15 @@ type NameOf = (id: string) => string;
 
 /** Arguments whose names differ from what the same id is called elsewhere. */
 function argumentWords(command: Command, key: string, value: string | number, nameOf: NameOf): string {
-  const group = key === 'item' || (command.do === 'place' && key === 'at') ? 'item' : null;
+  const isItem = key === 'item' || (command.do === 'place' && key === 'at');
+  const group = isItem ? 'item' : command.do === 'sum' && key === 'of' ? 'sum' : null;
   const wordId = `name.${group}.${value}`;
   if (group !== null && isWordId(wordId)) return say({ id: wordId });
   return typeof value === 'number' ? String(value) : nameOf(value);
 }
 
 export function commandWords(command: Command, nameOf: NameOf): string {
-  const id = command.do === 'sum' ? `command.sum.${command.of}` : `command.${command.do}`;
+  const id = `command.${command.do}`;
   if (!isWordId(id)) return command.do;
   const values: Record<string, string> = {};
   for (const [key, value] of Object.entries(command)) {

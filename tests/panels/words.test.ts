@@ -37,6 +37,16 @@ const examples: Readonly<Record<string, string | number>> = {
   paceMmPerS: 25,
   gapMm: 5,
   from: 'below',
+  about: 'converted',
+  kind: 'PAG',
+  gas: 'R-12',
+  doing: 'turning',
+  of: 'charge',
+  amount: 480,
+  what: 'recovery',
+  refrigerant: 'R-134a',
+  oil: 'POE',
+  told: 'charge-not-proven',
 };
 
 describe('the actions list', () => {

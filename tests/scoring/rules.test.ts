@@ -10,8 +10,9 @@ import { lawCases } from '../support/lawRuleCases';
 import { type HandRow, handRecord } from '../support/records';
 import { at, cases as carCases, ev, low, ON, open } from '../support/ruleCases';
 import { serviceCases } from '../support/serviceRuleCases';
+import { taskCases } from '../support/taskRuleCases';
 
-const cases = { ...hazardCases, ...carCases, ...serviceCases, ...lawCases };
+const cases = { ...hazardCases, ...carCases, ...serviceCases, ...taskCases, ...lawCases };
 
 const rules = new Map<string, Rule>(
   [

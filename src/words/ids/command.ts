@@ -65,12 +65,7 @@ export interface CommandWords {
   'command.note-loop': 'kind';
   'command.note-gas': 'gas';
   'command.note-clutch': 'doing';
-  'command.sum.charge': 'amount';
-  'command.sum.net': 'amount';
-  'command.sum.cans': 'amount';
-  'command.sum.remainder': 'amount';
-  'command.sum.hose': 'amount';
-  'command.sum.oil': 'amount';
+  'command.sum': 'amount' | 'of';
   'command.note-old': 'grams' | 'mL';
   'command.label-conversion': 'grams' | 'mL' | 'oil' | 'refrigerant';
   'command.hand-over': 'told';

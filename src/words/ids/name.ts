@@ -60,6 +60,7 @@ export interface NameWords {
   'name.joint': 'line' | 'part';
   'name.place.evaporator-drain': never;
   'name.place.centre-vent': never;
+  'name.place.rear-vent': never;
   'name.place.coil-outlet': never;
   'name.place.condenser-inlet': never;
   'name.place.outside': never;
@@ -152,6 +153,12 @@ export interface NameWords {
   'name.cause.clutch-not-engaging': never;
   'name.cause.clutch-slipping': never;
   'name.cause.clutch-stuck-on': never;
+  'name.sum.charge': never;
+  'name.sum.net': never;
+  'name.sum.cans': never;
+  'name.sum.remainder': never;
+  'name.sum.hose': never;
+  'name.sum.oil': never;
   'name.choice.orifice-tube': never;
   'name.choice.expansion-valve': never;
   'name.choice.mixed': never;
