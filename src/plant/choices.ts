@@ -26,7 +26,7 @@ export function choicesOf(parts: PlantParts, set: IdSet): readonly string[] {
     case 'gauge':
       return [...hoses.values()].flatMap(({ spec }) => (spec.gauge ? [spec.gauge] : []));
     case 'air-place':
-      return AIR_PLACES;
+      return parts.car.vehicle.rear ? [...AIR_PLACES, 'rear-vent'] : AIR_PLACES;
     case 'line-place':
       return linePlaces(parts.car);
     case 'zone':

@@ -56,6 +56,8 @@ function airTemperatureK({ car, desk }: PlantParts): number {
   switch (desk.probes.air) {
     case 'centre-vent':
       return car.number('ventK');
+    case 'rear-vent':
+      return car.number('rearVentK');
     case 'coil-outlet':
       return car.number('coilOutletK');
     case 'condenser-inlet':
