@@ -12,6 +12,9 @@ import { appFolder } from './folders.ts';
 /** Chunk of a fluid's property table. */
 const TABLE = /^r\d+[a-z]*-[\w-]+\.js$/;
 
+/** Chunks of pages that are no part of a session. */
+const OTHER_PAGE = /^(CardPage|card\.worker|DrillPage|drill\.worker)-/;
+
 export type Part = 'shelf' | 'bay' | 'rest';
 
 export interface SizedFile {
@@ -27,7 +30,9 @@ export function appFiles(): SizedFile[] {
     .map((entry) => join(entry.parentPath, entry.name));
   const page = join(appFolder, 'index.html');
   const shelf = closureOf(page, files, staticImports);
-  const bay = closureOf(page, files, (file) => namesIn(file, files));
+  const bay = closureOf(page, files, (file) =>
+    namesIn(file, files).filter((name) => !OTHER_PAGE.test(basename(name))),
+  );
   const [, ...others] = files.filter((file) => TABLE.test(basename(file))).sort(byGzip);
   for (const other of others) bay.delete(other);
   return files

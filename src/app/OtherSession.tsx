@@ -1,4 +1,5 @@
 /** A kept session of another engine or scenario: what it was and the score it had. It can be saved, not played on. */
+import '../words/jobWords';
 import { TopBar } from '../panels/TopBar';
 import { sessionFileText } from '../session/sessionFile';
 import { word } from '../words/words';

@@ -1,4 +1,5 @@
 /** One session from opening to debrief: opens the core, offers to go on from a log, shows work, inside, words, debrief. */
+import '../words/jobWords';
 import '../app/styles/session.css';
 import { createResource, createSignal, lazy, Match, onCleanup, Show, Switch } from 'solid-js';
 import { Failed } from '../panels/Failed';

@@ -3,6 +3,7 @@
  * three buffers is back, and the view whenever its revision changed. It decides nothing that the core does not decide.
  */
 import type { SessionCore } from '../session/corePort';
+import { BrokenLogError } from '../session/logProblem';
 import { makeDebrief, tellable } from './debriefOf';
 import { type JobClock, jobClock } from './jobClock';
 import { openCore } from './openCore';
@@ -41,6 +42,7 @@ async function open(request: OpenRequest): Promise<void> {
     probes: probesOf(core),
     channels: core.channels,
     saturation: made.saturation,
+    rubric: made.rubric,
     stateHash: core.stateHash(),
     replaySeconds: (performance.now() - started) / 1000,
   });
@@ -130,7 +132,10 @@ async function act(message: ToWorker): Promise<void> {
 
 self.onmessage = (event: MessageEvent<ToWorker>): void => {
   act(event.data).catch((error: unknown) => {
-    post({ type: 'failed', reason: error instanceof Error ? error.message : String(error) });
+    const reason = error instanceof Error ? error.message : String(error);
+    if (!(error instanceof BrokenLogError)) return post({ type: 'failed', reason });
+    const { number, reason: why, params } = error;
+    post({ type: 'failed', reason, broken: { number, reason: why, params } });
   });
 };
 tick();

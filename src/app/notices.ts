@@ -4,6 +4,7 @@ import type { Lapse } from '../panels/sessionModel';
 import { STEPS_PER_SECOND } from '../session/clock';
 import type { Happening } from '../session/corePort';
 import { isWordId, say, word } from '../words/words';
+import type { FromWorker } from './protocol';
 
 type NameOf = (id: string) => string;
 
@@ -36,4 +37,12 @@ export function watchWords(to: Lapse, notable: string | null, step: number): str
   const what = notable !== null && isWordId(id) ? say({ id }) : notable;
   if (what === null) return word('work.clock.heldAfter', { time: writeClock(step / STEPS_PER_SECOND) });
   return to === 0 ? word('work.clock.heldBy', { what }) : word('work.clock.fellBack', { what });
+}
+
+/** Why the core gave up. */
+export function failureWords({ reason, broken }: Extract<FromWorker, { type: 'failed' }>): string {
+  if (broken === undefined) return reason;
+  const { number, reason: why, params } = broken;
+  const told = isWordId(why) ? say({ id: why, values: params }) : why;
+  return word('app.other.broken', { number: String(number), reason: told });
 }

@@ -4,20 +4,23 @@ import { purely } from '../faults/fault';
 import type { SaturationLine } from '../instruments/saturation';
 import { refrigerantsOf } from '../loop/car/refrigerantsOf';
 import { vehicleOf } from '../loop/car/vehicles';
+import { type RubricOutline, rubricOutline } from '../panels/rubricOutline';
 import { loadRefrigerant } from '../refrigerant/fluids';
+import { PASS_MARK } from '../scoring/score';
 import type { SessionCore } from '../session/corePort';
-import { BrokenLogError, OtherLogError } from '../session/logProblem';
+import { OtherLogError } from '../session/logProblem';
 import { openSession } from '../session/openSession';
 import { scenarioById } from '../session/scenario/library';
 import { plantOptions } from '../session/scenario/plantOptions';
 import { besideGhost } from '../suspects/besideGhost';
-import { isWordId, say, word } from '../words/words';
+import { word } from '../words/words';
 import type { OpenRequest } from './protocol';
 import { saturationOf } from './saturationOf';
 
 export interface OpenedCore {
   readonly core: SessionCore;
   readonly saturation: SaturationLine;
+  readonly rubric: RubricOutline;
 }
 
 export async function openCore({ scenarioId, mode, seed, log }: OpenRequest): Promise<OpenedCore> {
@@ -32,19 +35,17 @@ export async function openCore({ scenarioId, mode, seed, log }: OpenRequest): Pr
   const alone = inWords(() => openSession(scenario, { mode, seed, ...(log ? { log } : {}) }));
   // an assessed session has no ghost: its frames hold no truth
   const core = mode === 'assessed' ? alone : besideGhost(alone, plantOptions(scenario.data, seed));
-  return { core, saturation: saturationOf(contents.refrigerant) };
+  const rubric = rubricOutline(scenario.rules, scenario.weights, PASS_MARK);
+  return { core, saturation: saturationOf(contents.refrigerant), rubric };
 }
 
-/** Why a log was not run, for whoever reads the page. */
+/** Why a log was not run, for whoever reads the page; what a broken one was refused for is said there. */
 function inWords<Made>(make: () => Made): Made {
   try {
     return make();
   } catch (error) {
     if (error instanceof OtherLogError)
       throw new RangeError(error.other === 'engine' ? word('app.other.engine') : word('app.other.scenario'));
-    if (!(error instanceof BrokenLogError)) throw error;
-    const { number, reason, params } = error;
-    const told = isWordId(reason) ? say({ id: reason, values: params }) : reason;
-    throw new RangeError(word('app.other.broken', { number: String(number), reason: told }));
+    throw error;
   }
 }

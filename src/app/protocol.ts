@@ -4,10 +4,12 @@
  */
 import type { SaturationLine } from '../instruments/saturation';
 import type { DebriefData } from '../panels/debriefModel';
+import type { RubricOutline } from '../panels/rubricOutline';
 import type { Lapse, RunOn } from '../panels/sessionModel';
 import type { Command, IdSet, Outcome } from '../plant/commandSpecs';
 import type { SignalSpec } from '../plant/signalTypes';
 import type { Mode, SessionLog, SessionView } from '../session/corePort';
+import type { BrokenLogError } from '../session/logProblem';
 
 export interface OpenRequest {
   readonly scenarioId: string;
@@ -39,6 +41,7 @@ export interface Opened extends Seen {
   readonly type: 'opened';
   readonly channels: readonly SignalSpec[];
   readonly saturation: SaturationLine;
+  readonly rubric: RubricOutline;
   readonly stateHash: string;
   /** Seconds on the wall that running the log again took. */
   readonly replaySeconds: number;
@@ -61,4 +64,9 @@ export type FromWorker =
   | { readonly type: 'clockFell'; readonly to: Lapse; readonly notable: string | null; readonly step: number }
   | { readonly type: 'log'; readonly log: SessionLog }
   | { readonly type: 'debriefed'; readonly debrief: DebriefData }
-  | { readonly type: 'failed'; readonly reason: string };
+  | {
+      readonly type: 'failed';
+      readonly reason: string;
+      /** Command of the log that could not have been given, and the word for why. */
+      readonly broken?: Pick<BrokenLogError, 'number' | 'reason' | 'params'>;
+    };

@@ -11,7 +11,7 @@ import type { SessionView } from '../session/corePort';
 import { type CoreClient, startCore } from './coreClient';
 import { gaugeHistory } from './gaugeHistory';
 import { sessionNames } from './names';
-import { happeningWords, refusalWords, watchWords } from './notices';
+import { failureWords, happeningWords, refusalWords, watchWords } from './notices';
 import type { FromWorker, Opened, OpenRequest, Seen } from './protocol';
 import { factsOf, scenarioData } from './scenarioFacts';
 import { settings } from './settings';
@@ -59,6 +59,7 @@ export function openRunningSession(request: OpenRequest, hooks: SessionHooks): P
   const channelIndex = new Map<string, number>();
   let frame = new Float64Array(0);
   let saturation: Opened['saturation'] | null = null;
+  let rubric: Opened['rubric'] | null = null;
   let serial = 0;
   let noticeTimer = 0;
   let client: CoreClient;
@@ -90,7 +91,7 @@ export function openRunningSession(request: OpenRequest, hooks: SessionHooks): P
   const other = (message: Exclude<FromWorker, { type: 'opened' | 'frame' | 'seen' | 'outcome' }>): void => {
     if (message.type === 'log') hooks.onLog(message.log);
     else if (message.type === 'debriefed') takeDebrief(message.debrief);
-    else if (message.type === 'failed') setFailure(message.reason);
+    else if (message.type === 'failed') setFailure(failureWords(message));
     else if (message.type === 'clockFell')
       tell('clock', watchWords(message.to, message.notable, message.step));
   };
@@ -113,6 +114,7 @@ export function openRunningSession(request: OpenRequest, hooks: SessionHooks): P
     clock,
     units: () => settings().units,
     saturation: () => saturation,
+    rubric: () => rubric,
     notice,
     sheets: () => sheetsOf(data, settings().units),
     bayLabel: bayLabelOf(data),
@@ -140,6 +142,7 @@ export function openRunningSession(request: OpenRequest, hooks: SessionHooks): P
         });
         frame = new Float64Array(message.channels.length).fill(Number.NaN);
         saturation = message.saturation;
+        rubric = message.rubric;
         setSeen(message);
         const { step } = message.view;
         setClock((now) => ({ ...now, step, seconds: step / STEPS_PER_SECOND }));
@@ -172,7 +175,7 @@ export function openRunningSession(request: OpenRequest, hooks: SessionHooks): P
       },
       other(message) {
         other(message);
-        if (message.type === 'failed') reject(new Error(message.reason));
+        if (message.type === 'failed') reject(new Error(failureWords(message)));
       },
     });
   });

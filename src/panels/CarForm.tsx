@@ -13,7 +13,6 @@ const MOST_RPM = 3000;
 const RPM_STEP = 50;
 /** A speed that has no button of its own. */
 const OTHER = 1;
-const TEMPERATURES = ['coldest', 'middle', 'warmest'] as const;
 const BLOWER_STEPS = [0, 1, 2, 3, 4];
 
 function Row(props: { readonly label: string; readonly children: JSX.Element }): JSX.Element {
@@ -32,7 +31,7 @@ function RoomRows(props: { readonly session: SessionModel }): JSX.Element {
   const signal = (id: string): number => props.session.signal(id);
   return (
     <>
-      <Show when={!Number.isNaN(signal('pit.occupied'))}>
+      <Show when={props.session.facts.site.kind === 'garage-with-pit'}>
         <Row label={word('task.car.pit')}>
           <Segmented
             label={word('task.car.pit')}
@@ -40,12 +39,12 @@ function RoomRows(props: { readonly session: SessionModel }): JSX.Element {
               { value: 'out', label: word('task.car.onFloor') },
               { value: 'in', label: word('task.car.inPit') },
             ]}
-            value={signal('pit.occupied') === 1 ? 'in' : 'out'}
+            value={signal('pit.in') === 1 ? 'in' : 'out'}
             onChoose={(to) => props.session.send({ do: 'pit', to })}
           />
         </Row>
       </Show>
-      <Show when={!Number.isNaN(signal('heater.on'))}>
+      <Show when={props.session.facts.hasHeater}>
         <Row label={word('task.car.heater')}>
           <Segmented
             label={word('task.car.heater')}
@@ -71,6 +70,10 @@ export function CarRows(props: { readonly session: SessionModel }): JSX.Element 
   const rpm = (): number => {
     const now = turning();
     return now === 0 || now === IDLE_RPM || now === TEST_RPM ? now : OTHER;
+  };
+  const temperature = () => {
+    if (signal('temperature.coldest') === 1) return 'coldest';
+    return signal('temperature.warmest') === 1 ? 'warmest' : 'middle';
   };
   const onOff = [
     { value: 'on', label: word('panels.car.on') },
@@ -134,7 +137,7 @@ export function CarRows(props: { readonly session: SessionModel }): JSX.Element 
             { value: 'middle' as const, label: word('task.car.middle') },
             { value: 'warmest' as const, label: word('task.car.warmest') },
           ]}
-          value={TEMPERATURES[signal('temperature.setting')] ?? null}
+          value={temperature()}
           onChoose={(to) => props.session.send({ do: 'temperature', to })}
         />
       </Row>
@@ -180,7 +183,7 @@ export function CarRows(props: { readonly session: SessionModel }): JSX.Element 
             { value: 'on', label: word('task.car.inPlace') },
             { value: 'off', label: word('task.car.away') },
           ]}
-          value={signal('wheels.chocked') === 1 ? 'on' : 'off'}
+          value={signal('chock.on') === 1 ? 'on' : 'off'}
           onChoose={(to) => props.session.send({ do: 'chock', to })}
         />
       </Row>

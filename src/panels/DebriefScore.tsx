@@ -2,18 +2,14 @@
 import { createSignal, For, type JSX, Show } from 'solid-js';
 import { type DisplayUnits, plainNumber, writeClock } from '../instruments/displayUnits';
 import { sayFinding } from '../scoring/sayFinding';
-import { isWordId, say, type WordId, word } from '../words/words';
+import { type WordId, word } from '../words/words';
 import { Segmented } from './controls';
 import type { DebriefData, DebriefDomain, DebriefFinding } from './debriefModel';
+import { domainName } from './domainName';
 import { writerOf } from './evidenceUnits';
 
 const STEPS_PER_SECOND = 50;
 const BAR_WIDTH = 200;
-
-export function domainName(id: string): string {
-  const wordId = `debrief.domain.${id}`;
-  return isWordId(wordId) ? say({ id: wordId }) : id;
-}
 
 export function DomainBars(props: { readonly domains: readonly DebriefDomain[] }): JSX.Element {
   return (

@@ -110,6 +110,7 @@ function CoupledRows(props: {
 export function HoseRows(props: { readonly session: SessionModel; readonly hoseId: string }): JSX.Element {
   const hose = () => props.session.view().hoses.find((one) => one.id === props.hoseId);
   const gauge = (): string | undefined => GAUGE_OF[props.hoseId];
+  const adapted = (): boolean => props.session.signal(`hose.${props.hoseId}.adapter`) === 1;
   const purges = (): boolean => props.hoseId === 'charging' || props.hoseId === 'utility';
   return (
     <Show when={hose()}>
@@ -123,6 +124,17 @@ export function HoseRows(props: { readonly session: SessionModel; readonly hoseI
             </Show>
           </Show>
           <div class="row wrap">
+            <Show when={props.session.facts.tools.includes('loose-adapter') && props.hoseId !== 'utility'}>
+              <button
+                type="button"
+                class="btn sm"
+                onClick={() =>
+                  props.session.send({ do: 'adapter', hose: props.hoseId, to: adapted() ? 'off' : 'on' })
+                }
+              >
+                {adapted() ? word('task.adapter.off') : word('task.adapter.on')}
+              </button>
+            </Show>
             <Show when={gauge()}>
               {(id) => (
                 <button

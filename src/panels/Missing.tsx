@@ -14,11 +14,11 @@ export function Missing(props: {
       <TopBar onHome={props.onHome} />
       <main class="pg resm" id="main">
         <div class="rcard" role="alert">
-          <h1>{word('panels.missing.title')}</h1>
-          <p>{word('panels.missing.text')}</p>
+          <h1>{word('app.missing.title')}</h1>
+          <p>{word('app.missing.text')}</p>
           <p class="xs mut">{props.reason}</p>
           <button type="button" class="btn pri" onClick={() => props.onReload()}>
-            {word('panels.missing.reload')}
+            {word('app.missing.reload')}
           </button>
           <button type="button" class="btn" onClick={() => props.onHome()}>
             {word('app.scenarios')}

@@ -11,12 +11,11 @@ interface Rows {
   readonly session: SessionModel;
 }
 
-function AtCompressor(props: Rows & { readonly converts: boolean }): JSX.Element {
+function AtCompressor(props: Rows & { readonly converts: boolean; readonly electric: boolean }): JSX.Element {
   const { session } = props;
-  const isElectric = (): boolean => !Number.isNaN(session.signal('highVoltage.isolated'));
   return (
     <>
-      <Show when={isElectric()} fallback={<ClutchRows session={session} />}>
+      <Show when={props.electric} fallback={<ClutchRows session={session} />}>
         <IsolateButton session={session} />
       </Show>
       <Fold title={word('task.oil.title')}>
@@ -44,7 +43,10 @@ export function PartTasks(props: Rows & { readonly part: string }): JSX.Element 
   return (
     <Switch>
       <Match when={kind().startsWith('compressor') || kind().includes('clutch')}>
-        <AtCompressor session={session} converts={converts()} />
+        <AtCompressor session={session} converts={converts()} electric={kind() === 'compressor-electric'} />
+      </Match>
+      <Match when={kind() === 'service-plug'}>
+        <IsolateButton session={session} />
       </Match>
       <Match when={METERING_AND_STORE.includes(props.part)}>
         <LoopRows session={session} />

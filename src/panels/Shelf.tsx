@@ -41,6 +41,13 @@ export interface ShelfProps {
 }
 
 const LEVELS = [1, 2, 3, 4];
+const levelName = (level: number): string =>
+  [
+    word('shelf.levelName.first'),
+    word('shelf.levelName.second'),
+    word('shelf.levelName.third'),
+    word('shelf.levelName.fourth'),
+  ][level - 1];
 const MODES: readonly Mode[] = ['explore', 'practice', 'assessed'];
 
 export const modeName = (mode: Mode): string =>
@@ -57,11 +64,13 @@ const modeNote = (mode: Mode): string =>
       : word('shelf.assessed');
 
 const OUTLINES = {
+  pickup: 'M4 34v-9l16-3 7-10q1-2 4-2h17q3 0 3 3v9h41v12',
+  van: 'M4 34v-9q0-2 3-3l9-12q2-4 7-4h61q6 0 6 6v22',
   hatch: 'M6 34v-8l10-3 10-11q2-2 5-2h25q4 0 7 3l9 10 12 4q4 1 4 5v2',
   sedan: 'M4 34v-7q0-3 4-4l12-2 12-9q2-2 5-2h18q3 0 6 2l12 9 13 3q4 1 4 4v6',
 } as const;
 
-function CarOutline(props: { readonly body: 'hatch' | 'sedan' }): JSX.Element {
+function CarOutline(props: { readonly body: ShelfFacts['body'] }): JSX.Element {
   return (
     <svg viewBox="0 0 96 44" class="carsil" aria-hidden="true">
       <path d={OUTLINES[props.body]} />
@@ -120,9 +129,9 @@ function Card(props: {
       />
       <div class="hd">
         <div>
-          <h2>
+          <h3>
             <label for={`scenario-${facts.id}`}>{facts.title}</label>
-          </h2>
+          </h3>
           <span class="xs mut">{facts.vehicle}</span>
         </div>
         <CarOutline body={facts.body} />
@@ -133,7 +142,8 @@ function Card(props: {
         <span>
           <Icon name="clock" size={15} /> {word('shelf.minutes', { minutes: plainNumber(facts.minutes) })}
         </span>
-        <span>{inWords(writeTemperature(facts.airTemperatureK, props.shelf.units.temperature))}</span>
+        <span>{facts.loopShort}</span>
+        <span>{facts.refrigerant}</span>
       </div>
       <div class="best">
         <Show
@@ -182,12 +192,14 @@ function Detail(props: { readonly facts: ShelfFacts; readonly shelf: ShelfProps 
         <p class="s mut">{props.facts.vehicle}</p>
       </div>
       <dl class="kv">
-        <dt>{word('work.card.deliver')}</dt>
+        <dt>{word('shelf.deliver')}</dt>
         <dd>
           <For each={props.facts.deliver}>{(delivery) => <div>{delivery.text}</div>}</For>
         </dd>
         <dt>{word('shelf.loop')}</dt>
         <dd>{props.facts.loopKind}</dd>
+        <dt>{word('shelf.gasOf')}</dt>
+        <dd>{props.facts.refrigerant}</dd>
         <dt>{word('shelf.air')}</dt>
         <dd>{air()}</dd>
         <dt>{word('shelf.need')}</dt>
@@ -219,6 +231,7 @@ function Detail(props: { readonly facts: ShelfFacts; readonly shelf: ShelfProps 
 export function Shelf(props: ShelfProps): JSX.Element {
   const [chosen, setChosen] = createSignal(props.scenarios[0]?.id ?? '');
   const facts = () => props.scenarios.find((one) => one.id === chosen());
+  const levels = () => LEVELS.filter((level) => props.scenarios.some((one) => one.level === level));
   return (
     <>
       <TopBar onHome={props.onHome} onHelp={props.onHelp} onMenu={props.onMenu} />
@@ -229,6 +242,16 @@ export function Shelf(props: ShelfProps): JSX.Element {
               <h1>{word('shelf.title')}</h1>
               <p class="mut">{word('shelf.lead')}</p>
             </div>
+            <nav class="doors" aria-label={word('shelf.doors')}>
+              <a class="btn" href="?drill=1">
+                <Icon name="eye" size={18} />
+                {word('shelf.drill')}
+              </a>
+              <a class="btn" href="?card=1">
+                <Icon name="doc" size={18} />
+                {word('shelf.carCard')}
+              </a>
+            </nav>
           </div>
           <Show when={props.storageRefused}>
             <p class="slim-note" role="status">
@@ -237,18 +260,27 @@ export function Shelf(props: ShelfProps): JSX.Element {
             </p>
           </Show>
           <Show when={props.scenarios.length > 0} fallback={<p class="emp">{word('shelf.empty')}</p>}>
-            <div class="cards">
-              <For each={props.scenarios}>
-                {(one) => (
-                  <Card
-                    facts={one}
-                    shelf={props}
-                    chosen={one.id === chosen()}
-                    onChoose={() => setChosen(one.id)}
-                  />
-                )}
-              </For>
-            </div>
+            <For each={levels()}>
+              {(level) => (
+                <section class="level" aria-labelledby={`level-${level}`}>
+                  <h2 class="lvl-head" id={`level-${level}`}>
+                    {levelName(level)}
+                  </h2>
+                  <div class="cards">
+                    <For each={props.scenarios.filter((one) => one.level === level)}>
+                      {(one) => (
+                        <Card
+                          facts={one}
+                          shelf={props}
+                          chosen={one.id === chosen()}
+                          onChoose={() => setChosen(one.id)}
+                        />
+                      )}
+                    </For>
+                  </div>
+                </section>
+              )}
+            </For>
           </Show>
           <p class="xs mut invented">{word('shelf.invented')}</p>
         </section>

@@ -12,7 +12,7 @@ const STEP_S = 0.02;
 
 /** What happened, by the rule that says so. */
 function whatOf(rule: string): string {
-  const id = [`work.stopped.what.${rule}`, `rules.${rule}.title`].find(isWordId);
+  const id = [`work.stopped.what.${rule}`, `aims.${rule}`].find(isWordId);
   return id !== undefined && isWordId(id) ? say({ id }) : word('work.stopped.what.other');
 }
 

@@ -20,6 +20,7 @@ const ICONS: Readonly<Record<string, IconName>> = {
   'bare-nitrogen': 'cylinder',
   'sealer-test': 'tube',
   'conversion-kit': 'kit',
+  'loose-adapter': 'clamp',
 };
 
 export interface BenchTool {

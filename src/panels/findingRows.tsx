@@ -1,5 +1,5 @@
 /** What is found out about a car before a tool is moved: the owner's answers, kind of loop, refrigerant, clutch. */
-import { For, type JSX } from 'solid-js';
+import { For, type JSX, Show } from 'solid-js';
 import { word } from '../words/words';
 import { ChoiceChips } from './ChoiceChips';
 import { lastWritten } from './lastWritten';
@@ -16,14 +16,25 @@ export function AskRows(props: Rows): JSX.Element {
     { about: 'filled', text: word('task.ask.filled') },
     { about: 'used', text: word('task.ask.used') },
   ];
+  const asked = (about: string): boolean => props.session.view().asked.includes(about);
+  const answer = (about: string): string => props.session.facts.owner[about] ?? word('task.ask.unknown');
   return (
     <>
       <p class="s mut">{word('task.ask.note')}</p>
       <For each={questions}>
         {({ about, text }) => (
-          <button type="button" class="btn sm" onClick={() => props.session.send({ do: 'ask', about })}>
-            {text}
-          </button>
+          <Show
+            when={asked(about)}
+            fallback={
+              <button type="button" class="btn sm" onClick={() => props.session.send({ do: 'ask', about })}>
+                {text}
+              </button>
+            }
+          >
+            <p class="s">
+              <b>{text}</b> {word('shelf.say', { complaint: answer(about) })}
+            </p>
+          </Show>
         )}
       </For>
     </>

@@ -2,11 +2,14 @@
  * What panels are given: one session as plain reads and a way to send commands. Reads track (Solid), so a panel repaints
  * by itself. Panels decide nothing; whoever makes this object talks to the core.
  */
+
+import type { Place as Country, Person } from '../../shared/schema/persons';
 import type { DisplayUnits } from '../instruments/displayUnits';
 import type { SaturationLine } from '../instruments/saturation';
 import type { Layout } from '../layout/layout';
 import type { Command, IdSet } from '../plant/commandSpecs';
 import type { Mode, SessionView } from '../session/corePort';
+import type { RubricOutline } from './rubricOutline';
 
 export type Lapse = 0 | 1 | 10 | 60 | 240;
 export type RunOn = '10s' | '1min' | '5min' | 'notable';
@@ -28,16 +31,30 @@ export interface ScenarioFacts {
   readonly title: string;
   /** Display name of the car. */
   readonly vehicle: string;
-  readonly body: 'hatch' | 'sedan';
+  readonly body: 'hatch' | 'sedan' | 'pickup' | 'van';
+  /** What its label says is in it. */
+  readonly refrigerant: string;
   /** Metering and storage in words, as a sheet would say. */
   readonly loopKind: string;
+  /** The same in two words. */
+  readonly loopShort: string;
   readonly complaint: string;
   readonly deliver: readonly { readonly id: string; readonly text: string }[];
   readonly level: number;
   readonly minutes: number;
   readonly airTemperatureK: number;
   readonly humidityPercent: number;
+  /** Outside pressure, and the sun on the car. */
+  readonly pressurePa: number;
+  readonly sunWPerM2: number;
   readonly vehicleId: string;
+  readonly site: { readonly kind: 'outdoors' | 'garage' | 'garage-with-pit'; readonly volumeM3: number };
+  /** A gas heater stands in the room. */
+  readonly hasHeater: boolean;
+  /** What the owner says when asked, by what is asked. */
+  readonly owner: Readonly<Record<string, string | undefined>>;
+  readonly person: Person;
+  readonly country: Country;
   /** Hints by level, opened one after another. */
   readonly hints: readonly string[];
   /** What lies on the bench besides hoses, cans, scale and thermometers, by id. */
@@ -80,6 +97,8 @@ export interface SessionModel {
   readonly clock: () => ClockState;
   readonly units: () => DisplayUnits;
   readonly saturation: () => SaturationLine | null;
+  /** What is asked for, and how much each domain weighs. */
+  readonly rubric: () => RubricOutline | null;
   readonly notice: () => Notice | null;
   /** The papers, in the reader's units. */
   readonly sheets: () => readonly Sheet[];

@@ -20,29 +20,32 @@ export interface Message {
   readonly values?: Readonly<Record<string, string>>;
 }
 
+/** What the page needs before anything is opened. */
 const english = gather({
-  ...import.meta.glob<WordGroup>(
-    [
-      '../../shared/words/en/*.yaml',
-      '!../../shared/words/en/{cli,verbs,signs,report,loop,properties,suspects,check}.yaml',
-    ],
-    { eager: true, import: 'default' },
-  ),
-  ...commandLineWords(),
+  ...import.meta.glob<WordGroup>('../../shared/words/en/{app,shelf,help,instrument,name}.yaml', {
+    eager: true,
+    import: 'default',
+  }),
+  ...wordsOutsideThePage(),
 });
 const others = import.meta.glob<WordGroup>(['../../shared/words/*/*.yaml', '!../../shared/words/en/*.yaml'], {
   import: 'default',
 });
 
-let current: ReadonlyMap<string, string> = english;
+let current: Map<string, string> = english;
 
-/** What only the command line and its pages say; a page in a browser does without. */
-function commandLineWords(): Readonly<Record<string, WordGroup>> {
+/** Outside a browser all is there at once; a page has the rest from `jobWords`, and does without the command line's. */
+function wordsOutsideThePage(): Readonly<Record<string, WordGroup>> {
   if (!import.meta.env.SSR) return {};
-  return import.meta.glob<WordGroup>(
-    '../../shared/words/en/{cli,verbs,signs,report,loop,properties,suspects,check}.yaml',
-    { eager: true, import: 'default' },
-  );
+  return import.meta.glob<WordGroup>('../../shared/words/en/*.yaml', { eager: true, import: 'default' });
+}
+
+/** Adds words that came later, by the path of their file. */
+export function learnWords(files: Readonly<Record<string, WordGroup>>): void {
+  for (const [id, sentence] of gather(files)) {
+    english.set(id, sentence);
+    if (!current.has(id)) current.set(id, sentence);
+  }
 }
 
 function gather(files: Readonly<Record<string, WordGroup>>): Map<string, string> {

@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { isBetter } from '../../src/app/bestResults';
 import { standingOf } from '../../src/app/logStanding';
+import { failureWords } from '../../src/app/notices';
 import { openCore } from '../../src/app/openCore';
 import { keptOf, sameLog } from '../../src/app/savedSession';
 import { openSession } from '../../src/session/openSession';
@@ -25,7 +26,11 @@ describe('a kept session', () => {
     await expect(open({ ...log, engineHash: other })).rejects.toThrow(/another version of the model/);
     await expect(open({ ...log, scenarioHash: other })).rejects.toThrow(/scenario has been changed/);
     const odd = [{ step: 0, command: { do: 'finish' } }] as const;
-    await expect(open({ ...log, commands: odd })).rejects.toThrow(/action 1 .* not begun/);
+    const broken = { number: 1, reason: 'session.refused.notBegun' };
+    await expect(open({ ...log, commands: odd })).rejects.toMatchObject(broken);
+    expect(failureWords({ type: 'failed', reason: '', broken: { ...broken, params: {} } })).toMatch(
+      /action 1 .* not begun/,
+    );
   });
 
   it('comes with the score it had', () => {

@@ -13,6 +13,7 @@ export interface AppWords {
   'app.mode.explore': never;
   'app.mode.practice': never;
   'app.mode.assessed': never;
+  'app.loading.card': never;
   'app.loading.bay': never;
   'app.loading.sub': never;
   'app.loading.debrief': never;
@@ -34,4 +35,7 @@ export interface AppWords {
   'app.hash.running': never;
   'app.hash.row': 'hash' | 'minutes';
   'app.hash.engine': 'hash';
+  'app.missing.title': never;
+  'app.missing.text': never;
+  'app.missing.reload': never;
 }

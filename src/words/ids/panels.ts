@@ -273,9 +273,6 @@ export interface PanelsWords {
   'panels.finish.caps': never;
   'panels.finish.label': never;
   'panels.briefing.caution': never;
-  'panels.missing.title': never;
-  'panels.missing.text': never;
-  'panels.missing.reload': never;
   'panels.missing.drawing': never;
   'panels.zone.join': never;
 }

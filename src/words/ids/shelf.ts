@@ -24,6 +24,7 @@ export interface ShelfWords {
   'shelf.drill': never;
   'shelf.carCard': never;
   'shelf.doors': never;
+  'shelf.deliver': never;
   'shelf.levelOf': 'level';
   'shelf.minutes': 'minutes';
   'shelf.say': 'complaint';
