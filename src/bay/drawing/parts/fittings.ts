@@ -32,7 +32,7 @@ export function orifice(part: Part): Drawing {
   ];
   return placed(
     [...tube('M0 -34V34', ORIFICE_LINE + 7, 'alu'), ...[-16, -2, 12].flatMap(dimple)],
-    move(...part.at),
+    chain(move(...part.at), turn(sizeOf(part, 'turnDeg', 0))),
   );
 }
 

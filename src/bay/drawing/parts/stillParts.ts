@@ -26,6 +26,7 @@ import { evaporatorCase } from './evaporatorCase';
 import { fanBeltShroud } from './fanBeltShroud';
 import { fanShroud } from './fanElectric';
 import { block, flange, grommet, orifice, pressureSwitch } from './fittings';
+import { lineFilter, muffler, sightBlock, switchBlock, union } from './inLine';
 import { inverter } from './inverter';
 import { junctionBox, servicePlug } from './junctionBox';
 import { radiator } from './radiator';
@@ -66,19 +67,24 @@ const drawings: Readonly<Record<string, (part: Part) => Drawing>> = {
   inverter,
   'junction-box': junctionBox,
   label: () => [],
+  'line-filter': lineFilter,
+  muffler,
   oilfilter,
   orifice,
   'plug-box': plugBox,
   radiator,
   'rear-unit': rearUnit,
   'service-plug': servicePlug,
+  'sight-block': sightBlock,
   starter,
   strut,
   switch: pressureSwitch,
+  'switch-block': switchBlock,
   tank,
   txv,
   // drawn with the part it sits in
   undrawn: () => [],
+  union,
   washer,
 };
 
