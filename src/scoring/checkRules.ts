@@ -3,6 +3,7 @@ import type { Rule } from '../../shared/schema/rubric';
 import type { Plant } from '../plant/plantPort';
 import { type Findings, withHint } from '../session/check/findings';
 import { ConditionError } from '../session/conditions/compileCondition';
+import type { SignalTable } from '../session/conditions/moment';
 import { measureList } from '../session/record/measures';
 import type { Scenario } from '../session/scenario/scenario';
 import { sessionSignals } from '../session/sessionSignals';
@@ -14,6 +15,7 @@ export function checkRules({ rules, data }: Scenario, plant: Plant, findings: Fi
   const table = { signals: [...plant.signals, ...sessionSignals(plant)] };
   const known = [...table.signals.map(({ id }) => id), ...measureList.map(({ id }) => id)];
   const own = data.rubric.add ?? [];
+  const drop = toDrop(rules, data, table);
   for (const rule of rules) {
     const at = own.findIndex(({ id }) => id === rule.id);
     const path = at < 0 ? ['rubric', 'use'] : ['rubric', 'add', at];
@@ -21,13 +23,31 @@ export function checkRules({ rules, data }: Scenario, plant: Plant, findings: Fi
       compileRule(rule, table);
     } catch (error) {
       if (!(error instanceof ConditionError || error instanceof QuantityError)) throw error;
-      findings.error(path, 'SCN130', word('check.rule', { rule: rule.id, reason: error.message }));
+      const told = { rule: rule.id, reason: error.message };
+      const message = at < 0 ? word('check.ruleWithout', { ...told, drop }) : word('check.rule', told);
+      findings.error(path, 'SCN130', message);
     }
     for (const source of Object.values(rule.quotes).filter((one) => !known.includes(one))) {
       const what = word('check.quotes', { rule: rule.id, source });
       findings.error(path, 'SCN131', withHint(what, source, known));
     }
     if (!isTold(rule)) findings.error(path, 'SCN132', word('check.unspoken', { rule: rule.id }));
+  }
+}
+
+/** What `rubric.drop` has to hold so that no ready-made rule asks for what this car and bench do not have. */
+function toDrop(rules: Scenario['rules'], { rubric }: Scenario['data'], table: SignalTable): string {
+  const own = (rubric.add ?? []).map(({ id }) => id);
+  const without = rules.filter(({ id }) => !own.includes(id)).filter((rule) => !compiles(rule, table));
+  return [...(rubric.drop ?? []), ...without.map(({ id }) => id)].join(', ');
+}
+
+function compiles(rule: Rule, table: SignalTable): boolean {
+  try {
+    compileRule(rule, table);
+    return true;
+  } catch {
+    return false;
   }
 }
 

@@ -3,6 +3,8 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { Problem } from '../../shared/schema/problems';
 import { checkScenario } from '../../src/scoring/checkScenario';
+import { readScenario } from '../../src/scoring/readScenario';
+import { checkPhysics } from '../../src/session/check/checkPhysics';
 import { rubrics, scenarioById } from '../../src/session/scenario/library';
 import { plantOptions } from '../../src/session/scenario/plantOptions';
 
@@ -145,6 +147,33 @@ describe('a file', () => {
     };
     expect(placed('suction')).toEqual([{ id: 'leak', severity: 0.5, site: 'suction', onsetStep: 0 }]);
     expect(placed()).toEqual([{ id: 'leak', severity: 0.5, onsetStep: 0 }]);
+  });
+
+  it('whose rules look at what is not on the bench is told the line that drops them', () => {
+    const [without] = check(text.replace(/ {2}cans:\n( {4}- .*\n)+/, '  cans: []\n')).filter(
+      ({ code }) => code === 'SCN130',
+    );
+    const line = /write (drop: \[.*\]) under rubric/.exec(without.message)?.[1] ?? '';
+    expect(line).toContain('readShut');
+    const dropped = text
+      .replace(/ {2}cans:\n( {4}- .*\n)+/, '  cans: []\n')
+      .replace('  use: [service', `  ${line}\n  use: [service`);
+    const { problems } = readScenario(file, dropped, rubrics);
+    expect(problems.filter(({ code }) => code === 'SCN130')).toEqual([]);
+  });
+
+  it('with a leak that only a search tells is warned where nothing searches, and not told to make it larger', () => {
+    const leaking = text
+      .replace('fault: condenser-fan-dead, severity: 1', 'fault: leak-hose, severity: 0.2')
+      .replace('causes: [condenser-fan-dead]', 'causes: [leak-hose]');
+    const codes = (written: string): string[] => {
+      const { formed, ready } = readScenario(file, written, rubrics);
+      if (!formed || !ready) throw new Error('cannot be played');
+      checkPhysics(formed.data, ready.plant, formed.findings);
+      return formed.findings.list.map(({ code }) => code);
+    };
+    expect(codes(leaking)).toEqual(['SCN214']);
+    expect(codes(leaking.replace('  cans:\n', '  tools: [detector]\n  cans:\n'))).toEqual([]);
   });
 
   it('is warned of a fault that nobody could see, a car too full, and what a teacher would not want', () => {

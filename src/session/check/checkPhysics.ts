@@ -1,10 +1,12 @@
 /**
  * Physics sanity: a filling that the car could hold, and hidden faults that show. A fault shows when, five minutes into a
  * run at 1,500 rpm with the windows open, one of low side, high side, vent or clutch differs from the same car sound by
- * more than an instrument can resolve.
+ * more than an instrument can resolve. A small leak shows in none of them: a search tells it, so the bench has to hold
+ * something to search with.
  */
 import type { ScenarioData } from '../../../shared/schema/scenario';
 import { gaugeSpecs } from '../../equipment/instruments';
+import { faultOf } from '../../faults/registry';
 import { buildPlant, type PlantOptions } from '../../plant/buildPlant';
 import type { Command } from '../../plant/commandSpecs';
 import type { Plant } from '../../plant/plantPort';
@@ -40,9 +42,16 @@ export function checkPhysics(data: ScenarioData, plant: Plant, findings: Finding
     const percent = String(Math.round((100 * options.chargeKg) / labelKg));
     findings.warning(['contents', 'charge'], 'SCN211', word('check.overfull', { percent }));
   }
-  if (faults.length > 0 && !isEmpty && !shows(options))
+  const searched = faults.filter(({ fault }) => faultOf(fault).toldBy === 'search');
+  const read = options.faults.filter(({ id }) => faultOf(id).toldBy !== 'search');
+  if (read.length > 0 && !isEmpty && !shows({ ...options, faults: read }))
     findings.warning(['faults'], 'SCN212', word('check.unseen'));
+  if (searched.length > 0 && !(data.bench.tools ?? []).some((tool) => SEARCH_TOOLS.includes(tool)))
+    findings.warning(['faults'], 'SCN214', word('check.unsearched', { id: searched[0].fault }));
 }
+
+/** Each finds a leak by itself; a lamp only where there is dye. */
+const SEARCH_TOOLS: readonly string[] = ['detector', 'soap', 'uv-lamp'];
 
 function shows(options: PlantOptions): boolean {
   const faults = options.faults.map((fault) => ({ ...fault, onsetStep: 0 }));

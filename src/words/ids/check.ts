@@ -7,6 +7,7 @@ export interface CheckWords {
   'check.notForThisCar': 'id';
   'check.twice': 'id';
   'check.rule': 'reason' | 'rule';
+  'check.ruleWithout': 'drop' | 'reason' | 'rule';
   'check.quotes': 'rule' | 'source';
   'check.unspoken': 'rule';
   'check.bentSign': 'fault' | 'rule' | 'signal' | 'vehicle';
@@ -18,6 +19,7 @@ export interface CheckWords {
   'check.chargeFaultOfNothing': 'id';
   'check.overfull': 'percent';
   'check.unseen': never;
+  'check.unsearched': 'id';
   'check.noTasks': never;
   'check.givesAway': 'word';
   'check.sameHints': never;
