@@ -10,7 +10,7 @@ import { Shelf } from '../panels/Shelf';
 import { STEPS_PER_SECOND } from '../session/clock';
 import type { Mode, SessionLog } from '../session/corePort';
 import { word } from '../words/words';
-import { type Asked, freshSeed, readAddress, writeAddress } from './address';
+import { type Asked, asksForCard, CARD_ADDRESS, freshSeed, readAddress, writeAddress } from './address';
 import { bestOf } from './bestResults';
 import { isFinished } from './finished';
 import { LoadLater } from './LoadLater';
@@ -21,6 +21,7 @@ import { changeSettings, settings } from './settings';
 
 const SessionPage = lazy(() => import('./SessionPage'));
 const OtherSession = lazy(() => import('./OtherSession'));
+const CardPage = lazy(() => import('./CardPage'));
 
 type Over = 'menu' | 'help' | null;
 
@@ -55,11 +56,13 @@ const askedOf = (log: SessionLog): Asked => ({
 function App() {
   const [over, setOver] = createSignal<Over>(null);
   const [opening, setOpening] = createSignal<Opening | null>(null);
+  const [atCard, setAtCard] = createSignal(asksForCard(location.search));
   const [storageRefused, setStorageRefused] = createSignal(false);
   const [kept, { refetch }] = createResource(keptSession);
   const goTo = (next: Opening | null): void => {
     history.pushState(null, '', next ? writeAddress(next.asked) : location.pathname);
     setOver(null);
+    setAtCard(false);
     setOpening(next);
     document.title = word('app.title');
     if (!next) void refetch();
@@ -70,7 +73,14 @@ function App() {
     const found = kept();
     if (found) goTo(await openingOf(askedOf(found.log), found));
   };
+  const goToCard = (): void => {
+    history.pushState(null, '', CARD_ADDRESS);
+    setOver(null);
+    setOpening(null);
+    setAtCard(true);
+  };
   const readNow = async (): Promise<void> => {
+    setAtCard(asksForCard(location.search));
     setOpening(await openingOf(readAddress(location.search), await keptSession()));
   };
   onMount(() => {
@@ -100,6 +110,7 @@ function App() {
           onBack={() => setOver(null)}
           onHome={() => goTo(null)}
           onHelp={() => setOver('help')}
+          onCard={goToCard}
         />
       </Show>
       <Show when={over() === 'help'}>
@@ -140,6 +151,15 @@ function App() {
               />
             </LoadLater>
           )}
+        </Match>
+        <Match when={over() === null && atCard()}>
+          <LoadLater waiting={<Loading title={word('app.loading.card')} />} onHome={() => goTo(null)}>
+            <CardPage
+              onHome={() => goTo(null)}
+              onMenu={() => setOver('menu')}
+              onHelp={() => setOver('help')}
+            />
+          </LoadLater>
         </Match>
         <Match when={over() === null}>
           <Shelf

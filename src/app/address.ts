@@ -1,4 +1,4 @@
-/** What the address asks for: `?scenario=&mode=&seed=&lapse=`. */
+/** What the address asks for: `?scenario=&mode=&seed=&lapse=`, or `?card=1`. */
 import type { Lapse } from '../panels/sessionModel';
 import type { Mode } from '../session/corePort';
 
@@ -34,6 +34,11 @@ export function writeAddress({ scenarioId, mode, seed, lapse }: Asked): string {
   if (lapse !== 1) query.set('lapse', String(lapse));
   return `?${query}`;
 }
+
+export const CARD_ADDRESS = '?card=1';
+
+/** The car card, which is no session. */
+export const asksForCard = (search: string): boolean => new URLSearchParams(search).get('card') === '1';
 
 export function freshSeed(): number {
   const numbers = crypto.getRandomValues(new Uint32Array(1));

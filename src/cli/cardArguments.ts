@@ -1,4 +1,6 @@
 /** What `card` and `label` were given, as SI; a wrong one is bad usage. */
+
+import { PLACES } from '../../shared/schema/persons';
 import {
   CARD_LIMITS,
   type CardInputs,
@@ -6,7 +8,6 @@ import {
   LOOP_KINDS,
   outside,
 } from '../export/card/cardInputs';
-import { JURISDICTIONS } from '../export/card/jurisdictions';
 import { REFRIGERANT_IDS } from '../refrigerant/fluids';
 import { parseQuantity, QuantityError } from '../units/quantity';
 import type { QuantityKind } from '../units/unitTable';
@@ -41,7 +42,7 @@ export function cardArguments(written: WrittenCard): CardInputs {
     relativeHumidity: quantityOption('humidity', written.humidity ?? '50%', 'ratio'),
     altitudeM: quantityOption('altitude', written.altitude ?? '0 m', 'length'),
     canNetKg: quantityOption('can', written.can ?? '340 g', 'mass'),
-    jurisdiction: oneOf('jurisdiction', written.jurisdiction ?? 'check-first', JURISDICTIONS),
+    jurisdiction: oneOf('jurisdiction', written.jurisdiction ?? 'check-first', PLACES),
   };
   const wrong = outside(inputs);
   if (wrong === null) return inputs;

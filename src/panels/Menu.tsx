@@ -22,6 +22,7 @@ export interface MenuProps {
   readonly onBack: () => void;
   readonly onHome: () => void;
   readonly onHelp: () => void;
+  readonly onCard: () => void;
 }
 
 function Setting(props: {
@@ -105,6 +106,10 @@ export function Menu(props: MenuProps): JSX.Element {
           <button type="button" class="item" onClick={() => props.onHelp()}>
             <Icon name="help" />
             {word('help.title')}
+          </button>
+          <button type="button" class="item" onClick={() => props.onCard()}>
+            <Icon name="doc" />
+            {word('shelf.carCard')}
           </button>
           <p class="xs mut">{word('help.version')}</p>
         </nav>

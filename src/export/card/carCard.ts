@@ -4,6 +4,9 @@
  *
  * Least pressure at rest before it is run: 345, 483 and 690 kPa over 16, 24 and 33 °C, R-134a (printed service text).
  */
+import type { Act } from '../../../shared/schema/jurisdiction';
+import type { Person } from '../../../shared/schema/persons';
+import { jurisdictionOf } from '../../session/law/jurisdictions';
 import { ENGLISH_MARKS, formatNumber } from '../../units/format';
 import { CELSIUS_ZERO_K } from '../../units/temperature';
 import { isWordId, say, word } from '../../words/words';
@@ -196,14 +199,25 @@ function cautions(inputs: CardInputs): Leaf {
   );
 }
 
-function law({ jurisdiction, converts }: CardInputs): Leaf {
-  const place = spoken(`carCard.law.place.${jurisdiction}`);
-  const lines = ['a', 'b', 'c'].map((line) => spoken(`carCard.law.${jurisdiction}.${line}`));
+/** Of the place's own data; what one may do, who, and the rule it follows from. */
+function law({ jurisdiction, converts, labelRefrigerant }: CardInputs): Leaf {
+  const { acts } = jurisdictionOf(jurisdiction);
+  const asked: Act[] = ['charge', 'fill-leaking', 'recover', 'buy-can', 'top-up'];
+  if (labelRefrigerant === 'R-12') asked.push(converts ? 'convert' : 'handle-r12');
+  const lines = asked.map((act) => {
+    const { who, rule } = acts[act];
+    return word('carCard.law.line', { act: spoken(`carCard.law.act.${act}`), who: whoMay(who), rule });
+  });
   return section(
     'law',
-    word('carCard.law.title', { place }),
-    list('', [...lines, ...(converts ? [word('carCard.law.conversion')] : [])]),
+    word('carCard.law.title', { place: spoken(`carCard.law.place.${jurisdiction}`) }),
+    list('', [...lines, word('carCard.law.vent')]),
   );
+}
+
+function whoMay(who: readonly Person[]): string {
+  if (who.length === 0) return word('carCard.law.nobody');
+  return who.includes('owner') ? word('carCard.law.anyone') : word('carCard.law.certified');
 }
 
 function spoken(id: string): string {

@@ -1,6 +1,6 @@
 /** What is typed in for a car card: what the real car's label and papers say, and the day. SI. */
+import type { Place } from '../../../shared/schema/persons';
 import type { RefrigerantId } from '../../refrigerant/refrigerant';
-import type { Jurisdiction } from './jurisdictions';
 
 export interface CardInputs {
   /** Of the label under the hood, or of the service information. */
@@ -16,7 +16,7 @@ export interface CardInputs {
   readonly altitudeM: number;
   /** Refrigerant in one can, not what the can weighs. */
   readonly canNetKg: number;
-  readonly jurisdiction: Jurisdiction;
+  readonly jurisdiction: Place;
 }
 
 export const LOOP_KINDS = ['orifice-tube', 'expansion-valve'] as const;

@@ -35,6 +35,14 @@ export const leaf = (tag: LeafTag, kind: string, ...inside: readonly (Leaf | str
   inside,
 });
 
+/** Its classes as the style sheet has them, so that a page's own never meet them. */
+export const classesOf = ({ kind }: Leaf): string =>
+  kind
+    .split(' ')
+    .filter((one) => one !== '')
+    .map((one) => `cc-${one}`)
+    .join(' ');
+
 /** Names and what they are, one under the other. */
 export const pairs = (rows: readonly (readonly [name: string, text: string])[]): Leaf =>
   leaf('dl', 'pairs', ...rows.flatMap(([name, text]) => [leaf('dt', '', name), leaf('dd', '', text)]));

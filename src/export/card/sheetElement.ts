@@ -1,9 +1,9 @@
 /** The tree of a printed page as elements of a document. */
-import type { Leaf } from './leaf';
+import { classesOf, type Leaf } from './leaf';
 
-export function sheetElement({ tag, kind, inside }: Leaf): HTMLElement {
-  const element = document.createElement(tag);
-  if (kind !== '') element.className = kind;
-  element.append(...inside.map((part) => (typeof part === 'string' ? part : sheetElement(part))));
+export function sheetElement(part: Leaf): HTMLElement {
+  const element = document.createElement(part.tag);
+  if (part.kind !== '') element.className = classesOf(part);
+  element.append(...part.inside.map((one) => (typeof one === 'string' ? one : sheetElement(one))));
   return element;
 }

@@ -1,7 +1,7 @@
 /** A printed page as one file that needs nothing else: its tree as markup, with the style sheet in it. */
 import { safe } from '../report/page';
 import STYLE from './card.css?raw';
-import type { Leaf } from './leaf';
+import { classesOf, type Leaf } from './leaf';
 
 export function sheetMarkup(title: string, sheet: Leaf): string {
   return [
@@ -13,8 +13,9 @@ export function sheetMarkup(title: string, sheet: Leaf): string {
   ].join('\n');
 }
 
-function markup({ tag, kind, inside }: Leaf): string {
-  const within = inside.map((part) => (typeof part === 'string' ? safe(part) : markup(part))).join('');
-  const named = kind === '' ? '' : ` class="${safe(kind)}"`;
+function markup(part: Leaf): string {
+  const { tag, kind, inside } = part;
+  const within = inside.map((one) => (typeof one === 'string' ? safe(one) : markup(one))).join('');
+  const named = kind === '' ? '' : ` class="${safe(classesOf(part))}"`;
   return `<${tag}${named}>${within}</${tag}>`;
 }
