@@ -1,6 +1,6 @@
 /** The debrief out of a finished session: its log run again into a record, scored, and laid out as plain data. */
 
-import type { DebriefData, DebriefFinding, Trace } from '../panels/debriefModel';
+import { type DebriefData, type DebriefFinding, TRIPS, type Trace } from '../panels/debriefModel';
 import { type Finding, PASS_MARK, type Score, score } from '../scoring/score';
 import { canonicalJson } from '../session/canonicalJson';
 import type { SessionCore } from '../session/corePort';
@@ -11,15 +11,22 @@ import { scenarioById } from '../session/scenario/library';
 import { pointsOf, traceOf } from './traces';
 
 function kindOf(finding: Finding): DebriefFinding['kind'] {
+  if (finding.status === 'idle' || finding.status === 'advised') return finding.status;
   if (finding.severity === 'critical') return 'critical';
   if (finding.earned >= finding.possible) return 'all';
   return finding.earned > 0 ? 'part' : 'none';
 }
 
 function findingsOf(scored: Score): DebriefFinding[] {
-  return scored.findings
-    .filter((finding) => finding.status !== 'idle')
-    .map((finding) => ({ ...finding, kind: kindOf(finding) }));
+  return scored.findings.map((finding) => ({ ...finding, kind: kindOf(finding) }));
+}
+
+/** Happenings that nobody wants, whether a rule counts them or not, by how often. */
+function tripsOf({ events }: SessionRecord): DebriefData['trips'] {
+  return TRIPS.flatMap((id) => {
+    const count = events.filter((event) => event.id === id).length;
+    return count === 0 ? [] : [{ id, count }];
+  });
 }
 
 function tracesOf(record: SessionRecord): Trace[] {
@@ -50,6 +57,9 @@ export function makeDebrief(scenarioId: string, core: SessionCore): DebriefData 
     domains: Object.entries(scored.domains).map(([id, { earned, possible }]) => ({ id, earned, possible })),
     criticalCount: scored.critical.length,
     findings: findingsOf(scored),
+    trips: tripsOf(record),
+    wentBack: record.wentBack,
+    hintsOpened: core.view().hints.opened,
     actions: record.actions.map(({ number, step, command }) => ({ number, step, command })),
     traces: tracesOf(record),
     points: pointsOf(record),
@@ -67,5 +77,14 @@ const NO_POINTS = { seconds: new Float64Array(0), values: new Float64Array(0) };
 export function tellable(debrief: DebriefData, core: SessionCore): DebriefData {
   if (core.mode !== 'assessed' || core.view().phase === 'debrief') return debrief;
   const nothing = { score: 0, reported: 0, passed: false, criticalCount: 0 };
-  return { ...debrief, ...nothing, domains: [], findings: [], actions: [], traces: [], points: NO_POINTS };
+  return {
+    ...debrief,
+    ...nothing,
+    domains: [],
+    findings: [],
+    trips: [],
+    actions: [],
+    traces: [],
+    points: NO_POINTS,
+  };
 }

@@ -1,11 +1,11 @@
 /**
  * The straight form of a gauge for narrow places and print: a scale from left to right with the side's badge as its
- * pointer. View box 300 x 62, axis at y 26.
+ * pointer; a vacuum stands left of nought. View box 300 x 62, axis at y 26.
  */
 import { For, type JSX, Show } from 'solid-js';
 import { type PressureUnit, paPerUnit } from './displayUnits';
 import type { Hub } from './GaugeFace';
-import type { FaceKind } from './gaugeScale';
+import { type FaceKind, vacuumMarks } from './gaugeScale';
 
 export interface LadderProps {
   readonly face: FaceKind;
@@ -20,6 +20,11 @@ export interface LadderProps {
 const WIDTH = 300;
 const LEFT = 12;
 const RIGHT = 14;
+/** The low side's scale begins with a vacuum, in the part of its width that the round face gives it. */
+const VACUUM_PX = 44;
+const VACUUM_PA = 100_000;
+/** Keeps the first numeral inside the picture. */
+const NUMERAL_IN = 4;
 
 const SCALES: Readonly<
   Record<FaceKind, Readonly<Record<PressureUnit, readonly [end: number, major: number, minor: number]>>>
@@ -28,17 +33,27 @@ const SCALES: Readonly<
   high: { psi: [450, 100, 50], kPa: [3000, 1000, 500], bar: [30, 10, 5] },
 };
 
-/** x of a value on the scale, held between its ends. */
-export function ladderX(value: number, end: number): number {
-  const share = Math.max(0, Math.min(1, value / end));
-  return Math.round((LEFT + share * (WIDTH - LEFT - RIGHT)) * 10) / 10;
+const zeroX = (face: FaceKind): number => (face === 'low' ? LEFT + VACUUM_PX : LEFT);
+
+/** x of a gauge pressure on the scale of a face, held between its ends. */
+export function ladderX(face: FaceKind, gaugePa: number, unit: PressureUnit): number {
+  const zero = zeroX(face);
+  const value = gaugePa / paPerUnit[unit];
+  const [end] = SCALES[face][unit];
+  const x =
+    value < 0
+      ? zero - (zero - LEFT) * Math.min(1, -gaugePa / VACUUM_PA)
+      : zero + Math.min(1, value / end) * (WIDTH - RIGHT - zero);
+  return Math.round(x * 10) / 10;
 }
 
 export function Ladder(props: LadderProps): JSX.Element {
   const scale = (): readonly [number, number, number] => SCALES[props.face][props.unit];
   const marks = (): number[] =>
     Array.from({ length: Math.floor(scale()[0] / scale()[2]) + 1 }, (_, i) => i * scale()[2]);
-  const xOf = (gaugePa: number): number => ladderX(gaugePa / paPerUnit[props.unit], scale()[0]);
+  const xOf = (gaugePa: number): number => ladderX(props.face, gaugePa, props.unit);
+  const vacuum = () => (props.face === 'low' ? vacuumMarks(props.unit) : []);
+  const vacuumX = (i: number): number => LEFT + (VACUUM_PX * i) / vacuum().length;
   const pointerX = (): number => xOf(props.gaugePressurePa);
   const coupled = (): boolean => !Number.isNaN(props.gaugePressurePa);
   const letter = (): string => ({ low: 'L', high: 'H', charging: 'C' })[props.hub];
@@ -47,7 +62,7 @@ export function Ladder(props: LadderProps): JSX.Element {
       <path d={`M${LEFT} 26H${WIDTH - RIGHT}`} class="g-arc" />
       <For each={marks()}>
         {(value) => {
-          const x = ladderX(value, scale()[0]);
+          const x = xOf(value * paPerUnit[props.unit]);
           const major = value % scale()[1] === 0;
           return (
             <>
@@ -60,6 +75,18 @@ export function Ladder(props: LadderProps): JSX.Element {
             </>
           );
         }}
+      </For>
+      <For each={vacuum()}>
+        {(mark, i) => (
+          <>
+            <path class="g-t" d={`M${vacuumX(i())} 26v${mark.numeral === null ? 5 : 9}`} />
+            <Show when={mark.numeral !== null}>
+              <text class="g-n" x={vacuumX(i()) + NUMERAL_IN} y="48">
+                {mark.numeral}
+              </text>
+            </Show>
+          </>
+        )}
       </For>
       <Show when={props.expected}>
         {(span) => (

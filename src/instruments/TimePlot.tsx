@@ -7,7 +7,8 @@ import { line } from 'd3-shape';
 import { For, type JSX, Show } from 'solid-js';
 import { word } from '../words/words';
 import { plainNumber, writeClock } from './displayUnits';
-import { foldedTime, type TimeAxis } from './foldedTime';
+import { type Fold, foldedTime, type TimeAxis } from './foldedTime';
+import { isFlat } from './isFlat';
 import { clusterPins, type PinCluster } from './pinPlaces';
 
 export interface Lane {
@@ -206,6 +207,25 @@ function Pins(props: {
   );
 }
 
+/** How much of a wait is squeezed into a fold, written up along it. */
+function FoldWords(props: {
+  readonly fold: Fold;
+  readonly frame: Frame;
+  readonly bottom: number;
+}): JSX.Element {
+  const minutes = (): string => plainNumber((props.fold.toS - props.fold.fromS) / 60);
+  const x = (): number => (props.frame.x(props.fold.fromS) + props.frame.x(props.fold.toS)) / 2 + 4;
+  return (
+    <text
+      class="c-ax"
+      text-anchor="middle"
+      transform={`translate(${x()} ${(TOP + props.bottom) / 2}) rotate(-90)`}
+    >
+      {word('instrument.plot.fold', { minutes: minutes() })}
+    </text>
+  );
+}
+
 export function TimePlot(props: TimePlotProps): JSX.Element {
   const width = (): number => props.width ?? 900;
   const height = (): number => props.height ?? 470;
@@ -244,6 +264,9 @@ export function TimePlot(props: TimePlotProps): JSX.Element {
           <LaneView lane={lane} frame={frame()} top={tops()[i()]} height={room() * weight(lane)} />
         )}
       </For>
+      <For each={frame().axis.folds}>
+        {(fold) => <FoldWords fold={fold} frame={frame()} bottom={bottom()} />}
+      </For>
       <Pins pins={props.pins} frame={frame()} bottom={bottom()} cursorS={props.cursorS} />
       <Show when={props.cursorS !== null}>
         <path class="cursor-line" d={`M${frame().x(props.cursorS ?? 0)} ${TOP - 8}V${bottom()}`} />
@@ -259,23 +282,6 @@ export function TimePlot(props: TimePlotProps): JSX.Element {
       </For>
     </svg>
   );
-}
-
-/** What moves less than this share of its whole range counts as standing still. */
-const FLAT_SHARE = 0.06;
-
-function isFlat(lane: Lane, fromS: number, toS: number): boolean {
-  const whole = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  const part = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  for (let i = 0; i < lane.values.length; i++) {
-    if (!Number.isFinite(lane.values[i])) continue;
-    const inside = lane.seconds[i] >= fromS && lane.seconds[i] <= toS;
-    for (const span of inside ? [whole, part] : [whole]) {
-      span[0] = Math.min(span[0], lane.values[i]);
-      span[1] = Math.max(span[1], lane.values[i]);
-    }
-  }
-  return !(part[1] - part[0] > FLAT_SHARE * (whole[1] - whole[0]));
 }
 
 /** Pressures get more room than charge and vent. */

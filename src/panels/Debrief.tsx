@@ -7,7 +7,7 @@ import { Segmented } from './controls';
 import { Actions, ActionTable, MomentDiagram } from './DebriefMoment';
 import { DomainBars, Finds } from './DebriefScore';
 import { lanesOf } from './debriefLanes';
-import type { DebriefModel } from './debriefModel';
+import type { DebriefData, DebriefModel } from './debriefModel';
 import { Icon } from './Icon';
 import { TopBar } from './TopBar';
 
@@ -35,6 +35,20 @@ function Identity(props: { readonly debrief: DebriefModel }): JSX.Element {
       <div>{word('debrief.engineHash', { hash: data.engineHash })}</div>
     </details>
   );
+}
+
+/** What happened beside the score: trips, going back, hints. */
+function besides({ trips, wentBack, hintsOpened }: DebriefData): string[] {
+  const told = trips.map(({ id, count }) => {
+    const what = word(`debrief.trip.${id}`);
+    return count > 1 ? word('debrief.times', { what, count: String(count) }) : what;
+  });
+  const said: string[] = [];
+  if (told.length > 0) said.push(word('debrief.happenedToo', { list: told.join(word('debrief.join')) }));
+  if (wentBack === 1) said.push(word('debrief.wentBackOnce'));
+  if (wentBack > 1) said.push(word('debrief.wentBack', { count: String(wentBack) }));
+  if (hintsOpened > 0) said.push(word('debrief.hints', { count: String(hintsOpened) }));
+  return said;
 }
 
 function ScorePanel(props: { readonly debrief: DebriefModel }): JSX.Element {
@@ -71,8 +85,9 @@ function ScorePanel(props: { readonly debrief: DebriefModel }): JSX.Element {
           ? word('debrief.critical', { count: String(data.criticalCount) })
           : word('debrief.noCritical')}
       </p>
+      <For each={besides(data)}>{(sentence) => <p class="s mut">{sentence}</p>}</For>
       <Show when={data.scored}>
-        <DomainBars domains={data.domains} />
+        <DomainBars domains={data.domains} findings={data.findings} />
       </Show>
       <Identity debrief={props.debrief} />
     </section>

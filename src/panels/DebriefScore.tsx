@@ -11,7 +11,12 @@ import { writerOf } from './evidenceUnits';
 const STEPS_PER_SECOND = 50;
 const BAR_WIDTH = 200;
 
-export function DomainBars(props: { readonly domains: readonly DebriefDomain[] }): JSX.Element {
+export function DomainBars(props: {
+  readonly domains: readonly DebriefDomain[];
+  readonly findings: readonly DebriefFinding[];
+}): JSX.Element {
+  const isIdle = (id: string): boolean =>
+    props.findings.every(({ domain, kind }) => domain !== id || kind === 'idle' || kind === 'advised');
   return (
     <ul class="doms">
       <For each={props.domains}>
@@ -30,6 +35,9 @@ export function DomainBars(props: { readonly domains: readonly DebriefDomain[] }
                 <rect class="rim" x="0.5" y="0.5" width={BAR_WIDTH - 1} height="11" />
               </svg>
               <span class="dv">{said}</span>
+              <Show when={isIdle(domain.id)}>
+                <span class="xs mut dn">{word('debrief.idleDomain')}</span>
+              </Show>
             </li>
           );
         }}
@@ -38,7 +46,7 @@ export function DomainBars(props: { readonly domains: readonly DebriefDomain[] }
   );
 }
 
-/** Disc with tick: all points. Half disc: part. Dashed ring with dash: none. Octagon: critical. */
+/** Disc with tick: all points. Half disc: part. Dashed ring with dash: none. Octagon: critical. Dash: not come up. */
 export function FindingMark(props: { readonly kind: DebriefFinding['kind'] }): JSX.Element {
   const label = (): string => word(`debrief.kind.${props.kind}` as WordId as 'debrief.kind.all');
   return (
@@ -55,6 +63,12 @@ export function FindingMark(props: { readonly kind: DebriefFinding['kind'] }): J
         <circle cx="11" cy="11" r="9" class="mark-ring" stroke-dasharray="3.5 2.5" />
         <path d="M6.5 11h9" class="mark-ring" />
       </Show>
+      <Show when={props.kind === 'idle'}>
+        <path d="M6 11h10" class="mark-ring" />
+      </Show>
+      <Show when={props.kind === 'advised'}>
+        <path d="M11 5v8M11 16.5v.5" class="mark-ring" />
+      </Show>
       <Show when={props.kind === 'critical'}>
         <path d="M7 1h8l6 6v8l-6 6H7l-6-6V7z" class="mark-ink" />
         <path d="M7 7l8 8M15 7l-8 8" class="mark-x" />
@@ -63,7 +77,8 @@ export function FindingMark(props: { readonly kind: DebriefFinding['kind'] }): J
   );
 }
 
-const isLost = (finding: DebriefFinding): boolean => finding.kind !== 'all';
+const KEPT: readonly string[] = ['all', 'idle'];
+const isLost = (finding: DebriefFinding): boolean => !KEPT.includes(finding.kind);
 
 function Row(props: {
   readonly finding: DebriefFinding;
@@ -83,7 +98,7 @@ function Row(props: {
         <div class="row">
           <b class="s">{domainName(props.finding.domain)}</b>
           <span class="sp" />
-          <Show when={props.scored}>
+          <Show when={props.scored && props.finding.kind !== 'idle' && props.finding.kind !== 'advised'}>
             <span class="xs">{points()}</span>
           </Show>
         </div>
@@ -103,7 +118,7 @@ export function Finds(props: {
 }): JSX.Element {
   const anyLost = props.data.findings.some(isLost);
   const [which, setWhich] = createSignal<'lost' | 'all'>(anyLost ? 'lost' : 'all');
-  const order = { critical: 0, none: 1, part: 2, all: 3 } as const;
+  const order = { critical: 0, none: 1, part: 2, advised: 3, all: 4, idle: 5 } as const;
   const shown = () =>
     props.data.findings
       .filter((finding) => which() === 'all' || isLost(finding))

@@ -5,10 +5,28 @@ import type { Command } from '../plant/commandSpecs';
 import type { Finding } from '../scoring/score';
 import type { Mode } from '../session/corePort';
 
-/** A finding of the score, with the mark that stands for how many of its points were earned. */
+/** A finding of the score, with the mark for how many of its points were earned; idle and advice have none. */
 export interface DebriefFinding extends Finding {
-  readonly kind: 'all' | 'part' | 'none' | 'critical';
+  readonly kind: 'all' | 'part' | 'none' | 'critical' | 'idle' | 'advised';
 }
+
+/** Happenings told beside the score. */
+export const TRIPS = [
+  'high-pressure-trip',
+  'thermal-trip',
+  'relief-opened',
+  'liquid-slug',
+  'compressor-damaged',
+  'compressor-seized',
+  'hose-caught',
+  'hose-burned',
+  'can-burst',
+  'ignited',
+  'decomposed',
+  'cold-on-skin',
+  'cold-in-eye',
+] as const;
+export type Trip = (typeof TRIPS)[number];
 
 export interface DebriefDomain {
   readonly id: string;
@@ -46,6 +64,10 @@ export interface DebriefData {
   readonly domains: readonly DebriefDomain[];
   readonly criticalCount: number;
   readonly findings: readonly DebriefFinding[];
+  readonly trips: readonly { readonly id: Trip; readonly count: number }[];
+  /** How often the trainee went back in practice, and how many hints were opened. */
+  readonly wentBack: number;
+  readonly hintsOpened: number;
   readonly actions: readonly DebriefAction[];
   readonly traces: readonly Trace[];
   readonly points: PointTrace;

@@ -8,6 +8,26 @@ export interface DebriefWords {
   'debrief.sub': 'minutes' | 'mode' | 'seed';
   'debrief.critical': 'count';
   'debrief.noCritical': never;
+  'debrief.happenedToo': 'list';
+  'debrief.times': 'count' | 'what';
+  'debrief.join': never;
+  'debrief.trip.high-pressure-trip': never;
+  'debrief.trip.thermal-trip': never;
+  'debrief.trip.relief-opened': never;
+  'debrief.trip.liquid-slug': never;
+  'debrief.trip.compressor-damaged': never;
+  'debrief.trip.compressor-seized': never;
+  'debrief.trip.hose-caught': never;
+  'debrief.trip.hose-burned': never;
+  'debrief.trip.can-burst': never;
+  'debrief.trip.ignited': never;
+  'debrief.trip.decomposed': never;
+  'debrief.trip.cold-on-skin': never;
+  'debrief.trip.cold-in-eye': never;
+  'debrief.wentBack': 'count';
+  'debrief.wentBackOnce': never;
+  'debrief.hints': 'count';
+  'debrief.idleDomain': never;
   'debrief.domain.safety': never;
   'debrief.domain.finding': never;
   'debrief.domain.connecting': never;
@@ -48,6 +68,8 @@ export interface DebriefWords {
   'debrief.kind.part': never;
   'debrief.kind.none': never;
   'debrief.kind.critical': never;
+  'debrief.kind.idle': never;
+  'debrief.kind.advised': never;
   'debrief.kind.kind': 'kind';
   'debrief.scoreTitle': never;
 }

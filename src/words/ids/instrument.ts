@@ -42,5 +42,6 @@ export interface InstrumentWords {
   'instrument.plot.lane': 'name' | 'unit';
   'instrument.plot.minute': 'minute';
   'instrument.plot.run': 'from' | 'to';
+  'instrument.plot.fold': 'minutes';
   'instrument.strip.label': 'lanes' | 'minutes';
 }
