@@ -4,7 +4,7 @@
  * place that is none: there the strictest of the others is given as advice.
  */
 import { z } from 'zod';
-import { type Person, PERSONS } from './persons.ts';
+import { PERSONS, type Person } from './persons.ts';
 
 /** In the order in which a job meets them. */
 export const ACTS = [

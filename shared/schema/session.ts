@@ -27,6 +27,8 @@ const last = z.strictObject({
   logHash: hash,
   stateHash: hash,
   engineHash: hash,
+  /** The score was made with what ghost cars said of the readings. */
+  weighed: z.boolean().optional(),
 });
 
 export const sessionFileSchema = z.strictObject({ log, last });

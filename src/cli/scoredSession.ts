@@ -1,9 +1,10 @@
 /** A session that was played, as the verbs print it: scored out of its own record, with hashes. */
 import { DOMAINS } from '../../shared/schema/domains';
 import { sayFinding } from '../scoring/sayFinding';
-import { type Score, score } from '../scoring/score';
+import type { Score } from '../scoring/score';
+import { scoreOf } from '../scoring/scoreOf';
 import { STEPS_PER_MINUTE } from '../session/clock';
-import type { SessionCore } from '../session/corePort';
+import type { Mode, SessionCore } from '../session/corePort';
 import { engineHash } from '../session/engineHash';
 import { recordOf } from '../session/openSession';
 import type { Scenario } from '../session/scenario/scenario';
@@ -18,6 +19,10 @@ export interface PrintedScore {
   readonly score: number;
   readonly reported: number;
   readonly passed: boolean;
+  /** A score of practice was made with hints and going back at hand. */
+  readonly mode: Mode;
+  readonly hints: number;
+  readonly weighed: boolean;
   readonly domains: Readonly<Record<string, number>>;
   readonly critical: readonly string[];
   readonly findings: readonly {
@@ -31,24 +36,43 @@ export interface PrintedScore {
   readonly minutes: number;
 }
 
-export function scoredSession(scenario: Scenario, core: SessionCore): ScoredSession {
+/** `weighed`: with what ghost cars say of the readings, which takes some seconds. */
+export function scoredSession(scenario: Scenario, core: SessionCore, weighed = false): ScoredSession {
   const log = core.log();
-  const scored = score(recordOf(scenario, log), scenario);
+  const scored = scoreOf(recordOf(scenario, log), scenario, weighed);
   core.markScored();
   const hashes = { logHash: core.logHash(), stateHash: core.stateHash() };
   const { score: points, reported } = scored;
   return {
-    printed: { ...printedScore(scored), ...hashes, minutes: log.lastStep / STEPS_PER_MINUTE },
-    file: { log, last: { score: points, reported, ...hashes, engineHash } },
+    printed: {
+      ...printedScore(scored),
+      mode: log.mode,
+      hints: core.view().hints.opened,
+      ...hashes,
+      minutes: log.lastStep / STEPS_PER_MINUTE,
+    },
+    file: {
+      log,
+      last: {
+        score: points,
+        reported,
+        ...hashes,
+        engineHash,
+        ...(scored.weighed ? { weighed: true } : {}),
+      },
+    },
   };
 }
 
-export function printedScore(scored: Score): Omit<PrintedScore, 'logHash' | 'stateHash' | 'minutes'> {
+export function printedScore(
+  scored: Score,
+): Omit<PrintedScore, 'mode' | 'hints' | 'logHash' | 'stateHash' | 'minutes'> {
   const tenth = (value: number): number => Math.round(10 * value) / 10;
   return {
     score: scored.score,
     reported: scored.reported,
     passed: scored.passed,
+    weighed: scored.weighed,
     domains: Object.fromEntries(DOMAINS.map((domain) => [domain, tenth(scored.domains[domain].earned)])),
     critical: scored.critical,
     findings: scored.findings.map((finding) => ({

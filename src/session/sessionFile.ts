@@ -9,6 +9,8 @@ export interface ShownLast {
   readonly logHash: string;
   readonly stateHash: string;
   readonly engineHash: string;
+  /** The score was made with what ghost cars said of the readings; not so where nothing is said. */
+  readonly weighed?: boolean;
 }
 
 export interface SessionFile {

@@ -3,7 +3,10 @@
  * two severities, a plainly sick car and the worst but one; what lies between leans on either, since a reading is weighed
  * against both. What is there or not, or shows one thing however bad it is, stands once; a shortage, whose signs change
  * on the way, three times. What only a search tells is no suspect. A fault with a place of its own stands in its usual
- * one. One fault a car: two at once are not in the ensemble.
+ * one. One fault a car; two at once only where a scenario hides two, and only those.
+ *
+ * Before anything is read each fault is as likely as any other, and one car in ten has nothing wrong with its loop: common
+ * practice, no source. Nobody knows how often each fault comes into a bay, and an even share favours none.
  */
 import { faultsFor } from '../faults/registry';
 import { vehicleOf } from '../loop/car/vehicles';
@@ -13,7 +16,12 @@ import { NOTHING_WRONG } from '../plant/faultBook';
 export interface GhostSpec {
   readonly cause: string;
   readonly severity: number;
+  /** Its faults where they are two; `cause` names both then. */
+  readonly both?: readonly { readonly cause: string; readonly severity: number }[];
 }
+
+const NOTHING_PRIOR = 0.1;
+const AND = '+';
 
 const USUAL: readonly number[] = [0.55, 0.9];
 
@@ -43,6 +51,27 @@ export function ensembleFor(vehicleId: string, severities?: readonly number[]): 
     (severities ?? OWN[id] ?? USUAL).map((severity) => ({ cause: id, severity })),
   );
   return [{ cause: NOTHING_WRONG, severity: 0 }, ...faulty];
+}
+
+/** Cars with two faults at once, plainly sick and the worst but one; none for any other number of faults. */
+export function pairOf(hidden: readonly string[]): readonly GhostSpec[] {
+  if (hidden.length !== 2) return [];
+  return USUAL.map((severity) => ({
+    cause: hidden.join(AND),
+    severity,
+    both: hidden.map((cause) => ({ cause, severity })),
+  }));
+}
+
+/** The causes a suspect stands for: one, or the two of a pair. */
+export const causesIn = (suspect: string): readonly string[] => suspect.split(AND);
+
+/** What is believed of each before anything is read. */
+export function priorsOf(causes: readonly string[]): readonly number[] {
+  const others = causes.filter((cause) => cause !== NOTHING_WRONG).length;
+  if (others === causes.length) return causes.map(() => 1 / others);
+  if (others === 0) return [1];
+  return causes.map((cause) => (cause === NOTHING_WRONG ? NOTHING_PRIOR : (1 - NOTHING_PRIOR) / others));
 }
 
 /** Each cause once, in the order of the ensemble. */

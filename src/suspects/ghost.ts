@@ -40,11 +40,12 @@ export function buildGhost(options: PlantOptions, spec: GhostSpec): Ghost {
   };
 }
 
-function ghostOptions(options: PlantOptions, { cause, severity }: GhostSpec): PlantOptions {
+function ghostOptions(options: PlantOptions, spec: GhostSpec): PlantOptions {
+  const faults = spec.cause === NOTHING_WRONG ? [] : (spec.both ?? [spec]);
   return {
     ...options,
     chargeKg: vehicleOf(options.vehicleId).label.charge,
-    faults: cause === NOTHING_WRONG ? [] : [{ id: cause, severity, onsetStep: 0 }],
+    faults: faults.map(({ cause, severity }) => ({ id: cause, severity, onsetStep: 0 })),
   };
 }
 

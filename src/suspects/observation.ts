@@ -64,7 +64,8 @@ export function observationsOf(record: SessionRecord): readonly Observation[] {
   return found;
 }
 
-const isChanging = (id: CommandId): boolean =>
+/** Whether a command acts on the car or the loop, so that what was read before may read otherwise after. */
+export const isChanging = (id: CommandId): boolean =>
   CHANGING.has(commandSpecs[id].group) || CHANGING_COMMANDS.has(id);
 
 type Seen = Omit<Reading, 'counts'> | Omit<Look, 'counts'>;

@@ -3,14 +3,15 @@
  *
  *   P(cause | readings) ~ prior(cause) * product over readings of [mean over its ghosts of the likelihood]
  *
- * The prior is even over causes: nobody knows how often each fault comes into a bay, and an even one favours none. The
- * mean is taken reading by reading, so a severity between two of the ensemble may lean on either. One cause at a time:
- * a car with two faults is not in the ensemble. No table of likelihoods is kept; every number comes from the model.
+ * The prior stands in `causes.ts`. The mean is taken reading by reading, so a severity between two of the ensemble may lean
+ * on either. One cause at a time, unless the ensemble has a pair. No table of likelihoods is kept; every number comes from
+ * the model.
  */
 import { exp } from '../numerics/exp';
+import { ln } from '../numerics/ln';
 import type { PlantOptions } from '../plant/buildPlant';
 import type { SessionRecord } from '../session/record/record';
-import { causesOf, ensembleFor, type GhostSpec } from './causes';
+import { causesOf, ensembleFor, type GhostSpec, priorsOf } from './causes';
 import { expected } from './expectation';
 import { buildGhost, type Ghost } from './ghost';
 import { logLikelihood, logMean, logSum } from './likelihood';
@@ -42,8 +43,8 @@ export function suspectsOf(
   const observations = observationsOf(record);
   const causes = causesOf(ensemble);
   const witnesses = ensemble.map((spec) => witness(record, observations, buildGhost(options, spec)));
-  const even = 1 / causes.length;
-  const logs = causes.map(() => 0);
+  const priors = priorsOf(causes);
+  const logs = priors.map(ln);
   const after = observations.map((seen, at): SuspectsAfter => {
     const ghosts: Record<string, number | null> = {};
     causes.forEach((cause, index) => {
@@ -55,10 +56,7 @@ export function suspectsOf(
   });
   return {
     causes,
-    prior: byCause(
-      causes,
-      causes.map(() => even),
-    ),
+    prior: byCause(causes, priors),
     after,
   };
 }

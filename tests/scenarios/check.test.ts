@@ -52,8 +52,8 @@ const slips: readonly (readonly [was: string, is: string, code: string, says: st
   ['fault: condenser-fan-dead', 'fault: condenser-fan-ded', 'SCN102', 'condenser-fan-ded'],
   ['fault: condenser-fan-dead, ', 'fault: leak, site: sucktion, ', 'SCN106', 'suction'],
   [
-    'use: [service, leaveTheCharge]',
-    'use: [service, leaveThecharge]',
+    'use: [service, lawful, leaveTheCharge, diagnosing]',
+    'use: [service, lawful, leaveThecharge, diagnosing]',
     'SCN101',
     'did you mean "leaveTheCharge"?',
   ],

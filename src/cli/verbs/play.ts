@@ -19,6 +19,7 @@ export default defineVerb({
     seed: { kind: 'text', example: '1', summary: 'verbs.play.seed' },
     mode: { kind: 'text', example: 'assessed', summary: 'verbs.play.mode' },
     save: { kind: 'text', example: 's.session.json', summary: 'verbs.play.save' },
+    weighed: { kind: 'flag', summary: 'verbs.play.weighed' },
     json: { kind: 'flag', summary: 'cli.json' },
   },
   operands: [{ name: 'SCENARIO', required: true }],
@@ -33,7 +34,7 @@ export default defineVerb({
       const told = sayRefusal(reason, params);
       io.note(word('verbs.play.refusedLine', { line: String(line + 1), reason: told }));
     }
-    const { printed, file } = scoredSession(scenario, core);
+    const { printed, file } = scoredSession(scenario, core, options.weighed);
     if (options.save !== undefined) io.writeFile(options.save, sessionFileText(file));
     io.json(printed);
     return 0;

@@ -14,10 +14,13 @@ import { defineVerb, UsageError } from '../verb';
 export default defineVerb({
   name: 'replay',
   summary: 'verbs.replay.summary',
-  options: { json: { kind: 'flag', summary: 'cli.json' } },
+  options: {
+    weighed: { kind: 'flag', summary: 'verbs.replay.weighed' },
+    json: { kind: 'flag', summary: 'cli.json' },
+  },
   operands: [{ name: 'FILE', required: true, many: true }],
-  run({ operands }, io) {
-    const replayed = operands.map((file) => ({ file, ...replay(read(file, io)) }));
+  run({ options, operands }, io) {
+    const replayed = operands.map((file) => ({ file, ...replay(read(file, io), options.weighed) }));
     io.json(replayed);
     return replayed.every(({ holds }) => holds) ? 0 : 1;
   },
@@ -34,9 +37,10 @@ function read(file: string, io: Io): SessionFile {
 
 /**
  * A session of another engine or of a changed scenario is told with its stored score and not run. A log with a command
- * that could not have been given does not hold; `broken` says which and why.
+ * that could not have been given does not hold; `broken` says which and why. A score that was weighed is weighed again;
+ * `weighed` asks for it where it was not, and then only the hashes can hold.
  */
-function replay({ log, last }: SessionFile) {
+function replay({ log, last }: SessionFile, weighed: boolean) {
   const scenario = scenarioOrUsage(log.scenarioId);
   const sameEngine = log.engineHash === engineHash;
   const sameScenario = log.scenarioHash === scenario.hash;
@@ -51,11 +55,11 @@ function replay({ log, last }: SessionFile) {
     const told = isWordId(reason) ? say({ id: reason, values: params }) : reason;
     return { ...head, holds: false, stored: last, now: null, broken: { command: number, reason: told } };
   }
-  const { printed } = scoredSession(scenario, core);
+  const { printed } = scoredSession(scenario, core, weighed || last.weighed === true);
   const { score, reported, logHash, stateHash } = printed;
+  const isOtherwise = printed.weighed !== (last.weighed === true);
   const holds =
-    score === last.score &&
-    reported === last.reported &&
+    (isOtherwise || (score === last.score && reported === last.reported)) &&
     logHash === last.logHash &&
     stateHash === last.stateHash;
   return { ...head, holds, stored: last, now: printed };

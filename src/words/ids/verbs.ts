@@ -5,12 +5,14 @@ export interface VerbsWords {
   'verbs.play.seed': never;
   'verbs.play.mode': never;
   'verbs.play.save': never;
+  'verbs.play.weighed': never;
   'verbs.play.notMode': 'given' | 'known';
   'verbs.play.notSeed': 'given';
   'verbs.play.refusedLine': 'line' | 'reason';
   'verbs.play.badPlan': 'file' | 'reason';
   'verbs.replay.summary': never;
   'verbs.replay.badFile': 'file' | 'reason';
+  'verbs.replay.weighed': never;
   'verbs.hash.summary': never;
   'verbs.states.summary': never;
   'verbs.list.summary': never;
