@@ -118,7 +118,7 @@ const bench = z.strictObject({
   rated: z.boolean().optional(),
   /** In the recovery machine's tank at the start. */
   recoveryTank: quantity('mass', { min: 0, max: 14 }).optional(),
-  /** In the oil injector and round the dye; PAG where nothing is said. */
+  /** In the oil injector and round the dye; what belongs in the car where nothing is said. */
   oil: z.enum(['mineral', 'PAG', 'POE']).optional(),
 });
 

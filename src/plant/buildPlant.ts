@@ -45,7 +45,7 @@ export interface PlantOptions {
     readonly rated?: boolean;
     /** In the recovery machine's tank at the start, kg. */
     readonly tankHeldKg?: number;
-    /** In the oil injector and round the dye; PAG where nothing is said. */
+    /** In the oil injector and round the dye; what belongs in the car where nothing is said. */
     readonly oil?: OilKind;
   };
   /** A garage of the usual size where nothing is said. */

@@ -20,7 +20,7 @@ const TRIM_OF: Readonly<Partial<Record<Channel, 'charging' | 'low' | 'high'>>> =
 
 export function makeRig(parts: PlantParts): Rig {
   const { car, layout, desk, ports, hoses, cans, faults, options, tally, panel, toolVessels } = parts;
-  const benchOil = dueWith(car.vehicle, parts.onBench).oil;
+  const benchOil = options.bench.oil ?? dueWith(car.vehicle, parts.onBench).oil;
   const trimOf = (channel: string): number => {
     const trim = TRIM_OF[channel as Channel];
     return trim ? desk.trims[trim] : 0;
