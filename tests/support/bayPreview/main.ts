@@ -9,6 +9,7 @@ import type { HoseId } from '../../../src/layout/layout';
 import { layoutOf } from '../../../src/layout/layouts';
 import { tracePort } from '../../../src/layout/trace';
 import { defaultRoute } from '../../../src/layout/zones';
+import '../../../src/words/jobWords';
 
 const query = new URLSearchParams(location.search);
 const layout = layoutOf(query.get('vehicle') ?? 'hatchback');
