@@ -10,7 +10,15 @@ import { Shelf } from '../panels/Shelf';
 import { STEPS_PER_SECOND } from '../session/clock';
 import type { Mode, SessionLog } from '../session/corePort';
 import { word } from '../words/words';
-import { type Asked, asksForCard, CARD_ADDRESS, freshSeed, readAddress, writeAddress } from './address';
+import {
+  type Asked,
+  asksForCard,
+  CARD_ADDRESS,
+  drillAsked,
+  freshSeed,
+  readAddress,
+  writeAddress,
+} from './address';
 import { bestOf } from './bestResults';
 import { isFinished } from './finished';
 import { LoadLater } from './LoadLater';
@@ -22,6 +30,7 @@ import { changeSettings, settings } from './settings';
 const SessionPage = lazy(() => import('./SessionPage'));
 const OtherSession = lazy(() => import('./OtherSession'));
 const CardPage = lazy(() => import('./CardPage'));
+const DrillPage = lazy(() => import('./DrillPage'));
 
 type Over = 'menu' | 'help' | null;
 
@@ -57,12 +66,14 @@ function App() {
   const [over, setOver] = createSignal<Over>(null);
   const [opening, setOpening] = createSignal<Opening | null>(null);
   const [atCard, setAtCard] = createSignal(asksForCard(location.search));
+  const [drill, setDrill] = createSignal(drillAsked(location.search));
   const [storageRefused, setStorageRefused] = createSignal(false);
   const [kept, { refetch }] = createResource(keptSession);
   const goTo = (next: Opening | null): void => {
     history.pushState(null, '', next ? writeAddress(next.asked) : location.pathname);
     setOver(null);
     setAtCard(false);
+    setDrill(null);
     setOpening(next);
     document.title = word('app.title');
     if (!next) void refetch();
@@ -77,10 +88,12 @@ function App() {
     history.pushState(null, '', CARD_ADDRESS);
     setOver(null);
     setOpening(null);
+    setDrill(null);
     setAtCard(true);
   };
   const readNow = async (): Promise<void> => {
     setAtCard(asksForCard(location.search));
+    setDrill(drillAsked(location.search));
     setOpening(await openingOf(readAddress(location.search), await keptSession()));
   };
   onMount(() => {
@@ -160,6 +173,18 @@ function App() {
               onHelp={() => setOver('help')}
             />
           </LoadLater>
+        </Match>
+        <Match when={over() === null && drill()}>
+          {(asked) => (
+            <LoadLater waiting={<Loading title={word('app.loading.drill')} />} onHome={() => goTo(null)}>
+              <DrillPage
+                asked={asked()}
+                onHome={() => goTo(null)}
+                onMenu={() => setOver('menu')}
+                onHelp={() => setOver('help')}
+              />
+            </LoadLater>
+          )}
         </Match>
         <Match when={over() === null}>
           <Shelf

@@ -1,4 +1,5 @@
-/** What the address asks for: `?scenario=&mode=&seed=&lapse=`, or `?card=1`. */
+/** What the address asks for: `?scenario=&mode=&seed=&lapse=`, or `?card=1`, or `?drill=1&seed=&level=`. */
+import type { DrillLevel } from '../layout/drill/drill';
 import type { Lapse } from '../panels/sessionModel';
 import type { Mode } from '../session/corePort';
 
@@ -39,6 +40,25 @@ export const CARD_ADDRESS = '?card=1';
 
 /** The car card, which is no session. */
 export const asksForCard = (search: string): boolean => new URLSearchParams(search).get('card') === '1';
+
+export interface DrillAsked {
+  /** The bay to begin with; null for a fresh one. */
+  readonly seed: number | null;
+  readonly level: DrillLevel | null;
+}
+
+const DRILL_LEVELS: readonly DrillLevel[] = [1, 2, 3, 4];
+
+/** The port drill, which is no session either; null where it is not asked for. */
+export function drillAsked(search: string): DrillAsked | null {
+  const query = new URLSearchParams(search);
+  if (query.get('drill') !== '1') return null;
+  const seed = Number(query.get('seed'));
+  return {
+    seed: Number.isInteger(seed) && seed >= 1 && seed <= MOST_SEED ? seed : null,
+    level: DRILL_LEVELS.find((level) => String(level) === query.get('level')) ?? null,
+  };
+}
 
 export function freshSeed(): number {
   const numbers = crypto.getRandomValues(new Uint32Array(1));

@@ -8,6 +8,7 @@ import type { CheckWords } from './ids/check';
 import type { CliWords } from './ids/cli';
 import type { CommandWords } from './ids/command';
 import type { DebriefWords } from './ids/debrief';
+import type { DrillWords } from './ids/drill';
 import type { FaultsWords } from './ids/faults';
 import type { HappeningWords } from './ids/happening';
 import type { HelpWords } from './ids/help';
@@ -41,6 +42,7 @@ export interface WordParameters
     CliWords,
     CommandWords,
     DebriefWords,
+    DrillWords,
     FaultsWords,
     HappeningWords,
     HelpWords,
