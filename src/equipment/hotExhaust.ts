@@ -1,11 +1,11 @@
 /**
- * The exhaust manifold as a hose feels it: up to 420 °C at idle with a lag of four minutes, cooling in fifteen [guess]. Rubber
- * over 135 °C (what service hoses are printed for, from memory) is spoilt by time: at 400 °C over it for half a minute
- * [guess] there is a hole.
+ * The exhaust manifold as a hose feels it: up to 420 °C at idle with a lag of two and a half minutes, cooling in fifteen [guess]. Rubber
+ * over 135 °C (what service hoses are printed for, from memory) is spoilt by time: after 20 s at 400 K
+ * over it [guess] there is a hole.
  */
 export const MANIFOLD = {
   runningK: 693,
-  warmingS: 240,
+  warmingS: 150,
   coolingS: 900,
   /** Too hot for a hand, and what a hose must not lie on. */
   hotK: 333,

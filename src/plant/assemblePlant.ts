@@ -15,6 +15,8 @@ import { addCan, addHose } from './benchVessels';
 import type { PlantOptions } from './buildPlant';
 import { type Desk, emptyCan, emptyHose } from './desk';
 import { type FaultBook, openFaultBook } from './faultBook';
+import { foundPorts } from './foundPorts';
+import { foundTasks } from './foundTasks';
 import { freshHazards } from './hazardDesk';
 import { makePanel, type Panel } from './panel';
 import type { RigCan, RigHose, RigPort } from './rig';
@@ -22,7 +24,6 @@ import { freshSearch } from './searchDesk';
 import { freshService } from './serviceDesk';
 import { TALLY_COUNT } from './tally';
 import { freshTasks } from './taskDesk';
-import { foundTasks } from './foundTasks';
 import { addTools, type ToolVessels } from './toolVessels';
 import { openVentBook, type VentBook } from './venting';
 
@@ -69,7 +70,9 @@ export function assemblePlant(options: PlantOptions): PlantParts {
   const onBench = options.bench.refrigerant ?? options.refrigerant;
   const stranger = filling.refrigerant === onBench ? null : onBench;
   if (stranger) car.network.setForeign(stranger);
-  if (options.foundSealerKg) car.network.bringIn(car.loop.low, 'sealant', options.foundSealerKg);
+  // it has been round with the oil: half of it on each side [guess]
+  for (const side of [car.loop.low, car.loop.high])
+    if (options.foundSealerKg) car.network.bringIn(side, 'sealant', options.foundSealerKg / 2);
   const hoses = new Map<HoseId, RigHose>();
   for (const id of hosesOf(options)) {
     const spec = hoseFor(id, onBench);
@@ -98,6 +101,7 @@ export function assemblePlant(options: PlantOptions): PlantParts {
     vents: openVentBook({ car, tally, foreign }),
     desk: freshDesk(layout, [...hoses.keys()], [...cans.keys()], tools, options.heaterOn === true),
   };
+  foundPorts(parts);
   foundTasks(parts);
   return parts;
 }
@@ -145,6 +149,8 @@ function freshDesk(
     windowsOpen: false,
     recirculated: false,
     caps: Object.fromEntries(layout.ports.map(({ id }) => [id, true])),
+    capLetters: {},
+    covers: {},
     refitted: [],
     hoses: Object.fromEntries(hoses.map((id) => [id, emptyHose()])),
     manifold: { low: 0, high: 0 },
