@@ -1,5 +1,5 @@
 /** The debrief as a page: asks the worker for it, keeps the best result, offers the session file. */
-import { onMount, Show } from 'solid-js';
+import { createEffect, onMount, Show } from 'solid-js';
 import { Debrief } from '../panels/Debrief';
 import { Loading } from '../panels/Loading';
 import { modeName } from '../panels/Shelf';
@@ -28,8 +28,10 @@ export default function DebriefPage(props: DebriefPageProps) {
   return (
     <Show when={props.session.debrief()} fallback={<Loading title={word('app.loading.debrief')} />}>
       {(data) => {
-        keepResult(facts.id, data());
-        void keepScored(JSON.parse(data().file) as SessionFile);
+        createEffect(() => {
+          keepResult(facts.id, data());
+          void keepScored(JSON.parse(data().file) as SessionFile);
+        });
         return (
           <Debrief
             debrief={{

@@ -2,9 +2,12 @@
  * The worker that holds the session core and runs its clock. It answers commands, sends a frame whenever one of the page's
  * three buffers is back, and the view whenever its revision changed. It decides nothing that the core does not decide.
  */
+import { weigh } from '../scoring/weigh';
 import type { SessionCore } from '../session/corePort';
 import { BrokenLogError } from '../session/logProblem';
-import { makeDebrief, tellable } from './debriefOf';
+import { recordOf } from '../session/openSession';
+import { scenarioById } from '../session/scenario/library';
+import { isToBeWeighed, makeDebrief, tellable } from './debriefOf';
 import { type JobClock, jobClock } from './jobClock';
 import { openCore } from './openCore';
 import type { FromWorker, OpenRequest, ToWorker } from './protocol';
@@ -100,6 +103,16 @@ function tick(): void {
   setTimeout(tick, TICK_MS);
 }
 
+/** The debrief at once, and again when the ghosts have weighed it. */
+function tellDebrief(held: SessionCore): void {
+  const scenario = scenarioById(scenarioId);
+  const record = recordOf(scenario, held.log());
+  post({ type: 'debriefed', debrief: tellable(makeDebrief(scenarioId, held, record), held) });
+  if (!isToBeWeighed(scenarioId, held)) return;
+  const debrief = makeDebrief(scenarioId, held, record, weigh(record, scenario));
+  post({ type: 'weighed', debrief });
+}
+
 async function act(message: ToWorker): Promise<void> {
   if (message.type === 'open') await open(message.request);
   if (!core) return;
@@ -125,7 +138,7 @@ async function act(message: ToWorker): Promise<void> {
       buffers.push(message.frame);
       break;
     case 'debrief':
-      post({ type: 'debriefed', debrief: tellable(makeDebrief(scenarioId, core), core) });
+      tellDebrief(core);
       break;
   }
 }

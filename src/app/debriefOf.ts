@@ -2,6 +2,7 @@
 
 import { type DebriefData, type DebriefFinding, TRIPS, type Trace } from '../panels/debriefModel';
 import { type Finding, PASS_MARK, type Score, score } from '../scoring/score';
+import { isWeighable, type Weighed } from '../scoring/weigh';
 import { canonicalJson } from '../session/canonicalJson';
 import type { SessionCore } from '../session/corePort';
 import { engineHash } from '../session/engineHash';
@@ -38,14 +39,26 @@ function tracesOf(record: SessionRecord): Trace[] {
   ];
 }
 
-export function makeDebrief(scenarioId: string, core: SessionCore): DebriefData {
+/** Whether ghost cars are still to weigh what the readings said: of a scored job that is over, and holds anything. */
+export function isToBeWeighed(scenarioId: string, core: SessionCore): boolean {
+  const isOver = core.view().phase === 'debrief' && core.mode !== 'explore';
+  return isOver && isWeighable(scenarioById(scenarioId));
+}
+
+/** As soon as the log has run again; and once more when the ghosts have weighed it, which takes some seconds. */
+export function makeDebrief(
+  scenarioId: string,
+  core: SessionCore,
+  record: SessionRecord = recordOf(scenarioById(scenarioId), core.log()),
+  weighed: Weighed | null = null,
+): DebriefData {
   const scenario = scenarioById(scenarioId);
   const log = core.log();
-  const record = recordOf(scenario, log);
-  const scored = score(record, scenario);
+  const scored = score(weighed?.record ?? record, scenario);
   if (core.view().phase === 'debrief') core.markScored();
   const hashes = { logHash: core.logHash(), stateHash: core.stateHash(), engineHash };
-  const kept = { score: scored.score, reported: scored.reported, ...hashes };
+  const isWeighed = scored.weighed ? { weighed: true } : {};
+  const kept = { score: scored.score, reported: scored.reported, ...hashes, ...isWeighed };
   return {
     mode: log.mode,
     seed: log.seed,
@@ -57,6 +70,8 @@ export function makeDebrief(scenarioId: string, core: SessionCore): DebriefData 
     domains: Object.entries(scored.domains).map(([id, { earned, possible }]) => ({ id, earned, possible })),
     criticalCount: scored.critical.length,
     findings: findingsOf(scored),
+    suspects: weighed?.story ?? null,
+    isWeighing: weighed === null && isToBeWeighed(scenarioId, core),
     trips: tripsOf(record),
     wentBack: record.wentBack,
     hintsOpened: core.view().hints.opened,
@@ -82,6 +97,8 @@ export function tellable(debrief: DebriefData, core: SessionCore): DebriefData {
     ...nothing,
     domains: [],
     findings: [],
+    suspects: null,
+    isWeighing: false,
     trips: [],
     actions: [],
     traces: [],

@@ -64,6 +64,7 @@ export type FromWorker =
   | { readonly type: 'clockFell'; readonly to: Lapse; readonly notable: string | null; readonly step: number }
   | { readonly type: 'log'; readonly log: SessionLog }
   | { readonly type: 'debriefed'; readonly debrief: DebriefData }
+  | { readonly type: 'weighed'; readonly debrief: DebriefData }
   | {
       readonly type: 'failed';
       readonly reason: string;

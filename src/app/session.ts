@@ -91,6 +91,7 @@ export function openRunningSession(request: OpenRequest, hooks: SessionHooks): P
   const other = (message: Exclude<FromWorker, { type: 'opened' | 'frame' | 'seen' | 'outcome' }>): void => {
     if (message.type === 'log') hooks.onLog(message.log);
     else if (message.type === 'debriefed') takeDebrief(message.debrief);
+    else if (message.type === 'weighed') setDebrief(message.debrief);
     else if (message.type === 'failed') setFailure(failureWords(message));
     else if (message.type === 'clockFell')
       tell('clock', watchWords(message.to, message.notable, message.step));

@@ -6,6 +6,7 @@ import { word } from '../words/words';
 import { Segmented } from './controls';
 import { Actions, ActionTable, MomentDiagram } from './DebriefMoment';
 import { DomainBars, Finds } from './DebriefScore';
+import { DebriefSuspects } from './DebriefSuspects';
 import { lanesOf } from './debriefLanes';
 import type { DebriefData, DebriefModel } from './debriefModel';
 import { Icon } from './Icon';
@@ -13,7 +14,7 @@ import { TopBar } from './TopBar';
 
 const STEPS_PER_SECOND = 50;
 
-type Shown = 'plot' | 'table' | 'diagram';
+type Shown = 'plot' | 'table' | 'diagram' | 'suspects';
 
 export interface DebriefProps {
   readonly debrief: DebriefModel;
@@ -25,14 +26,14 @@ export interface DebriefProps {
 }
 
 function Identity(props: { readonly debrief: DebriefModel }): JSX.Element {
-  const { data } = props.debrief;
+  const data = (): DebriefData => props.debrief.data;
   return (
     <details class="hashes">
       <summary>{word('debrief.identity')}</summary>
-      <div data-testid="score">{word('debrief.score', { score: String(data.reported) })}</div>
-      <div data-testid="log-hash">{word('debrief.logHash', { hash: data.logHash })}</div>
-      <div data-testid="state-hash">{word('debrief.stateHash', { hash: data.stateHash })}</div>
-      <div>{word('debrief.engineHash', { hash: data.engineHash })}</div>
+      <div data-testid="score">{word('debrief.score', { score: String(data().reported) })}</div>
+      <div data-testid="log-hash">{word('debrief.logHash', { hash: data().logHash })}</div>
+      <div data-testid="state-hash">{word('debrief.stateHash', { hash: data().stateHash })}</div>
+      <div>{word('debrief.engineHash', { hash: data().engineHash })}</div>
     </details>
   );
 }
@@ -51,29 +52,34 @@ function besides({ trips, wentBack, hintsOpened }: DebriefData): string[] {
   return said;
 }
 
+function weighing({ isWeighing, suspects }: DebriefData): string {
+  if (isWeighing) return word('debrief.suspects.weighing');
+  return suspects === null ? '' : word('debrief.suspects.weighed');
+}
+
 function ScorePanel(props: { readonly debrief: DebriefModel }): JSX.Element {
-  const { data } = props.debrief;
+  const data = (): DebriefData => props.debrief.data;
   const verdict = (): string => {
-    if (!data.scored) return word('debrief.explored');
-    const mark = String(data.passMark);
-    return data.passed ? word('debrief.passed', { mark }) : word('debrief.notPassed', { mark });
+    if (!data().scored) return word('debrief.explored');
+    const mark = String(data().passMark);
+    return data().passed ? word('debrief.passed', { mark }) : word('debrief.notPassed', { mark });
   };
   const subtitle = (): string => {
-    const minutes = String(Math.round(data.lastStep / STEPS_PER_SECOND / 60));
-    return word('debrief.sub', { mode: props.debrief.modeName, seed: String(data.seed), minutes });
+    const minutes = String(Math.round(data().lastStep / STEPS_PER_SECOND / 60));
+    return word('debrief.sub', { mode: props.debrief.modeName, seed: String(data().seed), minutes });
   };
   return (
     <section class="panel sc" aria-label={word('debrief.scoreTitle')} data-region tabIndex={-1}>
       <div class="row wrap">
-        <Show when={data.scored}>
+        <Show when={data().scored}>
           <div>
-            <span class="bigsc">{Math.round(data.reported)}</span>{' '}
+            <span class="bigsc">{Math.round(data().reported)}</span>{' '}
             <span class="mut">{word('debrief.of')}</span>
           </div>
         </Show>
         <span class="sp" />
-        <span class="chip" classList={{ on: data.passed && data.scored }}>
-          <Show when={data.passed && data.scored}>
+        <span class="chip" classList={{ on: data().passed && data().scored }}>
+          <Show when={data().passed && data().scored}>
             <Icon name="tick" size={14} />
           </Show>
           {verdict()}
@@ -81,13 +87,16 @@ function ScorePanel(props: { readonly debrief: DebriefModel }): JSX.Element {
       </div>
       <p class="s mut">
         {subtitle()}{' '}
-        {data.criticalCount > 0
-          ? word('debrief.critical', { count: String(data.criticalCount) })
+        {data().criticalCount > 0
+          ? word('debrief.critical', { count: String(data().criticalCount) })
           : word('debrief.noCritical')}
       </p>
-      <For each={besides(data)}>{(sentence) => <p class="s mut">{sentence}</p>}</For>
-      <Show when={data.scored}>
-        <DomainBars domains={data.domains} findings={data.findings} />
+      <p class="s mut" role="status">
+        {weighing(data())}
+      </p>
+      <For each={besides(data())}>{(sentence) => <p class="s mut">{sentence}</p>}</For>
+      <Show when={data().scored}>
+        <DomainBars domains={data().domains} findings={data().findings} />
       </Show>
       <Identity debrief={props.debrief} />
     </section>
@@ -97,12 +106,12 @@ function ScorePanel(props: { readonly debrief: DebriefModel }): JSX.Element {
 export function Debrief(props: DebriefProps): JSX.Element {
   const [shown, setShown] = createSignal<Shown>('plot');
   const [cursorS, setCursorS] = createSignal<number | null>(null);
-  const data = props.debrief.data;
+  const data = (): DebriefData => props.debrief.data;
   const pins = (): Pin[] =>
-    data.actions.map((action) => ({ number: action.number, seconds: action.step / STEPS_PER_SECOND }));
+    data().actions.map((action) => ({ number: action.number, seconds: action.step / STEPS_PER_SECOND }));
   const show = (seconds: number): void => {
     setCursorS(seconds);
-    if (shown() === 'table') setShown('plot');
+    if (shown() === 'table' || shown() === 'suspects') setShown('plot');
   };
   return (
     <div>
@@ -125,7 +134,7 @@ export function Debrief(props: DebriefProps): JSX.Element {
         <h1 class="vh">{word('debrief.title', { name: props.debrief.title })}</h1>
         <div class="dl">
           <ScorePanel debrief={props.debrief} />
-          <Finds data={data} units={props.debrief.units} onShow={show} />
+          <Finds data={data()} units={props.debrief.units} onShow={show} />
         </div>
         <div class="dright">
           <section class="panel dr" aria-label={word('debrief.happened')} data-region tabIndex={-1}>
@@ -141,6 +150,7 @@ export function Debrief(props: DebriefProps): JSX.Element {
                   { value: 'plot' as Shown, label: word('debrief.plot') },
                   { value: 'table' as Shown, label: word('debrief.table') },
                   { value: 'diagram' as Shown, label: word('debrief.diagram') },
+                  { value: 'suspects' as Shown, label: word('debrief.suspects.title') },
                 ]}
                 value={shown()}
                 onChoose={setShown}
@@ -153,7 +163,7 @@ export function Debrief(props: DebriefProps): JSX.Element {
                     <TimePlot
                       lanes={lanesOf(props.debrief)}
                       pins={pins()}
-                      endS={data.lastStep / STEPS_PER_SECOND}
+                      endS={data().lastStep / STEPS_PER_SECOND}
                       cursorS={cursorS()}
                     />
                   </div>
@@ -163,7 +173,7 @@ export function Debrief(props: DebriefProps): JSX.Element {
                         <TimePlot
                           lanes={[lane]}
                           pins={[]}
-                          endS={data.lastStep / STEPS_PER_SECOND}
+                          endS={data().lastStep / STEPS_PER_SECOND}
                           cursorS={cursorS()}
                           width={390}
                           height={170}
@@ -175,10 +185,13 @@ export function Debrief(props: DebriefProps): JSX.Element {
                 <Match when={shown() === 'table'}>
                   <ActionTable debrief={props.debrief} />
                 </Match>
+                <Match when={shown() === 'suspects'}>
+                  <DebriefSuspects debrief={props.debrief} onShow={show} />
+                </Match>
                 <Match when={shown() === 'diagram'}>
                   <MomentDiagram
                     debrief={props.debrief}
-                    seconds={cursorS() ?? data.lastStep / STEPS_PER_SECOND}
+                    seconds={cursorS() ?? data().lastStep / STEPS_PER_SECOND}
                   />
                 </Match>
               </Switch>

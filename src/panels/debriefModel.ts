@@ -3,6 +3,7 @@ import type { DisplayUnits } from '../instruments/displayUnits';
 import type { SaturationLine } from '../instruments/saturation';
 import type { Command } from '../plant/commandSpecs';
 import type { Finding } from '../scoring/score';
+import type { SuspectsLeft } from '../scoring/suspectsLeft';
 import type { Mode } from '../session/corePort';
 
 /** A finding of the score, with the mark for how many of its points were earned; idle and advice have none. */
@@ -64,6 +65,10 @@ export interface DebriefData {
   readonly domains: readonly DebriefDomain[];
   readonly criticalCount: number;
   readonly findings: readonly DebriefFinding[];
+  /** Who was left after each reading; null before ghosts have weighed it, or where there is nothing to weigh. */
+  readonly suspects: readonly SuspectsLeft[] | null;
+  /** Ghosts are at it: the score may still change. */
+  readonly isWeighing: boolean;
   readonly trips: readonly { readonly id: Trip; readonly count: number }[];
   /** How often the trainee went back in practice, and how many hints were opened. */
   readonly wentBack: number;

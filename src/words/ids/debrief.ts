@@ -72,4 +72,22 @@ export interface DebriefWords {
   'debrief.kind.advised': never;
   'debrief.kind.kind': 'kind';
   'debrief.scoreTitle': never;
+  'debrief.suspects.title': never;
+  'debrief.suspects.weighing': never;
+  'debrief.suspects.weighed': never;
+  'debrief.suspects.none': never;
+  'debrief.suspects.explored': never;
+  'debrief.suspects.before': 'count';
+  'debrief.suspects.turns': never;
+  'debrief.suspects.stands': never;
+  'debrief.suspects.seen': 'reading' | 'what';
+  'debrief.suspects.at': 'channel' | 'place';
+  'debrief.suspects.gone': 'count';
+  'debrief.suspects.goneNone': never;
+  'debrief.suspects.left': 'list';
+  'debrief.suspects.leftMany': 'count' | 'list';
+  'debrief.suspects.proven': 'cause';
+  'debrief.suspects.likely': 'cause';
+  'debrief.suspects.both': 'one' | 'other';
+  'debrief.suspects.join': never;
 }
