@@ -6,6 +6,7 @@ import { LICENSED_RECOVERY } from '../equipment/licensedRecovery';
 import { type Command, commandSpecs, type Outcome, type PlantEvent } from './commandSpecs';
 import type { Desk } from './desk';
 import { dropLink } from './links';
+import { mayTurn } from './mayTurn';
 import { done, type Rig, type RigPort, refuse } from './rig';
 import { STEP_S } from './stepTime';
 
@@ -30,7 +31,8 @@ export function handsOff({ tasks }: Desk, command: Command): Outcome | null {
 export function sendForLicensed(rig: Rig): Outcome {
   const { desk, network, step } = rig;
   if (desk.tasks.licensed !== null) return refuse('already');
-  if (desk.engineRpm > 0) return refuse('engineRuns');
+  const turns = mayTurn(rig);
+  if (turns) return refuse(turns);
   if (Object.values(desk.hoses).some(({ port }) => port !== null)) return refuse('hosesInTheWay');
   if (desk.search.opened.length > 0) return refuse('loopStandsOpen');
   const tank = bringTank(rig);

@@ -7,11 +7,14 @@ import { OIL_KG_PER_M3, type OilKind } from '../../equipment/oils';
 import { LEVEL_PA } from '../../equipment/openJoint';
 import type { LeakPlace } from '../../faults/leakPlaces';
 import type { Command, Outcome } from '../commandSpecs';
+import { mayTurn } from '../mayTurn';
 import { done, type Rig, type RigPort, refuse } from '../rig';
 
 /** Over this a port's core spits. */
 const PRESSURE_PA = 20_000;
 const M3_PER_ML = 1e-6;
+/** Of the oil on the walls, what runs out when every joint is undone and the lines are blown through [guess]. */
+const DRAINED_SHARE = 0.7;
 
 export const convert = {
   'convert-port'(rig: Rig, command: Command) {
@@ -49,7 +52,8 @@ export const convert = {
     if (hindrance) return hindrance;
     rig.desk.tasks.conversion.sealsRenewed = true;
     for (const { id, kind } of rig.places.values()) if (kind === 'joint') rig.repair(id);
-    return done({ id: 'seals-renewed' });
+    const oilKg = drain(rig);
+    return done({ id: 'seals-renewed', quantity: oilKg, unit: 'kg' });
   },
 
   'fit-cut-out'(rig: Rig) {
@@ -83,12 +87,24 @@ export const convert = {
   },
 };
 
+/** What runs out of pipes and parts while joint after joint is undone; kg. Not what stands in the compressor. */
+function drain({ network, loopVessels, desk }: Rig): number {
+  const oilKg = loopVessels.reduce((sum, vessel) => {
+    const onWallsKg = network.massKg(vessel, 'oil') - network.sumpOilKg(vessel);
+    return sum - network.bringIn(vessel, 'oil', -DRAINED_SHARE * onWallsKg);
+  }, 0);
+  desk.tasks.oilOutKg += oilKg;
+  return oilKg;
+}
+
 /** Why nothing can be done to a port now. */
-function hinderedAt({ tools, desk, network, airPressurePa }: Rig, port: RigPort): Outcome | null {
+function hinderedAt(rig: Rig, port: RigPort): Outcome | null {
+  const { tools, desk, network, airPressurePa } = rig;
   if (!tools.includes('conversion-kit')) return refuse('noKit');
   if (desk.refitted.includes(port.id)) return refuse('portConverted');
   if (desk.tasks.conversion.disabled.includes(port.id)) return refuse('portDisabled');
-  if (desk.engineRpm > 0) return refuse('engineRuns');
+  const turns = mayTurn(rig);
+  if (turns) return refuse(turns);
   if (Object.values(desk.hoses).some((hose) => hose.port === port.id)) return refuse('portTaken');
   if (desk.caps[port.id]) return refuse('capOn');
   const overPa = network.pressurePa(port.at.vessel) - airPressurePa;
@@ -96,8 +112,10 @@ function hinderedAt({ tools, desk, network, airPressurePa }: Rig, port: RigPort)
 }
 
 /** Oil and seals go in where the loop stands open, level with the room. */
-function notOpen({ desk, network, loopVessels, airPressurePa }: Rig): Outcome | null {
-  if (desk.engineRpm > 0) return refuse('engineRuns');
+function notOpen(rig: Rig): Outcome | null {
+  const { desk, network, loopVessels, airPressurePa } = rig;
+  const turns = mayTurn(rig);
+  if (turns) return refuse(turns);
   if (desk.search.opened.length === 0) return refuse('loopNotOpen');
   const apart = loopVessels.map((vessel) => network.pressurePa(vessel) - airPressurePa);
   const overPa = apart.reduce((most, pa) => (Math.abs(pa) > Math.abs(most) ? pa : most), 0);

@@ -5,6 +5,7 @@
 import { DYE_KG_PER_ML, SOAP_S } from '../../equipment/soapAndDye';
 import { CASE_OPENINGS } from '../caseOpenings';
 import type { Command, Outcome, PlantEvent } from '../commandSpecs';
+import { mayTurn } from '../mayTurn';
 import { done, type Rig, refuse } from '../rig';
 import { STEP_S } from '../stepTime';
 
@@ -36,7 +37,7 @@ export const search = {
     const hindrance = hindered(rig, 'soap', at);
     if (hindrance) return hindrance;
     if (at in CASE_OPENINGS) return refuse('noJointThere');
-    if (rig.desk.engineRpm > 0) return refuse('soapBlownOff');
+    if (mayTurn(rig)) return refuse('soapBlownOff');
     rig.desk.search.soap = { at, untilStep: rig.step() + Math.ceil(SOAP_S / STEP_S) };
     rig.desk.search.bubbles = 0;
     rig.desk.search.shown.soap = false;
@@ -59,6 +60,7 @@ export const search = {
     if (!rig.tools.includes('dye')) return refuse('notOnBench');
     const port = [...rig.ports.values()].find(({ side }) => side === 'low');
     if (!port) return refuse('noLowPort');
+    if (rig.desk.covers[port.id]) return refuse('underCover');
     if (rig.desk.caps[port.id]) return refuse('capOn');
     if (Object.values(rig.desk.hoses).some((hose) => hose.port === port.id)) return refuse('portTaken');
     const mL = Number(command.mL);
