@@ -24,6 +24,7 @@ const SETS: readonly IdSet[] = [
   'leak-place',
   'loop-place',
   'cleanable',
+  'covered-port',
 ];
 
 export function choicesOf(core: SessionCore): Choices {

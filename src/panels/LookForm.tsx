@@ -7,7 +7,7 @@ import { CloseUp, type Picture } from './CloseUp';
 import { Segmented } from './controls';
 import { Form } from './Form';
 import { PartTasks } from './PartTasks';
-import { PortTasks } from './PortTasks';
+import { CoverButton, PortTasks, portStands } from './PortTasks';
 import { hoseName, portName, traceSentence } from './portWords';
 import { RepairRows } from './RepairRows';
 import type { SessionModel } from './sessionModel';
@@ -116,7 +116,7 @@ export function PortForm(props: {
       {(one) => (
         <Form
           title={portName(props.session, props.portId)}
-          sub={one().capOn ? word('panels.port.capOn') : word('panels.port.capOff')}
+          sub={portStands(one())}
           class="side"
           closeLabel={word('app.close')}
           onClose={props.onClose}
@@ -124,6 +124,7 @@ export function PortForm(props: {
           <CloseUp session={props.session} id={props.portId} picture={props.picture} />
           <Show when={coupled()}>{(hose) => <CouplerRow session={props.session} hose={hose()} />}</Show>
           <div class="row wrap">
+            <CoverButton session={props.session} port={one()} />
             <button
               type="button"
               class="btn sm"

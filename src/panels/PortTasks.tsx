@@ -1,9 +1,29 @@
 /** What is done at a port besides coupling: a cover over it, a fitting for good, a port put out of use, a test strip. */
 import { For, type JSX, Show } from 'solid-js';
+import type { PortView } from '../session/corePort';
 import { word } from '../words/words';
 import { PortSteps } from './conversionRows';
 import { portName } from './portWords';
 import type { SessionModel } from './sessionModel';
+
+/** Some ports lie under a cover that is lifted first. */
+export function CoverButton(props: { readonly session: SessionModel; readonly port: PortView }): JSX.Element {
+  const lift = (): void =>
+    props.session.send({ do: 'cover', port: props.port.id, to: props.port.covered ? 'off' : 'on' });
+  return (
+    <Show when={props.port.covered !== null}>
+      <button type="button" class="btn sm" onClick={lift}>
+        {props.port.covered ? word('task.port.coverOff') : word('task.port.coverOn')}
+      </button>
+    </Show>
+  );
+}
+
+/** Cap and cover, as they are. */
+export function portStands({ covered, capOn }: PortView): string {
+  if (covered) return word('task.port.covered');
+  return capOn ? word('panels.port.capOn') : word('panels.port.capOff');
+}
 
 export function PortTasks(props: { readonly session: SessionModel; readonly portId: string }): JSX.Element {
   const { session } = props;

@@ -88,14 +88,17 @@ function Mounting(props: Rows & { readonly tool: string }): JSX.Element {
   );
 }
 
-function Running(props: Rows & { readonly tool: string }): JSX.Element {
+function Running(props: Rows & { readonly tool: string; readonly bottle?: true }): JSX.Element {
   const isOn = (): boolean => props.session.signal(`device.${props.tool}.running`) === 1;
   return (
     <Segmented
-      label={word('panels.service.motor')}
+      label={props.bottle ? word('task.bottle.valve') : word('panels.service.motor')}
       options={[
-        { value: 'on' as const, label: word('panels.service.runs') },
-        { value: 'off' as const, label: word('panels.service.stands') },
+        { value: 'on' as const, label: props.bottle ? word('panels.car.open') : word('panels.service.runs') },
+        {
+          value: 'off' as const,
+          label: props.bottle ? word('panels.car.shut') : word('panels.service.stands'),
+        },
       ]}
       value={isOn() ? 'on' : 'off'}
       onChoose={(to) => props.session.send({ do: 'run', device: props.tool, to })}
@@ -231,6 +234,8 @@ function TankFill(props: Rows): JSX.Element {
   return <p class="s mut">{word('twin.device.fill', { eighths: eighths() })}</p>;
 }
 
+/** Gas with nothing but its own valve before the hose. */
+const BOTTLES: readonly string[] = ['shop-air', 'oxygen', 'bare-nitrogen'];
 const ON_HOSE: readonly string[] = [
   'recovery-machine',
   'vacuum-pump',
@@ -238,9 +243,7 @@ const ON_HOSE: readonly string[] = [
   'charging-tank',
   'nitrogen',
   'oil-injector',
-  'shop-air',
-  'oxygen',
-  'bare-nitrogen',
+  ...BOTTLES,
 ];
 
 export function ServiceRows(props: Rows & { readonly tool: string }): JSX.Element {
@@ -266,6 +269,9 @@ export function ServiceRows(props: Rows & { readonly tool: string }): JSX.Elemen
         </Match>
         <Match when={props.tool === 'nitrogen'}>
           <Regulator session={session} />
+        </Match>
+        <Match when={BOTTLES.includes(props.tool)}>
+          <Running session={session} tool={props.tool} bottle />
         </Match>
         <Match when={props.tool === 'conversion-kit'}>
           <ConversionRows session={session} />

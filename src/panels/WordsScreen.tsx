@@ -17,6 +17,7 @@ import { Icon } from './Icon';
 import { GaugeLadders, Meters } from './Instruments';
 import { Deliveries, Findings } from './JobCard';
 import { seenOf } from './LookForm';
+import { portStands } from './PortTasks';
 import { portName } from './portWords';
 import { Stopped } from './Stopped';
 import { ToolMeters } from './ToolMeters';
@@ -99,8 +100,7 @@ function Ports(props: { readonly ui: WorkUi }): JSX.Element {
         <For each={session.view().ports}>
           {(port) => (
             <li>
-              <b>{portName(session, port.id)}</b>{' '}
-              {port.capOn ? word('panels.port.capOn') : word('panels.port.capOff')}{' '}
+              <b>{portName(session, port.id)}</b> {portStands(port)}{' '}
               <button
                 type="button"
                 class="linkb"

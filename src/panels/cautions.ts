@@ -6,6 +6,7 @@ import type { Layout } from '../layout/layout';
 import { hazardsOf } from '../layout/zones';
 import type { Command } from '../plant/commandSpecs';
 import type { SessionView } from '../session/corePort';
+import { hazardLooks } from './hazardCautions';
 
 export type CautionId =
   | 'whichPort'
@@ -14,7 +15,18 @@ export type CautionId =
   | 'goggles'
   | 'hoseInZone'
   | 'doorStart'
-  | 'doorShut';
+  | 'doorShut'
+  | 'heater'
+  | 'hotWater'
+  | 'strongGas'
+  | 'bridge'
+  | 'overfill'
+  | 'adapter'
+  | 'pit'
+  | 'plug'
+  | 'live'
+  | 'looseClothes'
+  | 'unknownGas';
 
 export interface Caution {
   readonly id: CautionId;
@@ -28,6 +40,12 @@ export interface CautionFacts {
   readonly engineRuns: boolean;
   readonly doorOpen: boolean;
   readonly highValveOpen: boolean;
+  readonly hoodOpen: boolean;
+  readonly heaterBurns: boolean;
+  readonly isElectric: boolean;
+  readonly isIsolated: boolean;
+  /** The identifier has taken a sample. */
+  readonly gasKnown: boolean;
 }
 
 const WITH_REFRIGERANT: ReadonlySet<Command['do']> = new Set([
@@ -81,7 +99,14 @@ function shuttingDoor(command: Command, facts: CautionFacts): Caution | null {
     : null;
 }
 
-const LOOKS = [openingCan, openingHighValve, startingEngine, shuttingDoor, withoutGoggles] as const;
+const LOOKS = [
+  openingCan,
+  openingHighValve,
+  startingEngine,
+  shuttingDoor,
+  withoutGoggles,
+  ...hazardLooks,
+] as const;
 
 /** The caution that belongs before `command`, or null. */
 export function cautionBefore(command: Command, facts: CautionFacts): Caution | null {

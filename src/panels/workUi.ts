@@ -25,6 +25,9 @@ const QUIET_S = 60;
 
 const NOT_OPEN = null;
 
+/** Behind the safe answer of these, what was meant is done. */
+const GOES_ON: readonly CautionId[] = ['goggles', 'looseClothes', 'heater'];
+
 /** A session whose `send` looks for cautions first, and the state of the screen round it. */
 export function makeWorkUi(raw: SessionModel) {
   const [open, setOpen] = createSignal<Open | null>(NOT_OPEN);
@@ -41,6 +44,11 @@ export function makeWorkUi(raw: SessionModel) {
     engineRuns: raw.signal('engine.rpm') > 0,
     doorOpen: raw.signal('door.open') === 1,
     highValveOpen: raw.signal('manifold.high.sixteenths') > 0,
+    hoodOpen: raw.signal('hood.open') === 1,
+    heaterBurns: raw.signal('heater.on') === 1,
+    isElectric: raw.layout.parts.some(({ kind }) => kind === 'compressor-electric'),
+    isIsolated: raw.signal('highVoltage.isolated') === 1,
+    gasKnown: !Number.isNaN(raw.signal('identifier.r134aShare')),
   });
   const quiet = (id: CautionId): boolean =>
     raw.clock().seconds - (waved.get(id) ?? Number.NEGATIVE_INFINITY) < QUIET_S;
@@ -55,7 +63,7 @@ export function makeWorkUi(raw: SessionModel) {
     setCaution(null);
     if (!standing) return;
     for (const command of standing.caution.safe) raw.send(command);
-    if (standing.caution.id === 'goggles') raw.send(standing.command);
+    if (GOES_ON.includes(standing.caution.id)) raw.send(standing.command);
     if (standing.caution.id === 'whichPort')
       setOpen({ kind: 'port', port: String(standing.caution.safe[0]?.port) });
     if (standing.caution.id === 'hoseInZone') {

@@ -10,13 +10,15 @@ const hose = {
   couplerOpen: true,
   route: ['side-middle', 'fender', 'mat'],
   caught: false,
+  couplerM: 0.013,
 };
+const FITTING = { capLetter: null, covered: null, diameterM: 0.013 } as const;
 const can = { id: 'can-1', onto: 'charging', valveSixteenths: 0, tiltDeg: 0, place: 'scale' } as const;
-const port = { id: 'port-b', capOn: false, traced: false, judged: null, hose: 'charging' };
+const port = { id: 'port-b', capOn: false, traced: false, judged: null, hose: 'charging', ...FITTING };
 
 function facts(part: Partial<SessionView> = {}, rest: Partial<CautionFacts> = {}): CautionFacts {
   const view = {
-    worn: ['goggles', 'gloves'],
+    worn: ['goggles', 'gloves', 'overall'],
     ports: [port],
     hoses: [hose],
     cans: [can],
@@ -28,6 +30,11 @@ function facts(part: Partial<SessionView> = {}, rest: Partial<CautionFacts> = {}
     engineRuns: false,
     doorOpen: true,
     highValveOpen: false,
+    hoodOpen: true,
+    heaterBurns: false,
+    isElectric: false,
+    isIsolated: false,
+    gasKnown: false,
     ...rest,
   };
 }
@@ -72,7 +79,40 @@ describe('a caution comes', () => {
   });
 });
 
+describe('a caution of the place comes', () => {
+  test.each([
+    ['heater', { do: 'open-loop', part: 'suction' }, { heaterBurns: true }],
+    ['hotWater', { do: 'place', can: 'can-1', at: 'hot-water' }, {}],
+    ['strongGas', { do: 'run', device: 'oxygen', to: 'on' }, {}],
+    ['bridge', { do: 'bypass', what: 'high-switch', to: 'on' }, {}],
+    ['overfill', { do: 'bypass', what: 'tank-limit', to: 'on' }, {}],
+    ['adapter', { do: 'adapter', hose: 'gauge-low', to: 'on' }, {}],
+    ['pit', { do: 'pit', to: 'in' }, {}],
+    ['plug', { do: 'isolate', to: 'on' }, { isElectric: true }],
+    ['live', { do: 'replace', part: 'compressor' }, { isElectric: true }],
+    ['unknownGas', { do: 'run', device: 'recovery-machine', to: 'on' }, {}],
+  ] as const)('%s', (id, command, rest) => {
+    expect(cautionBefore(command as Command, facts({}, rest))?.id).toBe(id);
+  });
+
+  test('before a start under an open hood in loose clothes', () => {
+    const start: Command = { do: 'engine', rpm: 800 };
+    const loose = facts({ worn: ['goggles', 'gloves'] });
+    expect(cautionBefore(start, loose)?.id).toBe('looseClothes');
+    expect(cautionBefore(start, { ...loose, hoodOpen: false })).toBeNull();
+  });
+});
+
 describe('no caution comes', () => {
+  test.each([
+    ['bypass', { do: 'bypass', what: 'low-switch', to: 'off' }, {}],
+    ['isolate', { do: 'isolate', to: 'on' }, {}],
+    ['replace', { do: 'replace', part: 'compressor' }, { isElectric: true, isIsolated: true }],
+    ['run', { do: 'run', device: 'recovery-machine', to: 'on' }, { gasKnown: true }],
+  ] as const)('of the place for a %s that is in order', (_, command, rest) => {
+    expect(cautionBefore(command as Command, facts({}, rest))).toBeNull();
+  });
+
   test.each([
     ['once the line was followed', open, facts({ ports: [{ ...port, traced: true }] })],
     ['once the port was called low', open, facts({ ports: [{ ...port, judged: 'low' }] })],

@@ -97,4 +97,26 @@ export interface AimsWords {
   'aims.ownerTold': never;
   'aims.toldHonest': never;
   'aims.toldUnproven': never;
+  'aims.pitGas': never;
+  'aims.roomGas': never;
+  'aims.flameGas': never;
+  'aims.sparkGas': never;
+  'aims.wrongGas': never;
+  'aims.forcedFitting': never;
+  'aims.highVoltage': never;
+  'aims.oilInsulates': never;
+  'aims.canBurst': never;
+  'aims.canWarm': never;
+  'aims.tankOverfilled': never;
+  'aims.cleanTank': never;
+  'aims.gasMixed': never;
+  'aims.bridgedHigh': never;
+  'aims.bridgedLow': never;
+  'aims.fanHands': never;
+  'aims.looseClothes': never;
+  'aims.hotHose': never;
+  'aims.blownOff': never;
+  'aims.coldBurn': never;
+  'aims.fedStanding': never;
+  'aims.sealerFouls': never;
 }

@@ -115,6 +115,7 @@ export interface TaskWords {
   'task.can.mark': never;
   'task.can.store': never;
   'task.gear.overall': never;
+  'task.bottle.valve': never;
   'task.convert.ports': never;
   'task.convert.inside': never;
   'task.convert.paper': never;

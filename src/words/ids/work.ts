@@ -145,6 +145,15 @@ export interface WorkWords {
   'work.stopped.what.blownOff': never;
   'work.stopped.what.tankOnRunning': never;
   'work.stopped.what.pumpOnCharge': never;
+  'work.stopped.what.convertedToOwn': never;
+  'work.stopped.what.lawService': never;
+  'work.stopped.what.lawCharge': never;
+  'work.stopped.what.lawLeakFilled': never;
+  'work.stopped.what.lawRecover': never;
+  'work.stopped.what.lawOldGas': never;
+  'work.stopped.what.lawConvert': never;
+  'work.stopped.what.lawOtherGas': never;
+  'work.stopped.what.beyondTraining': never;
   'work.stopped.what.other': never;
   'work.stopped.defer': never;
   'work.stopped.back': never;
