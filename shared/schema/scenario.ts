@@ -59,6 +59,16 @@ const can = z.strictObject({
 });
 
 const found = z.strictObject({
+  /** Caps: lettered for its own side, missing, or lettered for the other side; blank and on where nothing is said. */
+  caps: z
+    .array(z.strictObject({ port: id, is: z.enum(['own', 'missing', 'misleading']) }))
+    .max(4)
+    .optional(),
+  /** Covers over ports that lie under one; on where nothing is said. */
+  covers: z
+    .array(z.strictObject({ port: id, is: z.enum(['on', 'off']) }))
+    .max(4)
+    .optional(),
   /** Where the temperature control stood; coldest where nothing is said. */
   temperature: z.enum(['coldest', 'middle', 'warmest']).optional(),
   /** Wears the permanent fittings of a conversion already. */

@@ -2,18 +2,28 @@
 import type { BayFrame, CanFrame, CapLook, HoseFrame, PortFrame } from '../bay/bayFrame';
 import { CAN, couplerId } from '../bay/itemIds';
 import { inWords, writeMass } from '../instruments/displayUnits';
+import { boreOf, letterOf } from '../layout/bores';
+import type { BoreMm } from '../layout/layout';
 import type { SessionModel } from '../panels/sessionModel';
 import type { WorkUi } from '../panels/workUi';
-import type { CanView } from '../session/corePort';
+import type { CanView, PortView } from '../session/corePort';
 import { bayHoseOf } from './bayHoses';
 import type { RunningSession } from './session';
 
 function portsOf(session: SessionModel): Record<string, PortFrame> {
-  return Object.fromEntries(
-    session
-      .view()
-      .ports.map((port) => [port.id, { cap: (port.capOn ? 'blank' : 'missing') as CapLook, strap: true }]),
-  );
+  return Object.fromEntries(session.view().ports.map((port) => [port.id, portFrame(port)]));
+}
+
+/** A cap on a strap hangs beside its port; one that was gone when the car came has left its strap behind. */
+function portFrame({ capOn, capLetter, covered, diameterM }: PortView): PortFrame {
+  const bore = boreOf(diameterM);
+  return { cap: capLook(capOn, capLetter, bore), strap: true, bore, covered: covered === true };
+}
+
+function capLook(isOn: boolean, letter: PortView['capLetter'], bore: BoreMm): CapLook {
+  if (!isOn) return 'missing';
+  if (letter === null) return 'blank';
+  return letter === letterOf(bore) ? 'letter' : 'swapped';
 }
 
 function hosesOf(session: SessionModel): HoseFrame[] {

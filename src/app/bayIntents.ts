@@ -1,8 +1,6 @@
 /** What a hand meant in the bay, as commands. Targets are only offered where something fits; judging it is the core's. */
 import type { BayCallbacks } from '../bay/bayApi';
 import { CAN, CAN_VALVE, hoseOfCoupler, MAT, portOfCap, SCALE } from '../bay/itemIds';
-import { fittings } from '../equipment/fittings';
-import { type HoseId, hoseSpecs } from '../equipment/hoses';
 import type { SessionModel } from '../panels/sessionModel';
 import type { WorkUi } from '../panels/workUi';
 import { coreHoseOf } from './bayHoses';
@@ -31,9 +29,11 @@ function showCoupler(ui: WorkUi, hoseId: string): void {
   else ui.show({ kind: 'tool', tool: hoseId === 'charging' ? 'charging' : 'gauge-set' });
 }
 
+/** What lies over a port comes off first: its cover, then its cap. */
 function toggleCap(ui: WorkUi, portId: string): void {
   const port = ui.session.view().ports.find((one) => one.id === portId);
-  if (port) ui.session.send({ do: 'cap', port: portId, to: port.capOn ? 'off' : 'on' });
+  if (port?.covered) ui.session.send({ do: 'cover', port: portId, to: 'off' });
+  else if (port) ui.session.send({ do: 'cap', port: portId, to: port.capOn ? 'off' : 'on' });
 }
 
 function pick(ui: WorkUi, session: SessionModel, id: string): void {
@@ -81,16 +81,14 @@ function dropCoupler(ui: WorkUi, hose: string, target: string, zones: readonly s
   else ui.session.send({ do: 'couple', hose, port: target, route });
 }
 
-const MM_PER_M = 1000;
-
-/** Ports this hose's coupler goes on: free, bare, and of its fitting. */
+/** Ports this hose's coupler goes on: free, under no cover, and of its fitting, or any with a loose adapter. */
 function fittingPorts(session: SessionModel, hose: string): string[] {
-  const { coupler } = hoseSpecs[hose as HoseId];
-  if (coupler === null) return [];
-  const boreMm = Math.round(fittings[coupler].diameterM * MM_PER_M);
-  const free = session.view().ports.filter((port) => port.hose === null || port.hose === hose);
-  return session.layout.ports
-    .filter((port) => port.boreMm === boreMm && free.some(({ id }) => id === port.id))
+  const { ports, hoses } = session.view();
+  const couplerM = hoses.find(({ id }) => id === hose)?.couplerM ?? Number.NaN;
+  const isAdapted = session.signal(`hose.${hose}.adapter`) === 1;
+  return ports
+    .filter((port) => (port.hose === null || port.hose === hose) && port.covered !== true)
+    .filter((port) => port.diameterM === couplerM || (isAdapted && couplerM > 0))
     .map(({ id }) => id);
 }
 

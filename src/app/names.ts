@@ -2,6 +2,7 @@
  * Names of ids for a reader: ports by their bore and what they stand on, hoses by what they are for, all else by the
  * groups of words. An id without a word is shown as it stands, so that nothing is hidden by a missing name.
  */
+import { boreOf } from '../layout/bores';
 import type { Layout } from '../layout/layout';
 import { hoseName, portWords } from '../panels/portWords';
 import type { Mode, SessionView } from '../session/corePort';
@@ -52,7 +53,11 @@ export function sessionNames(
     view()?.ports.find((port) => port.id === id)?.traced === true && mode !== 'assessed';
   return (id) => {
     const port = layout.ports.find((one) => one.id === id);
-    if (port) return portWords(layout, port, mode === 'explore' || ended() || traced(id), nameOf);
+    if (port) {
+      const known = mode === 'explore' || ended() || traced(id);
+      const seen = view()?.ports.find((one) => one.id === id);
+      return portWords(layout, port, known, nameOf, seen ? boreOf(seen.diameterM) : port.boreMm);
+    }
     const neutral = mode === 'assessed' && !ended() ? neutralName(layout, id) : null;
     if (neutral !== null) return neutral;
     return HOSES.includes(id) ? hoseName(id) : nameOf(id);

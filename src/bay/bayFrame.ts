@@ -2,7 +2,7 @@
  * What the bay is told: everything it draws besides the layout. Plain data, made by the page from the session's view
  * and frame. The bay keeps nothing of it but the picture; what a person does comes back as intents.
  */
-import type { CoupledHose, HoseId } from '../layout/layout';
+import type { BoreMm, CoupledHose, HoseId } from '../layout/layout';
 
 export type CapLook = 'blank' | 'shape' | 'letter' | 'swapped' | 'missing';
 
@@ -10,6 +10,10 @@ export interface PortFrame {
   readonly cap: CapLook;
   /** Cap on a strap; with the cap off it hangs beside the port. */
   readonly strap: boolean;
+  /** Across the fitting on it now, where that is not what the car was built with. */
+  readonly bore?: BoreMm;
+  /** Under a cover that is on. */
+  readonly covered?: boolean;
 }
 
 export interface HoseFrame {

@@ -8,6 +8,7 @@ import { lineOf, partOf } from '../layout/trace';
 import type { BayFrame } from './bayFrame';
 import { fittingSide } from './drawing/gear/fittingSide';
 import { frostedLine } from './drawing/gear/frost';
+import { portCover } from './drawing/gear/portCover';
 import { paint } from './drawing/painter';
 import { lit } from './drawing/paints';
 import { lampStrength, paletteOf } from './drawing/palette';
@@ -68,8 +69,10 @@ const backdrop = (): Drawing => [fill(roundRect(...BACKDROP, 0), lit('floor'))];
 
 function portView(layout: Layout, frame: BayFrame, port: Port): View {
   const tubeMm = 'line' in port.on ? lineOf(layout, port.on.line).diameterMm : PART_TUBE_MM;
-  const look = frame.ports[port.id]?.cap ?? 'blank';
-  return { drawing: [...backdrop(), ...fittingSide(port.boreMm, look, tubeMm)], box: [-200, -90, 400, 340] };
+  const { cap = 'blank', bore = port.boreMm, covered = false } = frame.ports[port.id] ?? {};
+  if (covered && port.cover)
+    return { drawing: [...backdrop(), ...portCover(port.cover)], box: port.cover.rect };
+  return { drawing: [...backdrop(), ...fittingSide(bore, cap, tubeMm)], box: [-200, -90, 400, 340] };
 }
 
 /** A port on a pot stands on its lid, drawn as a broad band. */

@@ -1,5 +1,5 @@
 /** How ports, hoses, routes and zones are called in words. A port is told by its bore and the thing it stands on, never by its side. */
-import type { HoseRoute, Layout, Port } from '../layout/layout';
+import type { BoreMm, HoseRoute, Layout, Port } from '../layout/layout';
 import { tracePort } from '../layout/trace';
 import { nameOf as plainName } from '../twin/nameOf';
 import { portByPlace } from '../twin/placeNames';
@@ -17,9 +17,10 @@ export function portWords(
   port: Port,
   known: boolean,
   nameOf: (id: string) => string,
+  bore: BoreMm = port.boreMm,
 ): string {
-  if (!known) return portByPlace(layout, port);
-  return word('panels.port.name', { bore: String(port.boreMm), place: nameOf(placeOf(port)) });
+  if (!known) return portByPlace(layout, port, bore);
+  return word('panels.port.name', { bore: String(bore), place: nameOf(placeOf(port)) });
 }
 
 export const portName = (session: SessionModel, portId: string): string => session.nameOf(portId);

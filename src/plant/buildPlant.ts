@@ -20,6 +20,17 @@ export interface HiddenFault {
   readonly site?: string;
 }
 
+/** How the car was found. */
+export interface FoundCar {
+  readonly temperature?: TemperatureSetting;
+  /** Wears a conversion's fittings. */
+  readonly converted?: boolean;
+  /** Lettered for its own side, gone, or lettered for the other side; a blank one where nothing is said. */
+  readonly caps?: readonly { readonly port: string; readonly is: 'own' | 'missing' | 'misleading' }[];
+  /** Of ports that lie under a cover; on where nothing is said. */
+  readonly covers?: readonly { readonly port: string; readonly is: 'on' | 'off' }[];
+}
+
 export interface PlantOptions {
   readonly vehicleId: string;
   readonly refrigerant: RefrigerantId;
@@ -54,8 +65,7 @@ export interface PlantOptions {
   readonly heaterOn?: boolean;
   /** Leak sealer that somebody has put into the loop. */
   readonly foundSealerKg?: number;
-  /** How the car was found: its temperature control, and whether it wears a conversion's fittings. */
-  readonly found?: { readonly temperature?: TemperatureSetting; readonly converted?: boolean };
+  readonly found?: FoundCar;
   /** Ids of papers that lie in the car, besides the label and the service information. */
   readonly papers?: readonly string[];
   /** Only the errors of the instruments depend on it. */

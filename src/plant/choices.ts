@@ -15,6 +15,8 @@ export function choicesOf(parts: PlantParts, set: IdSet): readonly string[] {
   switch (set) {
     case 'port':
       return layout.ports.map(({ id }) => id);
+    case 'covered-port':
+      return layout.ports.filter(({ cover }) => cover !== undefined).map(({ id }) => id);
     case 'part':
       return layout.parts.filter(({ name }) => name !== undefined).map(({ id }) => id);
     case 'hose':

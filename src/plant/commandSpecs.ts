@@ -10,6 +10,7 @@ import { CLUTCH_DOINGS, GASES, SUMS, TOLD } from './taskDesk';
 /** Sets of ids whose members depend on the vehicle, the bench or a registry. */
 export type IdSet =
   | 'port'
+  | 'covered-port'
   | 'part'
   | 'hose'
   | 'can'
@@ -97,6 +98,7 @@ export const commandSpecs = {
   chock: { group: 'car', args: { to: onOff } },
   temperature: { group: 'car', args: { to: { kind: 'choice', of: ['coldest', 'middle', 'warmest'] } } },
 
+  cover: { group: 'connect', args: { port: { kind: 'id', of: 'covered-port' }, to: onOff } },
   cap: { group: 'connect', args: { port: { kind: 'id', of: 'port' }, to: onOff } },
   couple: {
     group: 'connect',

@@ -45,6 +45,10 @@ export interface Desk {
   windowsOpen: boolean;
   recirculated: boolean;
   caps: Record<string, boolean>;
+  /** Letter on a cap, where it has one: it need not be the port's own. */
+  capLetters: Record<string, 'L' | 'H'>;
+  /** Whether the cover is on, for ports that lie under one. */
+  covers: Record<string, boolean>;
   /** Ports that wear a conversion's permanent R-134a fitting over their own. */
   refitted: string[];
   hoses: Partial<Record<HoseId, HoseOnDesk>>;

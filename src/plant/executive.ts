@@ -29,6 +29,7 @@ import { makeSignals } from './signals';
 import { STEP_S } from './stepTime';
 import { TALLY } from './tally';
 import { noteTestConditions } from './testConditions';
+import { underCover } from './underCover';
 import { findFault } from './validate';
 
 const QUIET: readonly PlantEvent[] = Object.freeze([]);
@@ -89,7 +90,11 @@ export function makeExecutive(parts: PlantParts): Plant {
   }
 
   function apply(command: Command): Outcome {
-    const fault = findFault(command, choices) ?? handsOff(desk, command) ?? shutHood(desk, command);
+    const fault =
+      findFault(command, choices) ??
+      handsOff(desk, command) ??
+      shutHood(desk, command) ??
+      underCover(desk, command);
     if (fault) return fault;
     const handler = handlers[command.do];
     if (!handler) return { ok: true, events: QUIET };

@@ -9,6 +9,7 @@ const IN_THE_BAY: ReadonlySet<CommandId> = new Set<CommandId>([
     'look',
     'trace',
     'judge-port',
+    'cover',
     'cap',
     'couple',
     'coupler',

@@ -116,6 +116,12 @@ export interface CardLine {
 export interface PortView {
   readonly id: string;
   readonly capOn: boolean;
+  /** Letter on the cap that is on; it need not be the port's own. */
+  readonly capLetter: 'L' | 'H' | null;
+  /** Under a cover that is on; null where there is none. */
+  readonly covered: boolean | null;
+  /** Across the fitting that is on it now, m. */
+  readonly diameterM: number;
   readonly traced: boolean;
   readonly judged: 'low' | 'high' | null;
   readonly hose: string | null;
@@ -123,6 +129,8 @@ export interface PortView {
 
 export interface HoseView {
   readonly id: string;
+  /** What its coupler goes over, m; NaN where it has none. */
+  readonly couplerM: number;
   readonly port: string | null;
   readonly couplerOpen: boolean;
   readonly route: readonly string[];

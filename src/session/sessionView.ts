@@ -39,21 +39,36 @@ function idsOf({ plant }: SessionRun, kind: string, last: string): string[] {
 
 const numberOf = ({ plant }: SessionRun, id: string): number => plant.value(plant.signalIndex(id));
 
+/** NaN where this plant has no such signal. */
+const orNaN = ({ plant }: SessionRun, id: string): number => {
+  const index = plant.signals.findIndex((signal) => signal.id === id);
+  return index < 0 ? Number.NaN : plant.value(index);
+};
+
 function portView(run: SessionRun, id: string): PortView {
   const { book } = run;
   const [hose] = Object.entries(book.hosePorts).find(([, port]) => port === id) ?? [null];
   return {
     id,
     capOn: numberOf(run, `cap.${id}.on`) === 1,
+    capLetter: ([null, 'L', 'H'] as const)[orNaN(run, `cap.${id}.letter`)] ?? null,
+    covered: coveredOf(run, id),
+    diameterM: orNaN(run, `port.${id}.diameterM`),
     traced: book.traced.includes(id),
     judged: book.judged[id] ?? null,
     hose,
   };
 }
 
+function coveredOf(run: SessionRun, id: string): boolean | null {
+  const on = orNaN(run, `cover.${id}.on`);
+  return Number.isNaN(on) ? null : on === 1;
+}
+
 function hoseView(run: SessionRun, id: string): HoseView {
   return {
     id,
+    couplerM: orNaN(run, `hose.${id}.couplerM`),
     port: run.book.hosePorts[id] ?? null,
     couplerOpen: numberOf(run, `hose.${id}.couplerOpen`) === 1,
     route: run.book.routes[id] ?? [],

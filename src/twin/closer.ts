@@ -1,4 +1,5 @@
 /** What looking closer and following a pipe tell: facts only, no side named unless the pipe's end names it. */
+import { boreOf } from '../layout/bores';
 import { layoutOf } from '../layout/layouts';
 import { placeOf } from '../layout/place';
 import { portOf, type TraceStep, tracePort } from '../layout/trace';
@@ -41,14 +42,13 @@ function turningCue(part: string): string {
 }
 
 /** Each port as it looks: how wide, and where it lies. */
-export function portLines(vehicleId: string): string[] {
+export function portLines(vehicleId: string, core: SessionCore): string[] {
   const layout = layoutOf(vehicleId);
-  return layout.ports.map(({ id }) => {
-    const { boreMm, at } = portOf(layout, id);
-    const { depth, across } = placeOf(layout, at);
+  return core.view().ports.map(({ id, diameterM }) => {
+    const { depth, across } = placeOf(layout, portOf(layout, id).at);
     return word('twin.closer.port', {
       port: id,
-      bore: String(boreMm),
+      bore: String(boreOf(diameterM)),
       depth: word(`twin.closer.${depth}`),
       across: word(`twin.closer.${across}`),
     });

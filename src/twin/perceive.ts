@@ -89,8 +89,11 @@ function compressor(say: Say, senses: Senses): void {
 }
 
 function ports(say: Say, view: SessionView): void {
-  for (const { id, capOn, hose, judged } of view.ports) {
-    if (hose !== null) say('twin.port.hoseOn', { port: id, hose });
+  for (const { id, capOn, capLetter, covered, hose, judged } of view.ports) {
+    if (covered === false) say('twin.port.uncovered', { port: id });
+    if (covered) say('twin.port.covered', { port: id });
+    else if (hose !== null) say('twin.port.hoseOn', { port: id, hose });
+    else if (capLetter !== null) say('twin.port.capLettered', { port: id, letter: capLetter });
     else say(capOn ? 'twin.port.capOn' : 'twin.port.capOff', { port: id });
     if (judged !== null) say('twin.port.judged', { port: id, side: nameOf(judged) });
   }

@@ -2,14 +2,17 @@
  * Names that say where a thing is and not what it is: a port by its bore and place, a line by its diameter and place, a
  * part that would tell the kind of loop by its place alone. The drawn bay, its twin and the panels all use these.
  */
-import type { Layout, PointMm, Port } from '../layout/layout';
+import { isThreaded } from '../layout/bores';
+import type { BoreMm, Layout, PointMm, Port } from '../layout/layout';
 import { stopsOf } from '../layout/order';
 import { placeOf } from '../layout/place';
 import { lineOf, loopLines, partOf } from '../layout/trace';
 import { word } from '../words/words';
 
 /** Parts whose name would say which kind of loop this is: what an assessed trainee has to see for themselves. */
-const TELLTALE: ReadonlySet<string> = new Set(['accumulator', 'drier', 'orifice', 'txv', 'evaporator-case']);
+const TELLTALE: ReadonlySet<string> = new Set([
+  ...['accumulator', 'drier', 'drier-slim', 'orifice', 'txv', 'evaporator-case', 'rear-unit'],
+]);
 
 export const isTelltale = (layout: Layout, partId: string): boolean =>
   TELLTALE.has(partOf(layout, partId).kind);
@@ -19,8 +22,11 @@ export function placeWords(layout: Layout, at: PointMm): string {
   return word('bay.place', { depth: word(`bay.depth.${depth}`), across: word(`bay.across.${across}`) });
 }
 
-export const portByPlace = (layout: Layout, port: Port): string =>
-  word('bay.port.name', { bore: String(port.boreMm), place: placeWords(layout, port.at) });
+/** `bore`: across the fitting that is on it now. */
+export function portByPlace(layout: Layout, port: Port, bore: BoreMm = port.boreMm): string {
+  const values = { bore: String(bore), place: placeWords(layout, port.at) };
+  return isThreaded(bore) ? word('bay.port.threaded', values) : word('bay.port.name', values);
+}
 
 export const partByPlace = (layout: Layout, at: PointMm): string =>
   word('bay.loopPart', { place: placeWords(layout, at) });

@@ -62,7 +62,7 @@ export function sitDown(scenario: Scenario, mode: Mode, seed: number): Sitting {
     // What was lived through a second time on the way back is no news.
     if (command.do === 'rewind') told.splice(0, told.length, ...outcome.events);
     const lines = afterwards(before);
-    if (command.do === 'begin') lines.push(...portLines(data.vehicle), ...around());
+    if (command.do === 'begin') lines.push(...portLines(data.vehicle, core), ...around());
     if (command.do === 'read-sheet')
       lines.push(...sheetLines(data, String(command.sheet), core.view().conversionLabel));
     if (command.do === 'ask') lines.push(ownerAnswer(data, String(command.about)));

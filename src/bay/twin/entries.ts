@@ -114,7 +114,7 @@ function gearEntries(layout: Layout, frame: BayFrame, places: GearPlaces): Entry
       {
         id,
         key: id,
-        label: couplerState(layout, hose),
+        label: couplerState(layout, hose, hose.port === null ? undefined : frame.ports[hose.port]?.bore),
         hit: around(at, COUPLER_HALF_MM),
         takeable: true,
         rank: GEAR_RANK,

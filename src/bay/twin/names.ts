@@ -3,7 +3,8 @@
  * is told by its bore and its place; otherwise names come from the words by the layout's keys.
  */
 
-import type { HoseId, Layout, PointMm } from '../../layout/layout';
+import { letterOf } from '../../layout/bores';
+import type { BoreMm, HoseId, Layout, PointMm } from '../../layout/layout';
 import { type LineFacts, lineFacts } from '../../layout/place';
 import { lineOf, partOf, portOf } from '../../layout/trace';
 import { isTelltale, lineByPlace, partByPlace, portByPlace } from '../../twin/placeNames';
@@ -37,30 +38,35 @@ export function lineName(layout: Layout, id: string, at: PointMm, assessed: bool
 
 /** A port with what is to be seen on it, never what that means. */
 export function portState(layout: Layout, id: string, frame: BayFrame): string {
-  const port = portByPlace(layout, portOf(layout, id));
+  const { cap = 'blank', bore, covered } = frame.ports[id] ?? {};
+  const port = portByPlace(layout, portOf(layout, id), bore);
+  if (covered) return word('bay.port.covered', { port });
   const hose = frame.hoses.find((h) => h.port === id);
   if (hose) return word('bay.port.coupled', { port, coupler: couplerName(hose.id) });
-  switch (frame.ports[id]?.cap ?? 'blank') {
+  switch (cap) {
     case 'missing':
       return word('bay.port.capOff', { port });
     case 'blank':
       return word('bay.port.capOn', { port });
     case 'shape':
       return word('bay.port.capShaped', { port });
-    default:
-      return word('bay.port.capLettered', { port });
+    default: {
+      const own = letterOf(bore ?? portOf(layout, id).boreMm);
+      const other = own === 'L' ? 'H' : 'L';
+      return word('bay.port.capLettered', { port, letter: cap === 'swapped' ? other : own });
+    }
   }
 }
 
 export const couplerName = (hose: HoseId): string => word(`bay.coupler.${hose}`);
 
-export function couplerState(layout: Layout, hose: HoseFrame): string {
+export function couplerState(layout: Layout, hose: HoseFrame, bore?: BoreMm): string {
   const coupler = couplerName(hose.id);
   if (hose.caught) return word('bay.coupler.caught', { coupler });
   if (hose.port === null) return word('bay.coupler.loose', { coupler });
   return word(hose.open ? 'bay.coupler.open' : 'bay.coupler.shut', {
     coupler,
-    port: portByPlace(layout, portOf(layout, hose.port)),
+    port: portByPlace(layout, portOf(layout, hose.port), bore),
   });
 }
 

@@ -19,6 +19,15 @@ import { dropLink, joinToRoom, joinVessels } from '../links';
 import { done, type Rig, type RigHose, type RigPort, refuse } from '../rig';
 
 export const connect = {
+  cover(rig: Rig, command: Command) {
+    const port = String(command.port);
+    const on = command.to === 'on';
+    if (rig.desk.covers[port] === on) return refuse('already');
+    if (on && hoseOn(rig, port)) return refuse('couplerUnderCover');
+    rig.desk.covers[port] = on;
+    return done({ id: on ? 'cover-on' : 'cover-off', subject: port });
+  },
+
   cap(rig: Rig, command: Command) {
     const port = String(command.port);
     const on = command.to === 'on';

@@ -13,7 +13,10 @@ export function controlSignals({ desk, ports, hoses, cans }: PlantParts): Signal
     flag('gear.gloves', 'control', () => desk.worn.gloves),
     signal('manifold.low.sixteenths', '1', 'control', () => desk.manifold.low),
     signal('manifold.high.sixteenths', '1', 'control', () => desk.manifold.high),
-    ...[...ports.keys()].map((id) => flag(`cap.${id}.on`, 'control', () => desk.caps[id])),
+    ...[...ports.keys()].flatMap((id) => [
+      flag(`cap.${id}.on`, 'control', () => desk.caps[id]),
+      ...(id in desk.covers ? [flag(`cover.${id}.on`, 'control', () => desk.covers[id])] : []),
+    ]),
     ...[...hoses.keys()].flatMap((id) => [
       flag(`hose.${id}.coupled`, 'control', () => (desk.hoses[id]?.port ?? null) !== null),
       flag(`hose.${id}.couplerOpen`, 'control', () => desk.hoses[id]?.open === true),

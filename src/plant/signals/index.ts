@@ -6,6 +6,7 @@ import { compressorTruth } from './compressorTruth';
 import { controlSignals } from './controls';
 import { cueSignals } from './cues';
 import { hazardSignals } from './hazards';
+import { portSignals } from './ports';
 import { readingSignals } from './readings';
 import { searchSignals } from './search';
 import type { Signal } from './signal';
@@ -25,5 +26,6 @@ export function makeSignals(parts: PlantParts, rig: Rig): readonly Signal[] {
     ...truthSignals(parts),
     ...compressorTruth(parts),
     ...hazardSignals(parts),
+    ...portSignals(parts),
   ];
 }

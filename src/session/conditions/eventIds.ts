@@ -7,6 +7,8 @@ export const eventIds: readonly string[] = [
   ...[
     'cap-on',
     'cap-off',
+    'cover-on',
+    'cover-off',
     'coupled',
     'coupled-port',
     'coupler-opened',

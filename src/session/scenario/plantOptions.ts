@@ -50,6 +50,8 @@ export function plantOptions(data: ScenarioData, seed: number): PlantOptions {
     found: {
       temperature: data.found?.temperature ?? 'coldest',
       converted: data.found?.converted === true,
+      caps: data.found?.caps ?? [],
+      covers: data.found?.covers ?? [],
     },
     place: placeOf(data),
     heaterOn: data.found?.heater === 'on',

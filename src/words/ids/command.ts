@@ -22,6 +22,7 @@ export interface CommandWords {
   'command.air': 'to';
   'command.chock': 'to';
   'command.temperature': 'to';
+  'command.cover': 'port' | 'to';
   'command.cap': 'port' | 'to';
   'command.couple': 'hose' | 'port';
   'command.coupler': 'hose' | 'to';

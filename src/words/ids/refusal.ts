@@ -8,6 +8,8 @@ export interface RefusalWords {
   'refusal.noEngine': never;
   'refusal.coolingOn': never;
   'refusal.couplerInTheWay': never;
+  'refusal.underCover': never;
+  'refusal.couplerUnderCover': never;
   'refusal.noCoupler': never;
   'refusal.hoseTorn': never;
   'refusal.alreadyCoupled': never;

@@ -38,6 +38,9 @@ export interface TwinWords {
   'twin.car.notColdest': never;
   'twin.port.capOn': 'port';
   'twin.port.capOff': 'port';
+  'twin.port.capLettered': 'letter' | 'port';
+  'twin.port.covered': 'port';
+  'twin.port.uncovered': 'port';
   'twin.port.hoseOn': 'hose' | 'port';
   'twin.port.judged': 'port' | 'side';
   'twin.hose.lies': 'hose';

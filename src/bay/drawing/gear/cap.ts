@@ -2,6 +2,7 @@
  * Service ports from above. Blank caps are plain and round on both kinds; only their true size differs. Coded shapes
  * and letters show only where a scenario says so. A strap keeps a cap beside its port.
  */
+import { isThreaded, letterOf, otherBore } from '../../../layout/bores';
 import type { BoreMm, PointMm } from '../../../layout/layout';
 import type { CapLook, PortFrame } from '../../bayFrame';
 import { letter } from '../badge';
@@ -12,7 +13,7 @@ import { bar, type Drawing, fill, mm, placed, ROUND, repeat, shape, stroke } fro
 import { canister, lineShadow, shadow } from '../solids';
 
 const LIP = 20;
-const capRadius = (bore: BoreMm): number => (bore === 13 ? 16 : 20);
+const capRadius = (bore: BoreMm): number => Math.max(13, bore * 1.24);
 
 /** A port as it stands: cap on, or bare with its core showing. */
 export function port(bore: BoreMm, at: PointMm, frame: PortFrame): Drawing {
@@ -22,22 +23,33 @@ export function port(bore: BoreMm, at: PointMm, frame: PortFrame): Drawing {
 
 /** The bare fitting: base, neck, core. */
 export function barePort(bore: BoreMm, [x, y]: PointMm): Drawing {
-  const r = bore === 13 ? 9.5 : 12;
+  const r = bore * 0.74;
+  const metal = isThreaded(bore) ? 'zinc' : 'alu';
   return [
     ...canister(x, y, r + 4, LIP + 4, 'mill', { elevation: 16 }),
-    ...canister(x, y - 7, r, 12, 'alu', { elevation: 6 }),
+    ...canister(x, y - 7, r, 12, metal, { elevation: 6 }),
+    ...(isThreaded(bore)
+      ? repeat(3, (i) =>
+          stroke(
+            `M${mm(x - r)} ${y - 5 + i * 4}A${r} ${r} 0 0 0 ${mm(x + r)} ${y - 5 + i * 4}`,
+            'zinc-d',
+            1.3,
+            0.8,
+          ),
+        )
+      : []),
     fill(circle(x, y - 7, r * 0.55), 'iron-d'),
     fill(circle(x, y - 7, r * 0.22), 'zinc-a'),
   ];
 }
 
 export function capOn(look: CapLook, bore: BoreMm, x: number, y: number, lip: number, k: number): Drawing {
-  const worn: BoreMm = look === 'swapped' ? (bore === 13 ? 16 : 13) : bore;
+  const worn = look === 'swapped' ? otherBore(bore) : bore;
   const r = capRadius(worn) * k;
-  const square = look !== 'blank' && worn === 16;
+  const square = look !== 'blank' && letterOf(worn) === 'H';
   const mark: Drawing =
     look === 'letter' || look === 'swapped'
-      ? letter(worn === 13 ? 'L' : 'H', x, y, r * 1.18, 'alu-b')
+      ? letter(letterOf(worn), x, y, r * 1.18, 'alu-b')
       : look === 'blank'
         ? [stroke(circle(x, y, r * 0.36), 'plas-d', 1.8, 0.8)]
         : [];
