@@ -7,7 +7,7 @@ export function quantity(
   kind: QuantityKind,
   range: { readonly min: number; readonly max: number },
 ): z.ZodType<string> {
-  return z.unknown().superRefine((given, context) => {
+  const checked = z.unknown().superRefine((given, context) => {
     const say = (message: string): void => context.addIssue({ code: 'custom', message, input: given });
     if (typeof given === 'number') return say(`${given} needs a unit; it is a ${kind}`);
     if (typeof given !== 'string') return say(`expected a ${kind}, a number with its unit`);
@@ -18,5 +18,6 @@ export function quantity(
       if (!(error instanceof QuantityError)) throw error;
       say(error.message);
     }
-  }) as unknown as z.ZodType<string>;
+  });
+  return checked.meta({ quantity: kind, ...range }) as unknown as z.ZodType<string>;
 }

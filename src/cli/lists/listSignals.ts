@@ -1,11 +1,10 @@
 /** Signals and measures: the closed lists that rules and watches may name, over all vehicles with a full bench. */
-import { TOOL_IDS } from '../../equipment/tools';
-import { vehicleIds, vehicleOf } from '../../loop/car/vehicles';
-import { buildPlant } from '../../plant/buildPlant';
+import { vehicleIds } from '../../loop/car/vehicles';
 import type { SignalSpec } from '../../plant/signalTypes';
 import { eventIds } from '../../session/conditions/eventIds';
 import { measureList } from '../../session/record/measures';
 import { sessionSignals } from '../../session/sessionSignals';
+import { fullPlant } from './fullPlant';
 
 export function listSignals() {
   const found = new Map<string, SignalSpec & { vehicles: string[] }>();
@@ -24,20 +23,6 @@ export function listSignals() {
 }
 
 function signalsOf(vehicleId: string): readonly SignalSpec[] {
-  const { refrigerant, charge } = vehicleOf(vehicleId).label;
-  const plant = buildPlant({
-    vehicleId,
-    refrigerant,
-    chargeKg: charge,
-    start: 'equalised',
-    weather: { temperatureK: 300, relativeHumidity: 0.5, pressurePa: 101_325 },
-    faults: [],
-    bench: {
-      hoses: ['charging', 'gauge-set'],
-      cans: [{ id: 'can-1', netKg: 0.3, printedTotalKg: 0.34, tareKg: 0.1 }],
-      tools: TOOL_IDS,
-    },
-    seed: 1,
-  });
+  const plant = fullPlant(vehicleId);
   return [...plant.signals, ...sessionSignals(plant)];
 }

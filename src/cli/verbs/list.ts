@@ -1,8 +1,19 @@
 /** `list KIND`: ids with what they are, out of the registries. */
 import { nearest } from '../../words/nearest';
 import { word } from '../../words/words';
+import { listParts, listPlaces, listRoutes, listZones } from '../lists/listCar';
 import { listCommands } from '../lists/listCommands';
 import { listFaults } from '../lists/listFaults';
+import { listKeys, listUnits, listWaits } from '../lists/listFile';
+import { listJurisdictions, listPapers, listRubrics, listTasks } from '../lists/listLibrary';
+import {
+  listConditions,
+  listDomains,
+  listEvents,
+  listForms,
+  listMeasures,
+  listWatches,
+} from '../lists/listRecord';
 import { listRules } from '../lists/listRules';
 import { listScenarios } from '../lists/listScenarios';
 import { listSignals } from '../lists/listSignals';
@@ -19,6 +30,23 @@ const LISTS: Readonly<Record<string, () => unknown>> = {
   signals: listSignals,
   ports: listPorts,
   rules: listRules,
+  rubrics: listRubrics,
+  measures: listMeasures,
+  events: listEvents,
+  conditions: listConditions,
+  forms: listForms,
+  domains: listDomains,
+  watches: listWatches,
+  tasks: listTasks,
+  parts: listParts,
+  places: listPlaces,
+  zones: listZones,
+  routes: listRoutes,
+  papers: listPapers,
+  jurisdictions: listJurisdictions,
+  keys: listKeys,
+  units: listUnits,
+  waits: listWaits,
 };
 
 export default defineVerb({
