@@ -17,6 +17,15 @@ export type DeviceId = (typeof DEVICE_IDS)[number];
 
 export const TOOL_IDS = [
   ...DEVICE_IDS,
-  ...(['identifier', 'detector', 'soap', 'uv-lamp', 'dye', 'sealer-test', 'loose-adapter', 'conversion-kit'] as const),
+  ...([
+    'identifier',
+    'detector',
+    'soap',
+    'uv-lamp',
+    'dye',
+    'sealer-test',
+    'loose-adapter',
+    'conversion-kit',
+  ] as const),
 ] as const;
 export type ToolId = (typeof TOOL_IDS)[number];

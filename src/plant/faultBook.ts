@@ -65,9 +65,7 @@ export function openFaultBook(
     },
     leaks: () => hidden.some(({ id }, index) => faultOf(id).links !== undefined && !mended.has(index)),
     remaining: (step) =>
-      hidden
-        .filter(({ onsetStep }, index) => onsetStep <= step && !mended.has(index))
-        .map(({ id }) => id),
+      hidden.filter(({ onsetStep }, index) => onsetStep <= step && !mended.has(index)).map(({ id }) => id),
     repair(part) {
       hidden.forEach((fault, index) => {
         if (mends(layout, part, fault)) mended.add(index);

@@ -63,7 +63,7 @@ const volumeOf = (hose?: RigHose): number => (hose ? hoseVolumeM3(hose.spec) : 0
 /** In the hoses between can and port, when all is open. */
 function hoseKg({ hoses, desk, network, ambientK }: Rig): number | null {
   const way: HoseId[] = hoses.has('charging') ? ['charging'] : ['utility', 'gauge-low'];
-  const volumeM3 = way.reduce((sum, id) => sum + (volumeOf(hoses.get(id))), 0);
+  const volumeM3 = way.reduce((sum, id) => sum + volumeOf(hoses.get(id)), 0);
   if (volumeM3 === 0) return null;
   const fluid = refrigerant(network.refrigerantId);
   const cursor = fluid.isobar();

@@ -14,6 +14,7 @@ const SHOWN: ReadonlySet<string> = new Set([
   ...['detector-ticked', 'bubbles-seen', 'glow-seen', 'dye-injected', 'oil-in-part'],
   ...['tank-opened', 'regulator-set', 'oil-injected'],
   ...[
+    'seals-renewed',
     'can-marked',
     'oil-filled',
     'old-noted',

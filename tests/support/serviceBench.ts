@@ -17,9 +17,9 @@ export interface ServiceBench {
   couple(): void;
 }
 
-const LABELS: Readonly<Record<string, number>> = { hatchback: 0.48, sedan: 0.72 };
-const LOW: Readonly<Record<string, string>> = { hatchback: 'port-b', sedan: 'port-a' };
-const HIGH: Readonly<Record<string, string>> = { hatchback: 'port-a', sedan: 'port-b' };
+const LABELS: Readonly<Record<string, number>> = { hatchback: 0.48, sedan: 0.72, pickup: 1.1 };
+const LOW: Readonly<Record<string, string>> = { hatchback: 'port-b', sedan: 'port-a', pickup: 'port-a' };
+const HIGH: Readonly<Record<string, string>> = { hatchback: 'port-a', sedan: 'port-b', pickup: 'port-b' };
 const told = ({ id, subject }: { id: string; subject?: string }): string =>
   subject === undefined ? id : `${id}:${subject}`;
 
