@@ -43,9 +43,9 @@ describe('a hose', () => {
   it('led straight to its port stays clear of fan and belt', () => {
     const layout = layoutOf('hatchback');
     const chain = createChain(restWay(layout, 'low'));
-    lead(chain, [chain.points()[0], [250, 480], [380, 488]]);
+    lead(chain, [chain.points()[0], [250, 450], [400, 430]]);
     chain.step(40);
-    expect(hazardsOf(layout, zonesAlong(layout, [[396, 488], ...chain.points()]))).toEqual([]);
+    expect(hazardsOf(layout, zonesAlong(layout, [[416, 430], ...chain.points()]))).toEqual([]);
   });
 
   it('pays out over the edge, keeps its other end there and comes to rest', () => {

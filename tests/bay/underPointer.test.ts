@@ -64,7 +64,7 @@ describe('what lies under a pointer', () => {
   });
 
   it('a line is found on its tube, the smaller part inside a larger one', () => {
-    expect(underPointer(sceneOf('hatchback'), [396, 360])?.id).toBe('suction');
+    expect(underPointer(sceneOf('hatchback'), [416, 330])?.id).toBe('suction');
     expect(underPointer(sceneOf('hatchback'), [1250, 520])?.id).toBe('battery');
   });
 

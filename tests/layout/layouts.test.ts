@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { fittingOf, fittings } from '../../src/equipment/fittings';
+import { boreOf, letterOf } from '../../src/layout/bores';
 import { courseOf, crossings, stationAt, stretch } from '../../src/layout/course';
 import { layoutFindings } from '../../src/layout/findings';
 import type { Layout } from '../../src/layout/layout';
@@ -7,6 +9,7 @@ import { neighbour, stopsOf } from '../../src/layout/order';
 import { lineFacts, placeOf } from '../../src/layout/place';
 import { lineOf, tracePort } from '../../src/layout/trace';
 import { defaultRoute, hazardsOf, routesOf, wayThrough, zoneAt, zonesAlong } from '../../src/layout/zones';
+import { vehicleOf } from '../../src/loop/car/vehicles';
 
 const hatchback = layoutOf('hatchback');
 const sedan = layoutOf('sedan');
@@ -118,12 +121,45 @@ describe('tracing a port to the part that decides', () => {
   });
 
   it.each(each)(
-    'the smaller fitting of the %s is on the low side, as R-134a fittings are (13 and 16 mm, SAE J639)',
-    (_, layout) => {
-      for (const port of layout.ports)
-        expect(tracePort(layout, port.id).side).toBe(port.boreMm === 13 ? 'low' : 'high');
+    'the fittings of the %s are those of what it was built for, on the sides that the lines lead to (sizes: SAE J639, from memory)',
+    (id, layout) => {
+      const { refrigerant } = vehicleOf(id).label;
+      for (const port of layout.ports) {
+        const { diameterM } = fittings[fittingOf(refrigerant, tracePort(layout, port.id).side)];
+        expect(port.boreMm).toBe(boreOf(diameterM));
+        expect(letterOf(port.boreMm)).toBe(tracePort(layout, port.id).side === 'low' ? 'L' : 'H');
+      }
     },
   );
+
+  it('stops at the compressor that a motor turns, and at both devices of the van on either side of the tee', () => {
+    const electric = layoutOf('electric');
+    expect(tracePort(electric, 'port-a').downstream.at(-1)).toEqual({ id: 'compressor', kind: 'part' });
+    expect(tracePort(electric, 'port-b').downstream.map((s) => s.id)).toEqual([
+      ...['discharge', 'condenser', 'drier-in', 'drier', 'liquid', 'txv'],
+    ]);
+    const van = layoutOf('van');
+    const behindTee = tracePort(van, 'port-b');
+    expect(behindTee.side).toBe('high');
+    expect(behindTee.downstream.map((s) => s.id)).toEqual(['liquid', 'tee', 'liquid-front', 'orifice']);
+    const rear = {
+      ...van,
+      ports: [{ ...van.ports[0], at: [1368, 220] as const, on: { line: 'rear-suction' } }],
+    };
+    expect(tracePort(rear, 'port-a').upstream.at(-1)).toEqual({ id: 'rear-evaporator', kind: 'part' });
+    expect(tracePort(rear, 'port-a').side).toBe('low');
+  });
+
+  it('names in every layout each part and port that the vehicle names', () => {
+    for (const id of layoutIds) {
+      const { highSide, lowSide, rear, ports, condenserAir } = vehicleOf(id);
+      const layout = layoutOf(id);
+      const known = [...layout.parts, ...layout.lines].map((thing) => thing.id);
+      const named = [highSide, lowSide, { parts: rear?.parts ?? [] }].flatMap(({ parts }) => parts);
+      for (const { part } of [...named, ...condenserAir.fans]) expect(known, id).toContain(part);
+      expect(ports.map((port) => port.id).sort()).toEqual(layout.ports.map((port) => port.id).sort());
+    }
+  });
 
   it('says which ports there are when asked for another', () => {
     expect(() => tracePort(sedan, 'port-z')).toThrow(/port-a, port-b/);
@@ -168,7 +204,7 @@ describe('zones and routes', () => {
       [-60, 600],
       [300, 700],
       [720, 700],
-      [396, 488],
+      [416, 430],
     ]);
     expect(passed).toContain('fan');
     expect(hazardsOf(hatchback, passed)).toContain('fan');
@@ -188,7 +224,10 @@ describe('zones and routes', () => {
   it.each(each)('in the %s every port also has a way that somebody careless would take', (_, layout) => {
     for (const port of layout.ports) {
       const risky = routesOf(layout, port.id).flatMap((route) => hazardsOf(layout, route.through));
-      expect(risky).toEqual(expect.arrayContaining(['fan', 'belt']));
+      const turning = layout.zones.flatMap(({ hazard }) =>
+        hazard === 'belt' || hazard === 'fan' ? [hazard] : [],
+      );
+      expect(risky).toEqual(expect.arrayContaining(turning));
     }
   });
 
@@ -215,7 +254,7 @@ describe('zones and routes', () => {
 
 describe('words of place', () => {
   it('names thirds', () => {
-    expect(placeOf(hatchback, [396, 488])).toEqual({ depth: 'middle', across: 'left' });
+    expect(placeOf(hatchback, [416, 430])).toEqual({ depth: 'middle', across: 'left' });
     expect(placeOf(sedan, [456, 668])).toEqual({ depth: 'front', across: 'left' });
     expect(placeOf(sedan, [1300, 150])).toEqual({ depth: 'rear', across: 'right' });
   });

@@ -15,11 +15,11 @@ export function portSignals(parts: PlantParts): Signal[] {
   };
   return [
     ...[...ports.keys()].flatMap((id) => [
-      signal(`port.${id}.diameterM`, 'm', 'cue', () => fittings[fittingAt(parts, id)].diameterM),
+      signal(`port.${id}.diameterM`, 'm', 'control', () => fittings[fittingAt(parts, id)].diameterM),
       signal(`cap.${id}.letter`, '1', 'cue', () => codeOf(id)),
     ]),
     ...[...hoses.values()].flatMap(({ spec: { id, coupler } }) =>
-      coupler ? [signal(`hose.${id}.couplerM`, 'm', 'cue', () => fittings[coupler].diameterM)] : [],
+      coupler ? [signal(`hose.${id}.couplerM`, 'm', 'control', () => fittings[coupler].diameterM)] : [],
     ),
   ];
 }
