@@ -14,6 +14,7 @@ import type { HappeningWords } from './ids/happening';
 import type { HelpWords } from './ids/help';
 import type { InsideWords } from './ids/inside';
 import type { InstrumentWords } from './ids/instrument';
+import type { LawWords } from './ids/law';
 import type { LoopWords } from './ids/loop';
 import type { NameWords } from './ids/name';
 import type { PanelsWords } from './ids/panels';
@@ -48,6 +49,7 @@ export interface WordParameters
     HelpWords,
     InsideWords,
     InstrumentWords,
+    LawWords,
     LoopWords,
     NameWords,
     PanelsWords,

@@ -1,6 +1,4 @@
-/** What ships for scenarios to use: rubrics, papers, tasks that are rehearsed, places with their law. */
-
-import { jurisdictions } from '../../session/law/jurisdictions';
+/** What ships for scenarios to use: rubrics, papers, tasks that are rehearsed. */
 import { rubrics, scenarios } from '../../session/scenario/library';
 import { listRules } from './listRules';
 
@@ -29,5 +27,3 @@ export function listTasks() {
     scenarios: scenarios.filter(({ data }) => data.tasks.includes(id)).map(({ data }) => data.id),
   }));
 }
-
-export const listJurisdictions = () => jurisdictions;

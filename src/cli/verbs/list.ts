@@ -5,7 +5,8 @@ import { listParts, listPlaces, listRoutes, listZones } from '../lists/listCar';
 import { listCommands } from '../lists/listCommands';
 import { listFaults } from '../lists/listFaults';
 import { listKeys, listUnits, listWaits } from '../lists/listFile';
-import { listJurisdictions, listPapers, listRubrics, listTasks } from '../lists/listLibrary';
+import { listJurisdictions } from '../lists/listJurisdictions';
+import { listPapers, listRubrics, listTasks } from '../lists/listLibrary';
 import {
   listConditions,
   listDomains,

@@ -1,7 +1,6 @@
 /** The places whose rules are known, checked when the project was built; `check-first` is the one that is none. */
 import type { Jurisdiction } from '../../../shared/schema/jurisdiction';
 import type { Place } from '../../../shared/schema/persons';
-import { PLACES } from '../../../shared/schema/persons';
 
 const files = import.meta.glob<Jurisdiction>('../../../shared/jurisdictions/*.yaml', {
   eager: true,
@@ -15,5 +14,3 @@ export function jurisdictionOf(id: Place): Jurisdiction {
   if (!found) throw new RangeError(`no jurisdiction "${id}"; there is ${[...byId.keys()].join(', ')}`);
   return found;
 }
-
-export const jurisdictions: readonly Jurisdiction[] = PLACES.map(jurisdictionOf);

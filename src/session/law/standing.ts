@@ -25,7 +25,13 @@ const ASKED: Readonly<Record<string, Act>> = {
 /** Signal ids, each on or off. */
 export type Standing = Readonly<Record<string, boolean>>;
 
-export function standingOf({ jurisdiction = 'check-first', person, vehicle, contents, bench }: ScenarioData): Standing {
+export function standingOf({
+  jurisdiction = 'check-first',
+  person,
+  vehicle,
+  contents,
+  bench,
+}: ScenarioData): Standing {
   const put = bench.refrigerant ?? contents.refrigerant;
   const isOther = put !== contents.refrigerant;
   const isR12 = contents.refrigerant === 'R-12';
