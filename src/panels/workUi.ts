@@ -42,7 +42,7 @@ export function makeWorkUi(raw: SessionModel) {
     view: raw.view(),
     layout: raw.layout,
     engineRuns: raw.signal('engine.rpm') > 0,
-    doorOpen: raw.signal('door.open') === 1,
+    doorOpen: raw.signal('place.shut') !== 1,
     highValveOpen: raw.signal('manifold.high.sixteenths') > 0,
     hoodOpen: raw.signal('hood.open') === 1,
     heaterBurns: raw.signal('heater.on') === 1,

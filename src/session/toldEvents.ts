@@ -33,6 +33,8 @@ const SUBJECT_HIDDEN: ReadonlySet<string> = new Set([
   'oil-injected',
   'tank-contaminated',
   'compressor-damaged',
+  'decomposed',
+  'gas-mixed',
 ]);
 
 export function toldEvent<Told extends PlantEvent>(event: Told, mode: Mode): Told {

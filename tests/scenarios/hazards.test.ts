@@ -9,7 +9,7 @@ import { playPlan } from '../../src/session/plan/playPlan';
 import { rubrics } from '../../src/session/scenario/library';
 import { type HazardPlan, hazardPlans, hazardScenario } from '../support/hazardPlans';
 
-const COVERED = ['service', 'hazards', 'recoverAndRecharge'];
+const COVERED = ['service', 'hazards', 'recoverAndRecharge', 'lawful'];
 
 /** As a log, so that it is played once; a command that is refused breaks it. */
 function scored(on: HazardPlan['on'], lines: readonly string[]): Score {
@@ -40,10 +40,11 @@ it('has a plan for every critical rule', () => {
 
 describe.each(hazardPlans.map((plan, index) => [`${plan.rule}, plan ${index + 1}`, plan] as const))(
   '%s',
-  (_, { rule, on, broken, near, nearOn = on }) => {
+  (_, { rule, on, broken, near, nearOn = on, also = [] }) => {
     it('fails alone, and not by coming near', () => {
       const failed = scored(on, broken);
-      expect(failed).toMatchObject({ critical: [rule], passed: false });
+      expect([...failed.critical].sort()).toEqual([rule, ...also].sort());
+      expect(failed.passed).toBe(false);
       expect(failed.reported).toBeLessThan(75);
       expect(scored(nearOn, near).critical).toEqual([]);
     });

@@ -79,6 +79,7 @@ export function fuzzCase(pairs: readonly Pair[], seed: number, index: number): F
         pressurePa: 70_000 + 35_000 * next(),
       },
       faults: pair.faults.map((id) => hidden(id, next)),
+      place: { kind: 'garage-with-pit', volumeM3: 60, tight: false },
       bench: {
         hoses: ['charging', 'gauge-set'],
         cans: ['can-1', 'can-2'].map((id) => ({ id, ...CAN })),
