@@ -1,6 +1,6 @@
 /**
  * A sign that trade texts print and the model does not show on one car: its row in the table of signs, and why. Nobody is
- * scored on it. `bentSigns.ts` lists them all; a test holds the list to what the model does.
+ * scored on it. `bentSigns.ts` lists them all; a test holds those of hatchback and sedan to the model.
  */
 export interface BentSign {
   readonly vehicle: string;

