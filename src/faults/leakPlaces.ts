@@ -2,8 +2,9 @@
  * Every place of a car where its loop can leak or be undone, with the cell of the network that stands behind it: parts,
  * lines, service ports, and the joint of each line with the part at its end (`LINE-PART`, say `discharge-condenser`).
  *
- * A line or part that is no stretch of the network of its own stands for the one it leads to. A line that holds the
- * metering device ends on the low side.
+ * A line or part that is no stretch of the network of its own stands for the one it leads to, or, where a metering device
+ * lies between, for the one that feeds it. A line that holds the metering device ends on the low side; a rear unit has its
+ * device inside, so the joint there is still on the high side.
  */
 import type { Layout, Line, PointMm } from '../layout/layout';
 import { layoutOf } from '../layout/layouts';
@@ -51,7 +52,7 @@ function place(id: string, kind: LeakPlace['kind'], port: Port, at: PointMm | nu
 function jointAt(car: Car, line: Line, end: 'from' | 'to'): LeakPlace {
   const partId = String(line[end]);
   const own = partOf(car, line.id);
-  const part = partOf(car, partId);
+  const part = end === 'to' && leadsToRearUnit(car, line) ? undefined : partOf(car, partId);
   const isPastMetering = end === 'to' && (line.holds ?? []).length > 0;
   const fromLine = own !== undefined && !(isPastMetering && part);
   const stretch = fromLine ? own : (part ?? standsFor(car, line));
@@ -65,10 +66,17 @@ function jointAt(car: Car, line: Line, end: 'from' | 'to'): LeakPlace {
 }
 
 function standsFor(car: Car, line: Line): CarPart {
-  const found = partOf(car, line.id) ?? partOf(car, line.to ?? '') ?? partOf(car, line.from ?? '');
-  if (!found) throw new RangeError(`line "${line.id}" leads to no part of the loop`);
-  return found;
+  const meters = (line.holds ?? []).length > 0 || leadsToRearUnit(car, line);
+  const onward = meters ? undefined : partOf(car, line.to ?? '');
+  const found = partOf(car, line.id) ?? onward ?? partOf(car, line.from ?? '');
+  if (found) return found;
+  const feeding = loopLines(layoutOf(car.vehicle.id)).find(({ to }) => to === line.from);
+  if (!feeding) throw new RangeError(`line "${line.id}" leads to no part of the loop`);
+  return standsFor(car, feeding);
 }
+
+const leadsToRearUnit = (car: Car, line: Line): boolean =>
+  layoutOf(car.vehicle.id).parts.some(({ id, kind }) => id === line.to && kind === 'rear-unit');
 
 const partOf = (car: Car, id: string): CarPart | undefined => car.loop.parts.find(({ part }) => part === id);
 
