@@ -1,67 +1,21 @@
-/** For every critical rule of safety a short plan on a small scenario that breaks it alone, and one that comes near and does not. */
-import type { ScenarioData } from '../../shared/schema/scenario';
-import { rubrics, scenarioById } from '../../src/session/scenario/library';
-import { type Scenario, scenarioOf } from '../../src/session/scenario/scenario';
+/** For every critical rule a short plan on a small scenario that breaks it alone, and one that comes near and does not. */
+import {
+  bench,
+  CAN,
+  COMPACT,
+  DRESSED,
+  ELECTRIC,
+  GAUGES,
+  type HazardPlan,
+  holding,
+  LOW_OPEN,
+  letOut,
+  PICKUP,
+  recovering,
+  SEDAN,
+} from './hazardCars';
+import { lawPlans } from './lawPlans';
 
-export interface HazardPlan {
-  readonly rule: string;
-  readonly on: Partial<ScenarioData>;
-  readonly broken: readonly string[];
-  /** What comes near; on another car where `nearOn` says so. */
-  readonly near: readonly string[];
-  readonly nearOn?: Partial<ScenarioData>;
-  /** What no place allows the one without the other. */
-  readonly also?: readonly string[];
-}
-
-const CAN = { id: 'can-1', net: '340 g', printed: '369 g', tare: '110 g' };
-const HOSES = ['charging', 'gauge-set'] as const;
-const BENCH = { hoses: [...HOSES], cans: [CAN] };
-const bench = (more: Partial<ScenarioData['bench']>) => ({ bench: { ...BENCH, ...more } });
-const holding = (
-  refrigerant: 'R-134a' | 'R-12' | 'R-1234yf',
-  charge: string,
-  state: 'equalised' | 'soaked' = 'equalised',
-) => ({
-  contents: { refrigerant, charge, state, history: 'Invented.' },
-});
-const SEDAN = { vehicle: 'sedan', ...holding('R-134a', '720 g') } as const;
-const PICKUP = { vehicle: 'pickup', ...holding('R-12', '1000 g') } as const;
-const COMPACT = { vehicle: 'compact', ...holding('R-1234yf', '450 g') } as const;
-const ELECTRIC = { vehicle: 'electric', ...holding('R-1234yf', '530 g') } as const;
-
-/** A sound hatchback in a garage of the usual size, and a person who is trained for gas that burns. */
-export function hazardScenario(on: Partial<ScenarioData>): Scenario {
-  const { data } = scenarioById('warm-at-the-lights');
-  const { varies: _, ...rest } = data;
-  return scenarioOf(
-    {
-      ...rest,
-      id: 'hazard',
-      vehicle: 'hatchback',
-      ...holding('R-134a', '480 g'),
-      weather: { temperature: '22 degC', humidity: '45%' },
-      person: 'certified',
-      faults: [],
-      papers: [],
-      bench: BENCH,
-      rubric: { use: ['service', 'hazards'] },
-      ...on,
-    },
-    rubrics,
-  );
-}
-
-const DRESSED = ['begin', 'wear goggles', 'wear gloves', 'wear overall', 'door open'];
-const LOW_OPEN = ['cap port-b off', 'couple charging port-b', 'coupler charging open'];
-/** Low and high port of the cars with two ports: a is low but on the hatchback. */
-const GAUGES = ['cap port-a off', 'couple gauge-low port-a', 'coupler gauge-low open'];
-/** Undone under pressure and done up again. */
-const letOut = (time: string): string[] => ['open-loop suction', `run-on ${time}`, 'close-loop suction'];
-const recovering = (time: string): string[] => [
-  ...GAUGES,
-  ...['manifold low 16', 'attach recovery-machine utility', 'run recovery-machine on', `run-on ${time}`],
-];
 const TANKS = { rubric: { use: ['service', 'hazards', 'recoverAndRecharge'] } };
 const TANK_TOOLS = { tools: ['charging-tank', 'vacuum-pump', 'micron-gauge', 'recovery-machine'] as const };
 const MIXED = { ...SEDAN, faults: [{ fault: 'mixed-refrigerant', severity: 0.6 }] };
@@ -304,77 +258,3 @@ export const hazardPlans: readonly HazardPlan[] = [
   },
   ...lawPlans(),
 ];
-
-/** The law: the same deed where it is forbidden and where it is not. */
-function lawPlans(): HazardPlan[] {
-  const use = { rubric: { use: ['service', 'hazards', 'lawful'] } };
-  const feed = [...LOW_OPEN.slice(0, 2), 'tap can-1 charging', LOW_OPEN[2], 'can-valve can-1 1'];
-  const feedA = feed.map((line) => line.replace('port-b', 'port-a'));
-  const empty = { contents: { ...holding('R-134a', '480 g').contents, state: 'evacuated' as const } };
-  const in_ = (jurisdiction: ScenarioData['jurisdiction'], person: ScenarioData['person']) => ({
-    ...use,
-    jurisdiction,
-    person,
-  });
-  const leaking = { faults: [{ fault: 'leak-condenser', severity: 0.6 }] };
-  const recoverer = { ...SEDAN, ...bench({ tools: ['recovery-machine'] as const as never }) };
-  const converted = {
-    ...{ ...PICKUP, contents: { ...PICKUP.contents, state: 'evacuated' as const } },
-    ...{ ...bench({ refrigerant: 'R-134a' }), found: { converted: true } },
-  };
-  const otherGas = { ...empty, ...bench({ refrigerant: 'R-1234yf', tools: ['loose-adapter'] }) };
-  const adapted = [...DRESSED, 'adapter charging on', ...feed];
-  return [
-    {
-      rule: 'lawService',
-      ...{ on: in_('australia', 'owner'), broken: [...DRESSED, ...LOW_OPEN] },
-      ...{ nearOn: in_('united-states', 'owner'), near: [...DRESSED, ...LOW_OPEN] },
-    },
-    {
-      rule: 'lawCharge',
-      ...{ on: { ...empty, ...in_('european-union', 'owner') }, broken: [...DRESSED, ...feed] },
-      ...{ nearOn: { ...empty, ...in_('european-union', 'certified') }, near: [...DRESSED, ...feed] },
-    },
-    {
-      rule: 'lawTopUp',
-      ...{ on: in_('australia', 'certified'), broken: [...DRESSED, ...feed] },
-      ...{ nearOn: { ...empty, ...in_('australia', 'certified') }, near: [...DRESSED, ...feed] },
-    },
-    {
-      rule: 'lawLeakFilled',
-      ...{ on: { ...leaking, ...in_('united-kingdom', 'certified') }, broken: [...DRESSED, ...feed] },
-      ...{ nearOn: in_('united-kingdom', 'certified'), near: [...DRESSED, ...feed] },
-    },
-    {
-      rule: 'lawRecover',
-      ...{
-        on: { ...recoverer, ...in_('united-states', 'owner') },
-        broken: [...DRESSED, ...recovering('1 s')],
-      },
-      ...{
-        nearOn: { ...recoverer, ...in_('united-states', 'certified') },
-        near: [...DRESSED, ...recovering('1 s')],
-      },
-    },
-    {
-      rule: 'lawOldGas',
-      ...{ on: { ...PICKUP, ...in_('united-states', 'owner') }, broken: [...DRESSED, ...feedA] },
-      ...{ nearOn: { ...PICKUP, ...in_('united-states', 'certified') }, near: [...DRESSED, ...feedA] },
-    },
-    {
-      ...{ rule: 'lawConvert', also: ['lawCharge'] },
-      ...{ on: { ...converted, ...in_('european-union', 'owner') }, broken: [...DRESSED, ...feedA] },
-      ...{ nearOn: { ...converted, ...in_('united-states', 'owner') }, near: [...DRESSED, ...feedA] },
-    },
-    {
-      ...{ rule: 'lawOtherGas', also: ['forcedFitting'] },
-      ...{ on: { ...otherGas, ...in_('united-states', 'certified') }, broken: adapted },
-      near: adapted.slice(0, -2),
-    },
-    {
-      rule: 'beyondTraining',
-      ...{ on: { ...ELECTRIC, ...use }, broken: [...DRESSED, ...GAUGES] },
-      near: [...DRESSED, ...GAUGES.slice(0, 2), 'uncouple gauge-low'],
-    },
-  ];
-}

@@ -13,6 +13,18 @@ const TURNING = ['running', 'tripped', 'cycled-out', 'idling'] as const;
 
 export const IMPOSSIBLE: readonly Impossible[] = [
   { commands: ['open-loop', 'replace', 'clean'], states: TURNING, because: 'refusal.engineRuns' },
+  {
+    commands: ['fill-oil', 'renew-seals', 'convert-port', 'disable-port', 'fit-cut-out', 'arrange'],
+    states: TURNING,
+    because: 'refusal.engineRuns',
+  },
+  // oil and seals go in where the loop stands open, level with the room
+  {
+    commands: ['fill-oil', 'renew-seals'],
+    states: ['evacuated', 'standing'],
+    because: 'refusal.loopNotOpen',
+  },
+  { commands: ['arrange'], states: ['open'], because: 'refusal.loopStandsOpen' },
   { commands: ['soap'], states: TURNING, because: 'refusal.soapBlownOff' },
   // nothing is undone in any other state
   { commands: ['close-loop'], states: ['evacuated', 'standing', ...TURNING], because: 'refusal.already' },

@@ -46,6 +46,7 @@ export function before(id: CommandId, parts: PlantParts, next: Draw): Command[] 
     case 'cap':
       return [HOOD, ...bare(parts, pick([...parts.ports.keys()], next))];
     case 'identify':
+    case 'test-sealer':
       return [HOOD, ...bare(parts, pick([...parts.ports.keys()], next))];
     case 'inject-dye':
       return [HOOD, ...bare(parts, portOn(parts, 'low'))];
@@ -53,14 +54,29 @@ export function before(id: CommandId, parts: PlantParts, next: Draw): Command[] 
       return oilWay(parts, next);
     case 'replace':
       return [OFF, ...undoAPlace(parts, next)];
+    case 'fill-oil':
+    case 'renew-seals':
+      return [OFF, ...undoAPlace(parts, next)];
+    case 'convert-port':
+    case 'disable-port':
+      return [OFF, HOOD, ...bare(parts, pick([...parts.ports.keys()], next))];
+    case 'arrange':
+      return [OFF, ...unhooked(parts)];
+    case 'store-can':
+      return [
+        ...freed(parts),
+        ...[...parts.cans.keys()].map((can): Command => ({ do: 'place', can, at: 'mat' })),
+      ];
     case 'soap':
     case 'clean':
+    case 'fit-cut-out':
     case 'open-loop':
       return [OFF, HOOD];
     case 'take-off':
       return [
         { do: 'wear', item: 'goggles' },
         { do: 'wear', item: 'gloves' },
+        { do: 'wear', item: 'overall' },
       ];
     case 'can-valve':
     case 'untap':
@@ -90,10 +106,21 @@ function portOn({ ports }: PlantParts, side: 'low' | 'high'): string {
   return [...ports.values()].find((port) => port.side === side)?.id ?? '';
 }
 
-/** Nothing on a port, not even its cap. */
+/** No hose on any port. */
+function unhooked({ desk }: PlantParts): Command[] {
+  return Object.entries(desk.hoses)
+    .filter(([, { port }]) => port !== null)
+    .map(([hose]): Command => ({ do: 'uncouple', hose }));
+}
+
+/** Nothing on a port, not even its cap, nor over it. */
 function bare({ desk }: PlantParts, port: string): Command[] {
   const on = Object.entries(desk.hoses).find(([, hose]) => hose.port === port);
-  return [...(on ? [{ do: 'uncouple', hose: on[0] } as const] : []), { do: 'cap', port, to: 'off' }];
+  return [
+    ...(on ? [{ do: 'uncouple', hose: on[0] } as const] : []),
+    ...(desk.covers[port] ? [{ do: 'cover', port, to: 'off' } as const] : []),
+    { do: 'cap', port, to: 'off' },
+  ];
 }
 
 function hooked(parts: PlantParts, hose: HoseId): Command[] {
