@@ -26,7 +26,7 @@ export function EntriesForm(props: {
       closeLabel={word('app.close')}
       onClose={props.onClose}
     >
-      <div class="folds">
+      <div class="tucks">
         <Fold title={word('task.entries.before')} name={STAGE}>
           <AskRows session={session} />
         </Fold>

@@ -8,7 +8,7 @@ export function Fold(props: {
   readonly children: JSX.Element;
 }): JSX.Element {
   return (
-    <details class="fold" name={props.name} open={props.open}>
+    <details class="tuck" name={props.name} open={props.open}>
       <summary>{props.title}</summary>
       <div class="stack">{props.children}</div>
     </details>

@@ -93,7 +93,7 @@ export function JobCard(props: {
             <Icon name="more" size={18} />
             {word('task.entries.open')}
           </button>
-          <button type="button" class="btn sm full" onClick={() => props.onLabel()}>
+          <button type="button" class="btn sm full hide-m" onClick={() => props.onLabel()}>
             <Icon name="doc" size={18} />
             {word('work.card.label')}
           </button>

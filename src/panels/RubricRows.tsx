@@ -6,10 +6,10 @@ import { domainName } from './domainName';
 import { Fold } from './Fold';
 import type { AskedRule, RubricOutline } from './rubricOutline';
 
-/** The line of a rule; the id where it has none. */
+/** The line of a rule; a scenario's own rules would give its answer away and share one. */
 function aimOf(rule: string): string {
   const id = `aims.${rule}`;
-  return isWordId(id) ? say({ id }) : rule;
+  return isWordId(id) ? say({ id }) : word('task.rubric.own');
 }
 
 /** Lines of a domain, each once; critical where any rule behind it is. */
@@ -22,7 +22,7 @@ function linesOf(rules: readonly AskedRule[]): { readonly aim: string; readonly 
 export function RubricRows(props: { readonly rubric: RubricOutline }): JSX.Element {
   const weighed = () => props.rubric.domains.filter(({ rules }) => rules.length > 0);
   return (
-    <div class="folds">
+    <div class="tucks">
       <p class="s mut">{word('task.rubric.note', { mark: plainNumber(props.rubric.passMark) })}</p>
       <For each={weighed()}>
         {({ id, weight, rules }) => (

@@ -81,11 +81,10 @@ function CarOutline(props: { readonly body: ShelfFacts['body'] }): JSX.Element {
   );
 }
 
-function Level(props: { readonly level: number }): JSX.Element {
+function LevelBars(props: { readonly level: number }): JSX.Element {
   return (
-    <span class="lvl" role="img" aria-label={word('shelf.levelOf', { level: String(props.level) })}>
+    <span class="lvl" aria-hidden="true">
       <For each={LEVELS}>{(level) => <i classList={{ y: level <= props.level }} />}</For>
-      <span>{word('shelf.level', { level: String(props.level) })}</span>
     </span>
   );
 }
@@ -138,7 +137,6 @@ function Card(props: {
       </div>
       <p class="say">{word('shelf.say', { complaint: facts.complaint })}</p>
       <div class="meta">
-        <Level level={facts.level} />
         <span>
           <Icon name="clock" size={15} /> {word('shelf.minutes', { minutes: plainNumber(facts.minutes) })}
         </span>
@@ -243,11 +241,11 @@ export function Shelf(props: ShelfProps): JSX.Element {
               <p class="mut">{word('shelf.lead')}</p>
             </div>
             <nav class="doors" aria-label={word('shelf.doors')}>
-              <a class="btn" href="?drill=1">
+              <a class="btn sm" href="?drill=1">
                 <Icon name="eye" size={18} />
                 {word('shelf.drill')}
               </a>
-              <a class="btn" href="?card=1">
+              <a class="btn sm" href="?card=1">
                 <Icon name="doc" size={18} />
                 {word('shelf.carCard')}
               </a>
@@ -264,6 +262,7 @@ export function Shelf(props: ShelfProps): JSX.Element {
               {(level) => (
                 <section class="level" aria-labelledby={`level-${level}`}>
                   <h2 class="lvl-head" id={`level-${level}`}>
+                    <LevelBars level={level} />
                     {levelName(level)}
                   </h2>
                   <div class="cards">

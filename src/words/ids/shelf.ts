@@ -3,7 +3,6 @@ export interface ShelfWords {
   'shelf.title': never;
   'shelf.lead': never;
   'shelf.cards': never;
-  'shelf.level': 'level';
   'shelf.levelName.first': never;
   'shelf.levelName.second': never;
   'shelf.levelName.third': never;
@@ -25,7 +24,6 @@ export interface ShelfWords {
   'shelf.carCard': never;
   'shelf.doors': never;
   'shelf.deliver': never;
-  'shelf.levelOf': 'level';
   'shelf.minutes': 'minutes';
   'shelf.say': 'complaint';
   'shelf.untried': never;

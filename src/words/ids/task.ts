@@ -123,6 +123,7 @@ export interface TaskWords {
   'task.rubric.note': 'mark';
   'task.rubric.domain': 'domain' | 'weight';
   'task.rubric.critical': never;
+  'task.rubric.own': never;
   'task.brief.who': never;
   'task.brief.where': never;
   'task.brief.law': never;
