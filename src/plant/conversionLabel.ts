@@ -9,21 +9,24 @@ const OLD_KG = 0.01;
 const OLD_M3 = 5e-6;
 const LABEL_M3 = 30e-6;
 
+const OLD_LINES = 2;
+const LABEL_LINES = 4;
+
 const wrong = (...lines: readonly boolean[]): number => lines.filter((isRight) => !isRight).length;
 
-/** Of two lines, charge and oil; NaN where nothing was written. */
+/** Of two lines, charge and oil; both where nothing was written. */
 export function oldMistakes({ car, desk }: PlantParts): number {
   const { old } = desk.tasks.conversion;
-  if (old === null) return Number.NaN;
+  if (old === null) return OLD_LINES;
   const { label } = car.vehicle;
   return wrong(Math.abs(old.kg - label.charge) <= OLD_KG, Math.abs(old.m3 - label.oilAmount) <= OLD_M3);
 }
 
-/** Of four lines, against what is in the loop now; NaN where nothing was written. */
+/** Of four lines, against what is in the loop now; all where nothing was written. */
 export function labelMistakes(parts: PlantParts): number {
   const { car, desk } = parts;
   const { label } = desk.tasks.conversion;
-  if (label === null) return Number.NaN;
+  if (label === null) return LABEL_LINES;
   const { network, loop, vehicle } = car;
   const due = dueNow(vehicle, desk);
   const { kg } = oilNow(parts);

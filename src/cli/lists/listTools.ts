@@ -13,6 +13,7 @@ import {
   tankScaleSpec,
 } from '../../equipment/instruments';
 import { DETECTOR } from '../../equipment/leakDetector';
+import { LICENSED_RECOVERY } from '../../equipment/licensedRecovery';
 import { NITROGEN } from '../../equipment/nitrogen';
 import { OIL_INJECTOR } from '../../equipment/oilInjector';
 import { RECOVERY, RECOVERY_TANK } from '../../equipment/recoveryMachine';
@@ -50,6 +51,7 @@ const benchTool = (id: ToolId) => ({
 });
 
 export const listTools = () => [
+  { id: 'licensed-recovery', kind: 'arranged', ...LICENSED_RECOVERY },
   ...Object.values(hoseSpecs).map((spec) => ({
     id: spec.id,
     kind: 'hose',

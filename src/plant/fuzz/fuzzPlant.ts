@@ -40,6 +40,7 @@ const PREPARED = 0.4;
 const LEAST_TRIED = 0.7;
 const TRIES = 3;
 const STEPS_AGAIN = 10;
+const STEPS_OF_LICENSED = 20;
 /** Reading books and signals takes as long as several steps. */
 const ALL_READ = 0.3;
 
@@ -135,11 +136,18 @@ function makeHands(plant: Plant, parts: PlantParts, coverage: Coverage, next: Dr
       if (next() < PREPARED) before(id, parts, next).forEach(give);
       let command = drawCommand(plant, parts, id, next);
       for (let i = 1; !give(command) && i < TRIES; i++) command = drawCommand(plant, parts, id, next);
+      hurryLicensed(parts, plant.step);
       return command;
     },
     odd: () => odd,
     counts: () => ({ done, refused }),
   };
+}
+
+/** Whoever is licensed is done within a second, or nobody else had a turn. */
+function hurryLicensed({ desk }: PlantParts, step: number): void {
+  const { licensed } = desk.tasks;
+  if (licensed) licensed.untilStep = Math.min(licensed.untilStep, step + STEPS_OF_LICENSED);
 }
 
 /** Going back gives exactly what was, and from there the same again. */

@@ -20,10 +20,11 @@ export function taskSignals(parts: PlantParts): Signal[] {
     flag('temperature.coldest', 'control', () => read().temperature === 'coldest'),
     flag('temperature.warmest', 'control', () => read().temperature === 'warmest'),
     flag('recovery.arranged', 'cue', () => read().licensed !== null),
-    signal('recovery.licensedKg', 'kg', 'control', () => read().licensedKg ?? Number.NaN),
+    signal('recovery.licensedKg', 'kg', 'control', () => read().licensedKg ?? 0),
     signal('test.heldRatio', '1', 'control', () => testedShare(parts)),
     ...[...cans.keys()].flatMap((id) => [
-      signal(`can.${id}.markedKg`, 'kg', 'control', () => read().canMarksKg[id] ?? Number.NaN),
+      signal(`can.${id}.markedKg`, 'kg', 'control', () => read().canMarksKg[id] ?? 0),
+      flag(`can.${id}.marked`, 'control', () => id in read().canMarksKg),
       flag(`can.${id}.stored`, 'control', () => read().stored.includes(id)),
       truth(`can.${id}.oilKg`, 'kg', () => parts.car.network.massKg(vesselOf(parts, id), 'oil')),
     ]),

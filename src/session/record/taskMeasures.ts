@@ -81,7 +81,7 @@ export const taskMeasures = {
   'cans.markErrorKg': { unit: 'kg', of: markErrorKg },
   'cans.unmarkedCount': {
     unit: '1',
-    of: (seen: Seen) => usedCans(seen).filter((can) => Number.isNaN(seen.last(`can.${can}.markedKg`))).length,
+    of: (seen: Seen) => usedCans(seen).filter((can) => !isOn(seen, `can.${can}.marked`)).length,
   },
   'cans.unstoredCount': {
     unit: '1',
