@@ -6,8 +6,7 @@
  * 0.1 m3/s of light wind over it [guess]. Shut, half a change an hour through gaps [guess]; `tight` none at all, which no
  * real room is. Outdoors the wind changes the air round the car: 20 m3/s [guess].
  */
-export const PLACE_KINDS = ['outdoors', 'garage', 'garage-with-pit'] as const;
-export type PlaceKind = (typeof PLACE_KINDS)[number];
+export type PlaceKind = 'outdoors' | 'garage' | 'garage-with-pit';
 
 export interface PlaceSpec {
   readonly kind: PlaceKind;
@@ -18,7 +17,7 @@ export interface PlaceSpec {
 
 export const USUAL_PLACE: PlaceSpec = { kind: 'garage', volumeM3: 60, tight: false };
 
-export const AIR_CHANGE = {
+const AIR_CHANGE = {
   outdoorsM3PerS: 20,
   openDoorM3PerS: 0.8,
   shutPerS: 0.5 / 3600,

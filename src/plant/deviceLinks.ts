@@ -99,7 +99,7 @@ function joinTank({ network, toolVessels, desk }: Rig, hose: RigHose | undefined
   joinVessels(network, DEVICE_LINKS.chargingTank, from, to, CHARGING_TANK.valveCdaM2, turn / 16);
 }
 
-export const isStrong = (id: string): id is StrongGasId => (STRONG_GAS_IDS as readonly string[]).includes(id);
+const isStrong = (id: string): id is StrongGasId => (STRONG_GAS_IDS as readonly string[]).includes(id);
 
 /** Nothing between bottle and hose but the bottle's own valve. */
 function joinStrong(

@@ -6,6 +6,7 @@ import { FUMES } from '../../equipment/fumes';
 import type { PlantParts } from '../assemblePlant';
 import { burningShare, holdsFlammable } from '../flammable';
 import { BYPASSES } from '../hazardDesk';
+import { loopForeignKg } from '../loopForeign';
 import { breathedPpm, burnsFuel, coPpm, isShutIn, oxygenShare, pitGasPpm, roomGasPpm } from '../placeAir';
 import { HAZARD } from '../tally';
 import { voltage } from '../voltage';
