@@ -11,6 +11,7 @@ import { hoseSpecs } from '../equipment/hoses';
 import { DEVICE_IDS } from '../equipment/tools';
 import { purely } from '../faults/fault';
 import { leakPlaces } from '../faults/leakPlaces';
+import { layoutOf } from '../layout/layouts';
 import { createCar } from '../loop/car/createCar';
 import { vehicleIds, vehicleOf } from '../loop/car/vehicles';
 import { buildPlant } from '../plant/buildPlant';
@@ -19,6 +20,7 @@ import { checkAnswer } from '../session/check/checkAnswer';
 import { checkBench } from '../session/check/checkBench';
 import { checkBentSigns } from '../session/check/checkBentSigns';
 import { checkFaults } from '../session/check/checkFaults';
+import { checkFound } from '../session/check/checkFound';
 import { checkIds } from '../session/check/checkIds';
 import { type Findings, findingsIn, withHint } from '../session/check/findings';
 import { plantOptions } from '../session/scenario/plantOptions';
@@ -92,5 +94,6 @@ function checkCarAndBench(data: ScenarioData, findings: Findings): void {
   const car = createCar(vehicle, { ...purely(refrigerant, charge), ...rest });
   const ports = car.vehicle.ports.map((port) => port.id);
   checkBench(data, [...Object.keys(hoseSpecs), ...DEVICE_IDS, ...ports], findings);
+  checkFound(data, layoutOf(id), findings);
   checkFaults(data, leakPlaces(car), findings);
 }

@@ -36,5 +36,7 @@ export interface CheckWords {
   'check.onceOnly': 'id';
   'check.canName': 'id';
   'check.canOverfull': 'net' | 'printed';
+  'check.noPort': 'id';
+  'check.noCover': 'id';
   'check.noVehicle': 'id';
 }
