@@ -19,7 +19,14 @@ import type { ShelfScenario } from './scenarioFacts';
 const S_PER_MIN = 60;
 const RPM_PER_HZ = 60;
 
-function labelSheet({ label }: VehicleData, units: DisplayUnits): Sheet {
+type Found = NonNullable<ShelfScenario['found']>;
+
+/** What is left of the label: all, nothing to read, or nothing. */
+function labelSheet({ label }: VehicleData, units: DisplayUnits, left: Found['label']): Sheet {
+  if (left === 'none' || left === 'worn') {
+    const gone = word(left === 'none' ? 'twin.sheet.noLabel' : 'twin.sheet.wornLabel');
+    return { id: 'label', title: word('panels.sheet.label'), paragraphs: [gone], head: [], rows: [] };
+  }
   const mass = (kg: number): string => inWords(writeMass(kg, units.mass));
   return {
     id: 'label',
@@ -37,7 +44,20 @@ function labelSheet({ label }: VehicleData, units: DisplayUnits): Sheet {
   };
 }
 
-function serviceSheet({ service, switches }: VehicleData, units: DisplayUnits): Sheet {
+const millilitres = (m3: number): string => formatQuantity(m3, 'mL', 1);
+
+/** Oil of the whole loop, and the maker's figures for a conversion where there are any. */
+function fillings({ label, conversion }: VehicleData, units: DisplayUnits): string[] {
+  const mass = (kg: number): string => inWords(writeMass(kg, units.mass));
+  const own = word('twin.sheet.oilAmount', { oil: label.oil, amount: millilitres(label.oilAmount) });
+  if (!conversion) return [own];
+  const { refrigerant, charge, tolerance, oil, oilAmount } = conversion;
+  const given = { charge: mass(charge), tolerance: mass(tolerance), amount: millilitres(oilAmount) };
+  return [own, word('twin.sheet.conversion', { refrigerant, oil, ...given })];
+}
+
+function serviceSheet(vehicle: VehicleData, units: DisplayUnits): Sheet {
+  const { service, switches } = vehicle;
   const temperature = (kelvin: number): string => inWords(writeTemperature(kelvin, units.temperature));
   const span = (from: string, to: string): string => word('panels.sheet.span', { from, to });
   const pressures = (from: number, to: number, face: 'low' | 'high'): string =>
@@ -63,6 +83,7 @@ function serviceSheet({ service, switches }: VehicleData, units: DisplayUnits): 
         opens: inWords(writePressure(switches.high.opens, units.pressure, 'high')),
         closes: inWords(writePressure(switches.high.closes, units.pressure, 'high')),
       }),
+      ...fillings(vehicle, units),
     ],
     head: [
       word('panels.sheet.airAt'),
@@ -84,12 +105,14 @@ export function sheetsOf(data: ShelfScenario, units: DisplayUnits): Sheet[] {
   const papers = data.papers.map(
     (paper): Sheet => ({ id: paper.id, title: paper.title, paragraphs: paper.lines, head: [], rows: [] }),
   );
-  return [labelSheet(vehicle, units), ...papers, serviceSheet(vehicle, units)];
+  return [labelSheet(vehicle, units, data.found?.label), ...papers, serviceSheet(vehicle, units)];
 }
 
 /** Heading and text of the label under the bonnet, as printed. */
 export function bayLabelOf(data: ShelfScenario): readonly [heading: string, text: string] {
   const { label } = vehicleOf(data.vehicle);
+  const left = data.found?.label ?? 'old';
+  if (left !== 'old') return [left === 'worn' ? word('name.labelHeading') : '', ''];
   return [
     word('name.labelHeading'),
     word('name.labelText', {
