@@ -42,11 +42,7 @@ export function hazardSignals(parts: PlantParts): Signal[] {
     truth('loop.flammable', 'bool', () =>
       holdsFlammable(parts, loop.low) || holdsFlammable(parts, loop.high) ? 1 : 0,
     ),
-    truth(
-      'loop.foreignKg',
-      'kg',
-      () => network.massKg(loop.low, 'foreign') + network.massKg(loop.high, 'foreign'),
-    ),
+    truth('loop.foreignKg', 'kg', () => loopForeignKg(parts)),
     truth('decomposed.milligrams', '1', () => MILLIGRAMS * tally[HAZARD.decomposedKg]),
     truth('contact.skinKg', 'kg', () => tally[HAZARD.skinKg]),
     truth('contact.eyeKg', 'kg', () => tally[HAZARD.eyeKg]),
