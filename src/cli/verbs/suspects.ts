@@ -5,6 +5,7 @@ import { scenarioById } from '../../session/scenario/library';
 import { plantOptions } from '../../session/scenario/plantOptions';
 import type { Scenario } from '../../session/scenario/scenario';
 import { readSessionFile, type SessionFile } from '../../session/sessionFile';
+import { ensembleFor, pairOf } from '../../suspects/causes';
 import { type SuspectsAfter, suspectsOf } from '../../suspects/suspects';
 import { word } from '../../words/words';
 import { defineVerb, UsageError } from '../verb';
@@ -23,7 +24,8 @@ export default defineVerb({
     if (log.scenarioHash !== scenario.hash)
       throw new UsageError(word('suspects.otherScenario', { file, scenario: log.scenarioId }));
     const record = recordOf(scenario, log);
-    const { prior, after } = suspectsOf(record, plantOptions(scenario.data, log.seed));
+    const ensemble = [...ensembleFor(scenario.data.vehicle), ...pairOf(scenario.answer.hidden ?? [])];
+    const { prior, after } = suspectsOf(record, plantOptions(scenario.data, log.seed), ensemble);
     io.json({
       scenario: log.scenarioId,
       seed: log.seed,
