@@ -1,9 +1,8 @@
 /** The form of the conversion label and its page: typed in, or charge and lubricant out of a session file. */
 import { createSignal, For, type JSX, Show } from 'solid-js';
 import { conversionLabel, type LabelInputs } from '../export/card/conversionLabel';
-import { labelFromLog } from '../export/card/labelFromLog';
+import { labelFromText } from '../export/card/labelFromLog';
 import { sheetElement } from '../export/card/sheetElement';
-import { readSessionFile } from '../session/sessionFile';
 import { formatQuantity } from '../units/format';
 import { word } from '../words/words';
 import { Typed } from './cardFields';
@@ -62,7 +61,7 @@ export function LabelOfCar(): JSX.Element {
   const fromFile = async (file: File | undefined): Promise<void> => {
     if (!file) return;
     try {
-      const found = labelFromLog(readSessionFile(await file.text()).log);
+      const found = labelFromText(await file.text());
       setTrouble(found ? null : word('carCard.form.noLabel'));
       if (!found) return;
       change({

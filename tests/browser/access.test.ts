@@ -64,6 +64,15 @@ describe.each(SIZES)('at $width x $height', (viewport) => {
     await expectClean(page);
   });
 
+  test('the car card and its label are clean', { timeout: 60_000 }, async () => {
+    const { page } = await openPage({ path: '?card=1', context: { viewport, reducedMotion: 'reduce' } });
+    await page.waitForSelector('.cc-card', { timeout: 30_000 });
+    await expectClean(page);
+    await page.getByRole('radio', { name: 'Conversion label' }).click();
+    await page.waitForSelector('.cc-sticker');
+    await expectClean(page);
+  });
+
   test('the work screen and its forms are clean', { timeout: 120_000 }, async () => {
     const { page } = await openSitting(
       { scenario: 'warm-at-the-lights', mode: 'practice', context: { viewport, reducedMotion: 'reduce' } },
@@ -81,6 +90,13 @@ describe.each(SIZES)('at $width x $height', (viewport) => {
     }
     await page.locator('.ctl .btn').first().click();
     await expectClean(page);
+    await page.keyboard.press('Escape');
+    if (viewport.width < 700) await page.getByRole('button', { name: 'Job card' }).click();
+    await page.getByRole('button', { name: 'Other entries' }).click();
+    for (const stage of ['What car it is', 'Sums', 'Handing over']) {
+      await page.locator('.form summary', { hasText: stage }).click();
+      await expectClean(page);
+    }
     await page.keyboard.press('Escape');
   });
 

@@ -15,6 +15,36 @@ describe('the built app, served by its own server', () => {
   });
 });
 
+/** Pages of a PDF as Chromium writes it. */
+const pagesOf = (pdf: Buffer): number => (pdf.toString('latin1').match(/\/Type\s*\/Page(?!s)/g) ?? []).length;
+
+describe('the car card', () => {
+  test('and the conversion label print on one page each, A4 and Letter, and the sheet alone', {
+    timeout: 60_000,
+  }, async () => {
+    const { page } = await openPage({ path: '?card=1' });
+    await page.waitForSelector('.cc-card', { timeout: 30_000 });
+    await page.getByLabel('Refrigerant on the label').selectOption('R-12');
+    await page.getByLabel('Converted from R-12 to R-134a').check();
+    await page.getByLabel('Where the car is').selectOption('united-states');
+    await page.getByText('85 % of the R-12 charge').waitFor({ timeout: 30_000 });
+    for (const format of ['A4', 'Letter']) expect(pagesOf(await page.pdf({ format }))).toBe(1);
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.locator('.card-form').isVisible()).toBe(false);
+    await page.emulateMedia({ media: null });
+    await page.getByRole('radio', { name: 'Conversion label' }).click();
+    await page.waitForSelector('.cc-sticker');
+    for (const format of ['A4', 'Letter']) expect(pagesOf(await page.pdf({ format }))).toBe(1);
+  });
+
+  test('says what is wrong with a number that has no unit, and shows no card for it', async () => {
+    const { page } = await openPage({ path: '?card=1' });
+    await page.getByLabel('Charge on the label').fill('800');
+    await page.getByText('a number and a unit').waitFor();
+    expect(await page.locator('.cc-card').count()).toBe(0);
+  });
+});
+
 describe('the watch over a page', () => {
   test.each(enginesFound())(
     'sees in %s a script, an error and a request that should not be',

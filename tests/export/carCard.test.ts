@@ -6,7 +6,7 @@ import { cardFigures } from '../../src/export/card/cardFigures';
 import type { CardInputs } from '../../src/export/card/cardInputs';
 import { chargeSums } from '../../src/export/card/chargeSums';
 import { conversionLabel } from '../../src/export/card/conversionLabel';
-import { labelFromLog } from '../../src/export/card/labelFromLog';
+import { labelFromLog, labelFromText } from '../../src/export/card/labelFromLog';
 import type { Leaf } from '../../src/export/card/leaf';
 import { sheetMarkup } from '../../src/export/card/sheetMarkup';
 import { atmosphereAt, carOfKind } from '../../src/export/card/weatherWindows';
@@ -126,7 +126,9 @@ describe('the conversion label', () => {
       oil: 'PAG',
       oilM3: expect.closeTo(24e-5, 9),
     });
+    expect(labelFromText(JSON.stringify({ log: { commands } }))?.chargeKg).toBeCloseTo(0.7, 12);
     expect(labelFromLog({ commands: [] })).toBeNull();
+    expect(() => labelFromText('{ "log": { "commands": [1] } }')).toThrow(RangeError);
   });
 });
 

@@ -131,18 +131,18 @@ function shows({ weather }: CardFigures): Leaf {
     from: temperature(weather.vent.fromK),
     to: temperature(weather.vent.toK),
   });
-  const heads = ['', word('carCard.shows.head.low'), word('carCard.shows.head.high')];
+  const heads = [
+    word('carCard.shows.head.low'),
+    word('carCard.shows.head.high'),
+    word('carCard.shows.head.read'),
+  ].map((text) => leaf('th', '', text));
   return section(
     'shows',
     word('carCard.shows.title'),
     leaf(
       'table',
       '',
-      leaf(
-        'thead',
-        '',
-        leaf('tr', '', ...[...heads, word('carCard.shows.head.read')].map((text) => leaf('th', '', text))),
-      ),
+      leaf('thead', '', leaf('tr', '', cell(''), ...heads)),
       leaf(
         'tbody',
         '',

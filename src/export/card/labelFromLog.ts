@@ -11,3 +11,18 @@ export function labelFromLog({ commands }: Pick<SessionLog, 'commands'>): LabelI
   const { grams, oil, mL } = last.command;
   return { chargeKg: Number(grams) / 1000, oil: String(oil), oilM3: Number(mL) * M3_PER_ML };
 }
+
+/** The same out of a session file's text, for a page that does not load what checks such files. Throws `RangeError`. */
+export function labelFromText(text: string): LabelInputs | null {
+  const file: unknown = JSON.parse(text);
+  const log = fieldOf(file, 'log');
+  const commands = fieldOf(log, 'commands');
+  const isList =
+    Array.isArray(commands) &&
+    commands.every((entry) => typeof fieldOf(fieldOf(entry, 'command'), 'do') === 'string');
+  if (!isList) throw new RangeError('log.commands');
+  return labelFromLog({ commands: commands as SessionLog['commands'] });
+}
+
+const fieldOf = (of: unknown, name: string): unknown =>
+  typeof of === 'object' && of !== null ? (of as Record<string, unknown>)[name] : undefined;
