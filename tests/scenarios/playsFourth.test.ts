@@ -1,0 +1,4 @@
+/** A quarter of the library, played with its own plans. */
+import { holdPlays } from '../support/holdPlays';
+
+holdPlays(3, 4);
