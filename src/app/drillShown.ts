@@ -31,6 +31,7 @@ export function drillShown(
     layout,
     ports: Object.fromEntries(bay.ports.map(({ id, cap }) => [id, { cap, strap: false }])),
     covered,
+    first: bay.question.kind === 'side' ? bay.question.port : bay.question.ports[0],
     things: ids.map((id) => ({ id, name: thingName(bay, id) })),
     marks: {
       traced: isAnswered ? [] : traced,

@@ -24,6 +24,8 @@ export interface DrillShown {
   readonly covered: ReadonlySet<string>;
   readonly things: readonly DrillThing[];
   readonly marks: DrillMarks;
+  /** What is brought into sight first where only a part of the bay is. */
+  readonly first: string;
 }
 
 export type DrillZoom = 'nearer' | 'farther' | 'whole';
@@ -38,6 +40,8 @@ export interface DrillView {
 
 const ZOOMS = [1, 1.5, 2.2, 3.2] as const;
 const MOST_RESOLUTION = 2;
+/** The car is drawn at least half as far past its view on every side. */
+const MOST_PAST_MM = 560;
 /** A host narrower than this opens near, on the first port. */
 const PHONE_PX = 560;
 const PHONE_ZOOM = 2;
@@ -71,10 +75,17 @@ export function createDrillView(host: HTMLElement, label: string, onPress: (id: 
   let spots: readonly Spot[] = [];
   let zoom = 0;
   let dark = false;
-  const scale = (): number => {
+  const fit = (): number => {
     const [, , w, h] = shown?.layout.view ?? [0, 0, 1, 1];
-    const fit = Math.min(host.clientWidth / w, host.clientHeight / h);
-    return Math.max(fit, 0.05) * ZOOMS[zoom];
+    return Math.max(0.05, Math.min(host.clientWidth / w, host.clientHeight / h));
+  };
+  const scale = (): number => fit() * ZOOMS[zoom];
+  /** What the sheet shows: the layout's view, and past it as much of the car as fills the host. */
+  const seen = (): RectMm => {
+    const [x, y, w, h] = shown?.layout.view ?? [0, 0, 1, 1];
+    const more = (size: number, px: number): number => Math.min(MOST_PAST_MM, Math.max(0, px / fit() - size));
+    const [dx, dy] = [more(w, host.clientWidth), more(h, host.clientHeight)];
+    return [x - dx / 2, y - dy / 2, w + dx, h + dy];
   };
   const palette = (): Palette => paletteOf(dark, shown?.layout.paint ?? 'sage');
 
@@ -82,7 +93,7 @@ export function createDrillView(host: HTMLElement, label: string, onPress: (id: 
     const context = canvas.getContext('2d');
     if (!context || !shown) return;
     const k = scale() * resolution();
-    const [x, y, w, h] = shown.layout.view;
+    const [x, y, w, h] = seen();
     canvas.width = Math.max(1, Math.round(w * k));
     canvas.height = Math.max(1, Math.round(h * k));
     context.setTransform(k, 0, 0, k, -x * k, -y * k);
@@ -99,7 +110,7 @@ export function createDrillView(host: HTMLElement, label: string, onPress: (id: 
   const place = (): void => {
     if (!shown) return;
     const k = scale();
-    const [x, y, w, h] = shown.layout.view;
+    const [x, y, w, h] = seen();
     sheet.style.width = `${Math.round(w * k)}px`;
     sheet.style.height = `${Math.round(h * k)}px`;
     for (const button of list.children) {
@@ -114,12 +125,12 @@ export function createDrillView(host: HTMLElement, label: string, onPress: (id: 
   };
   const centre = ([px, py]: PointMm): void => {
     const k = scale();
-    const [x, y] = shown?.layout.view ?? [0, 0];
+    const [x, y] = seen();
     root.scrollTo((px - x) * k - root.clientWidth / 2, (py - y) * k - root.clientHeight / 2);
   };
   const setZoom = (next: number): void => {
     const k = scale();
-    const [x, y] = shown?.layout.view ?? [0, 0];
+    const [x, y] = seen();
     const middle: PointMm = [
       (root.scrollLeft + root.clientWidth / 2) / k + x,
       (root.scrollTop + root.clientHeight / 2) / k + y,
@@ -135,7 +146,7 @@ export function createDrillView(host: HTMLElement, label: string, onPress: (id: 
       return;
     }
     const box = sheet.getBoundingClientRect();
-    const [x, y] = shown?.layout.view ?? [0, 0];
+    const [x, y] = seen();
     const k = scale();
     const found =
       shown &&
@@ -171,7 +182,8 @@ export function createDrillView(host: HTMLElement, label: string, onPress: (id: 
       place();
       if (!isSame) paintBase();
       paintMarks();
-      if (isNew && zoom > 0) centre(next.layout.ports[0].at);
+      const first = next.layout.ports.find(({ id }) => id === next.first);
+      if (isNew && zoom > 0 && first) centre(first.at);
     },
     setDark(next) {
       dark = next;
@@ -186,7 +198,7 @@ export function createDrillView(host: HTMLElement, label: string, onPress: (id: 
   };
 }
 
-const resolution = (): number => Math.min(MOST_RESOLUTION, window.devicePixelRatio || 1);
+const resolution = (): number => Math.min(MOST_RESOLUTION, devicePixelRatio || 1);
 
 function element(tag: 'div', className: string): HTMLElement {
   const made = document.createElement(tag);
@@ -206,7 +218,6 @@ function fill(list: HTMLElement, { things, marks }: DrillShown, spots: readonly 
       button.setAttribute('type', 'button');
       button.dataset.id = id;
       button.setAttribute('aria-label', name);
-      button.setAttribute('title', name);
       button.setAttribute('aria-pressed', String(marks.traced.includes(id)));
       return button;
     });

@@ -24,9 +24,6 @@ export function answerOf(bay: DrillBay): DrillAnswer {
 
 export function isOnLoop({ layout }: DrillBay, portId: string): boolean {
   const on = layout.ports.find(({ id }) => id === portId)?.on;
-  return (
-    on !== undefined &&
-    'line' in on &&
-    layout.lines.some(({ id, from }) => id === on.line && from !== undefined)
-  );
+  if (on === undefined) return false;
+  return 'part' in on || layout.lines.some(({ id, from }) => id === on.line && from !== undefined);
 }

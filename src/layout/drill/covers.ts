@@ -8,6 +8,7 @@ const COVER_FROM_LEVEL = 3;
 const HALF_MM = { long: 84, short: 62 } as const;
 const FROM_PORT_MM = 46;
 const ON_PORT_SHARE = 0.3;
+const TRIES = 8;
 
 export interface Covers {
   readonly covers: readonly DrillCover[];
@@ -22,7 +23,7 @@ export function coversFor(
 ): Covers {
   const covers: DrillCover[] = [];
   const count = level < COVER_FROM_LEVEL ? 0 : draws.whole(0, level - 2);
-  for (let i = 0; i < count; i++) {
+  for (let tries = 0; covers.length < count && tries < TRIES; tries++) {
     const onPort = draws.chance(ON_PORT_SHARE);
     const at = onPort ? draws.pick(ports) : bendOf(draws, runs);
     const rect = [at[0] - HALF_MM.short, at[1] - HALF_MM.long, 2 * HALF_MM.short, 2 * HALF_MM.long] as const;
@@ -31,7 +32,7 @@ export function coversFor(
       at[1] < 690 &&
       at[1] > 180 &&
       (onPort || ports.every((port) => toRect(port, rect) > FROM_PORT_MM));
-    if (isFree) covers.push({ id: `cover-${i + 1}`, rect });
+    if (isFree) covers.push({ id: `cover-${covers.length + 1}`, rect });
   }
   return {
     covers,

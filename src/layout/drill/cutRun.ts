@@ -25,7 +25,7 @@ const FROM_PORT_MM = 64;
 const APART_MM = 88;
 /** No joint on the beam or in front of it. */
 const FRONT_MOST_MM = 728;
-const HOSE_FROM_MM = 190;
+const HOSE_FROM_MM = 150;
 const ORIFICE_TRIES = 16;
 /** Least and most joints of a run; short runs hold fewer. */
 const JOINTS: Readonly<Record<DrillLevel, readonly [least: number, most: number]>> = {
@@ -164,25 +164,37 @@ function cutAt(
 }
 
 const TUBE: readonly Section[] = [['tube', 0, 1]];
-const WITH_HOSE: readonly (readonly Section[])[] = [
-  [
-    ['tube', 0, 0.24],
-    ['hose', 0.24, 0.76],
-    ['tube', 0.76, 1],
-  ],
-  [
-    ['tube', 0, 0.42],
-    ['hose', 0.42, 1],
-  ],
-];
+/** A hose begins and ends this far from a bend or joint. */
+const HOSE_FROM_END_MM = 40;
 
-/** Vapour lines have a length of hose, for the engine moves; liquid lines and what crosses the beam are tube. */
+/**
+ * Vapour lines have a length of hose, for the engine moves; liquid lines and what crosses the beam are tube. It lies on
+ * the longest straight, so that no crimp sits in a bend; on the last one it may go on to the joint.
+ */
 function sectionsFor(draws: Draws, run: LoopRun, way: readonly PointMm[]): readonly Section[] {
   const isVapour = run.id === 'suction' || run.id === 'discharge';
-  const length = way.reduce((sum, at, i) => (i === 0 ? 0 : sum + apart(way[i - 1], at)), 0);
-  const isFree = isVapour && length >= HOSE_FROM_MM && way.every(([, y]) => y < 800);
-  return isFree && draws.chance(0.6) ? draws.pick(WITH_HOSE) : TUBE;
+  const straights = way.slice(1).map((at, i) => apart(way[i], at));
+  const longest = Math.max(...straights);
+  const isFree = isVapour && longest >= HOSE_FROM_MM && way.every(([, y]) => y < 800);
+  if (!isFree || !draws.chance(0.7)) return TUBE;
+  const i = straights.indexOf(longest);
+  const length = straights.reduce((sum, one) => sum + one, 0);
+  const before = straights.slice(0, i).reduce((sum, one) => sum + one, 0);
+  const from = share(before + HOSE_FROM_END_MM, length);
+  const to = share(before + longest - HOSE_FROM_END_MM, length);
+  if (i === straights.length - 1 && draws.chance(0.5))
+    return [
+      ['tube', 0, from],
+      ['hose', from, 1],
+    ];
+  return [
+    ['tube', 0, from],
+    ['hose', from, to],
+    ['tube', to, 1],
+  ];
 }
+
+const share = (mm: number, of: number): number => Math.round((1000 * mm) / of) / 1000;
 
 function waysBetween(way: readonly PointMm[], spots: readonly Spot[]): PointMm[][] {
   const ways: PointMm[][] = [[way[0]]];

@@ -9,6 +9,7 @@ import type { Draws } from './draws';
 import type { Decoy, DecoyKind, LoopRun } from './drill';
 import { rectToWay, toWay } from './geometry';
 import type { Sites } from './sites';
+import type { Station } from './stations';
 
 export interface Decoys {
   readonly lines: readonly Line[];
@@ -25,9 +26,14 @@ interface Laid {
 /** Share of bays in which each port has another pipe beside it. */
 const BESIDE_SHARE = 0.92;
 const PORT_ROOM_MM = 42;
+/** A pipe in the next lane may go a little under a pot's edge, not under the pot. */
+const POT_ROOM_MM = 10;
 const LEVEL_ROOM_MM = 46;
 const IN_VIEW_MM = 100;
 const LANES = 6;
+/** The thickest pipe of a bay lies beside one port or the other, as a coin falls. */
+const THICK_MM = 44;
+const OTHER_MM = [28, 30, 32];
 const RADIATOR_NECKS_MM = [752, 704];
 /** Where a hose to the steering's cooler goes under the radiator support. */
 const UNDER_BEAM_MM = 792;
@@ -38,12 +44,14 @@ export function decoysFor(
   sites: Sites,
   runs: readonly LoopRun[],
   pots: readonly Part[],
-  ports: readonly PointMm[],
+  stations: readonly Station[],
 ): Decoys | null {
+  const ports = stations.map(({ at }) => at);
+  const beside = stations.filter(({ pot }) => pot === undefined).map(({ at }) => at);
   const laid: Laid[] = [mainHose(sites)];
   const fits = (one: Laid): boolean =>
     ports.every((port) => toWay(port, one.way) >= PORT_ROOM_MM) &&
-    pots.every(({ hit }) => !hit || rectToWay(hit, one.way) >= one.diameterMm / 2) &&
+    pots.every(({ hit }) => !hit || rectToWay(hit, one.way) >= POT_ROOM_MM) &&
     !besideLevel(
       one.way,
       runs.map(({ way }) => way),
@@ -53,8 +61,8 @@ export function decoysFor(
       laid.map(({ way }) => way),
     );
   const isBeside = draws.chance(BESIDE_SHARE);
-  for (const port of isBeside ? draws.shuffled(ports) : []) {
-    const found = draws.shuffled(besidePort(draws, sites, port)).find(fits);
+  for (const [i, port] of (isBeside ? draws.shuffled(beside) : []).entries()) {
+    const found = draws.shuffled(besidePort(draws, sites, port, i === 0)).find(fits);
     if (!found) return null;
     laid.push(found);
   }
@@ -69,7 +77,7 @@ export function decoysFor(
 
 const mainHose = (sites: Sites): Laid => ({
   kind: 'radiator',
-  diameterMm: 42,
+  diameterMm: 36,
   way: [
     [sites.radiatorHoseX, sites.engine.bottom],
     [sites.radiatorHoseX, 752],
@@ -77,23 +85,30 @@ const mainHose = (sites: Sites): Laid => ({
 });
 
 /** Ways in the two lanes beside a port, from the firewall or to the radiator, past the port. */
-function besidePort(draws: Draws, sites: Sites, [x, y]: PointMm): Laid[] {
+function besidePort(draws: Draws, sites: Sites, [x, y]: PointMm, isThick: boolean): Laid[] {
   const at = laneAt(x);
   if (!at) return [];
   return [at.lane - 1, at.lane + 1]
     .filter((lane) => lane >= 0 && lane < LANES)
-    .flatMap((lane) => waysIn(draws, sites, at.channel, laneX(at.channel, lane), y));
+    .flatMap((lane) => waysIn(draws, sites, at.channel, laneX(at.channel, lane), y, isThick));
 }
 
-function waysIn(draws: Draws, sites: Sites, channel: Channel, x: number, y: number): Laid[] {
+function waysIn(
+  draws: Draws,
+  sites: Sites,
+  channel: Channel,
+  x: number,
+  y: number,
+  isThick: boolean,
+): Laid[] {
   const { top, bottom } = sites.engine;
   const edge = channel === 'left' ? sites.engine.left : sites.engine.right;
   const down = Math.max(top, y + IN_VIEW_MM) + draws.whole(0, 30);
   const up = Math.min(bottom, y - IN_VIEW_MM) - draws.whole(0, 30);
+  const diameterMm = isThick ? THICK_MM : draws.pick(OTHER_MM);
   const ways: Laid[] = [];
   if (down <= bottom) {
-    const kind = draws.pick<DecoyKind>(['heater', 'heater', 'steering']);
-    const diameterMm = kind === 'heater' ? draws.pick([28, 30, 32]) : 28;
+    const kind = isThick ? 'coolant' : 'heater';
     ways.push({
       kind,
       diameterMm,
@@ -105,22 +120,21 @@ function waysIn(draws: Draws, sites: Sites, channel: Channel, x: number, y: numb
     });
   }
   if (up >= top) {
-    const inner = channel === 'left' ? 448 : 1232;
     const front = draws.pick(RADIATOR_NECKS_MM);
     ways.push({
       kind: 'radiator',
-      diameterMm: draws.pick([38, 40, 42]),
+      diameterMm,
       way: [
         [edge, up],
         [x, up],
         [x, front],
-        [inner, front],
+        [channel === 'left' ? 448 : 1232, front],
       ],
     });
   }
   ways.push({
-    kind: 'steering',
-    diameterMm: draws.pick([28, 30, 32]),
+    kind: isThick ? 'coolant' : 'steering',
+    diameterMm,
     way: [
       [x, 116],
       [x, UNDER_BEAM_MM],

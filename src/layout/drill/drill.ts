@@ -29,7 +29,7 @@ export type DrillPart =
   | 'filter';
 
 /** Pipes of other systems. Each begins and ends where such a pipe does. */
-export type DecoyKind = 'heater' | 'radiator' | 'steering' | 'fuel' | 'brake';
+export type DecoyKind = 'heater' | 'radiator' | 'coolant' | 'steering' | 'fuel' | 'brake';
 
 export interface Decoy {
   readonly line: string;

@@ -9,7 +9,16 @@ import { coversFor } from './covers';
 import { type CutRun, cutRun } from './cutRun';
 import { type Decoys, decoysFor } from './decoys';
 import { createDraws, type Draws } from './draws';
-import type { DrillBay, DrillCap, DrillLevel, DrillPart, DrillPort, DrillQuestion, Side } from './drill';
+import type {
+  DrillBay,
+  DrillCap,
+  DrillLevel,
+  DrillPart,
+  DrillPort,
+  DrillQuestion,
+  Metering,
+  Side,
+} from './drill';
 import { apart, toWay } from './geometry';
 import { type Loop, loopOf } from './runs';
 import { sceneryFor } from './scenery';
@@ -24,15 +33,16 @@ const ORIFICE_REACH_MM = 44;
 
 /** Throws `RangeError` where no attempt came out, which no seed of the tests does. */
 export function drillBay(seed: number, level: DrillLevel): DrillBay {
+  const metering: Metering = createDraws(seed, `${level}`).chance(0.5) ? 'valve' : 'orifice';
   for (let attempt = 0; attempt < MOST_ATTEMPTS; attempt++) {
-    const bay = attemptAt(createDraws(seed, `${level}.${attempt}`), seed, level);
+    const bay = attemptAt(createDraws(seed, `${level}.${attempt}`), metering, seed, level);
     if (bay) return bay;
   }
   throw new RangeError(`no bay for seed ${seed} at level ${level}`);
 }
 
-function attemptAt(draws: Draws, seed: number, level: DrillLevel): DrillBay | null {
-  const sites = sitesOf(draws);
+function attemptAt(draws: Draws, metering: Metering, seed: number, level: DrillLevel): DrillBay | null {
+  const sites = sitesOf(draws, metering);
   const loop = loopOf(draws, sites);
   if (!loop || !isClear(loop)) return null;
   const stations = stationsFor(draws, loop.runs, [...sites.parts, ...loop.pots]);
@@ -40,13 +50,7 @@ function attemptAt(draws: Draws, seed: number, level: DrillLevel): DrillBay | nu
   const seats = [stations.low, stations.high];
   const cuts = cutAll(draws, level, sites, loop, seats);
   if (!cuts) return null;
-  const others = decoysFor(
-    draws,
-    sites,
-    loop.runs,
-    loop.pots,
-    seats.map(({ at }) => at),
-  );
+  const others = decoysFor(draws, sites, loop.runs, loop.pots, seats);
   if (!others) return null;
   return put(draws, seed, level, sites, loop, stations, cuts, others);
 }
@@ -83,7 +87,7 @@ function cutAll(
     const inTheWay = (at: PointMm): boolean =>
       others.some(({ way }) => toWay(at, way) < CROSSING_MM) ||
       pots.some(({ hit }) => hit && meets(hit, at, at));
-    const ports = seats.filter((seat) => seat.run === run).map(({ at }) => at);
+    const ports = seats.filter((seat) => seat.run === run && seat.pot === undefined).map(({ at }) => at);
     const needsOrifice = sites.metering === 'orifice' && run.id === 'liquid';
     const cut = cutRun(draws, level, run, ports, inTheWay, needsOrifice, tooNear);
     if (!cut) return null;
@@ -175,23 +179,20 @@ function seatsOf(
   lines: readonly Line[],
   others: Decoys,
 ): { readonly ports: readonly Port[]; readonly drill: readonly DrillPort[] } {
-  const seats: { readonly side: Side | null; readonly at: PointMm; readonly line: string }[] = [
-    seatOf('low', stations.low, lines),
-    seatOf('high', stations.high, lines),
-  ];
+  const seats: Seat[] = [seatOf('low', stations.low, lines), seatOf('high', stations.high, lines)];
   const test = level === 4 ? testFitting(others) : null;
-  if (test) seats.push({ side: null, ...test });
+  if (test) seats.push({ side: null, at: test.at, on: { line: test.line } });
   const letters = draws.shuffled(LETTERS.slice(0, seats.length));
   const ordered = seats
     .map((seat, i) => ({ ...seat, letter: letters[i], cap: capFor(draws, level) }))
     .sort((a, b) => (a.letter < b.letter ? -1 : 1));
   return {
-    ports: ordered.map(({ letter, at, line, side }) => ({
+    ports: ordered.map(({ letter, at, on, side }) => ({
       id: idOf(letter),
       boreMm: side === 'high' ? 16 : 13,
       at,
-      on: { line },
-      stub: true,
+      on,
+      ...('line' in on ? { stub: true } : {}),
     })),
     drill: ordered.map(({ letter, side, cap }) => ({ id: idOf(letter), letter, side, cap })),
   };
@@ -199,10 +200,17 @@ function seatsOf(
 
 const idOf = (letter: string): string => `port-${letter.toLowerCase()}`;
 
-function seatOf(side: Side, { run, at }: Station, lines: readonly Line[]) {
+interface Seat {
+  readonly side: Side | null;
+  readonly at: PointMm;
+  readonly on: Port['on'];
+}
+
+function seatOf(side: Side, { run, at, pot }: Station, lines: readonly Line[]): Seat {
+  if (pot !== undefined) return { side, at, on: { part: pot } };
   const line = lines.find(({ id, way }) => id.startsWith(`${run.id}-`) && toWay(at, pointsOf(way)) < 1);
   if (!line) throw new RangeError(`no line of run "${run.id}" under its port`);
-  return { side, at, line: line.id };
+  return { side, at, on: { line: line.id } };
 }
 
 const pointsOf = (way: Line['way']): PointMm[] => way.map(([x, y]): PointMm => [x, y]);

@@ -4,7 +4,7 @@
  */
 import { courseOf, stationAt } from '../course';
 import type { Line } from '../layout';
-import { type Place, placeOf } from '../place';
+import { middleOf, type Place, placeOf } from '../place';
 import { lineOf, partOf, type TraceStep, tracePort } from '../trace';
 import type { DrillBay, DrillPart, Side } from './drill';
 
@@ -39,7 +39,12 @@ export function drillTrace(bay: DrillBay, portId: string): DrillTrace {
 
 function stepOf(bay: DrillBay, { id, kind }: TraceStep): DrillStep {
   if (kind === 'part')
-    return { id, kind, part: bay.loopParts[id], place: placeOf(bay.layout, partOf(bay.layout, id).at) };
+    return {
+      id,
+      kind,
+      part: bay.loopParts[id],
+      place: placeOf(bay.layout, middleOf(partOf(bay.layout, id))),
+    };
   const line = lineOf(bay.layout, id);
   const course = courseOf(line.way, line.fillet);
   const { x, y } = stationAt(course, course.lengthMm / 2);

@@ -9,7 +9,8 @@ export function joins({ layout }: DrillBay, id: string): string[] {
     const ports = layout.ports.filter(({ on }) => 'line' in on && on.line === id).map((one) => one.id);
     return [line.from, ...ports, line.to].filter((one) => one !== undefined);
   }
-  return layout.lines.filter(({ from, to }) => from === id || to === id).map((one) => one.id);
+  const onIt = layout.ports.filter(({ on }) => 'part' in on && on.part === id);
+  return [...layout.lines.filter(({ from, to }) => from === id || to === id), ...onIt].map((one) => one.id);
 }
 
 /** The panel under which a thing lies: a port or part by its middle; null where it is in view. */

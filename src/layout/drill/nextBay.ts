@@ -3,8 +3,8 @@ import type { DrillBay, DrillLevel } from './drill';
 import { drillBay } from './drillBay';
 import { dueNow, kindOf, type Repetition } from './repetition';
 
-/** A kind is met about once in twenty bays; after this many the walk gives up and the bay is a fresh one. */
-const MOST_LOOKED_AT = 80;
+/** The rarest kind is met once in some fifty bays; after this many the walk gives up and the bay is a fresh one. */
+const MOST_LOOKED_AT = 200;
 
 export interface NextBay {
   readonly bay: DrillBay;

@@ -31,12 +31,12 @@ const GAPS: readonly number[] = [3, 8, 21];
 /** As many kinds are kept as one can be expected to work off. */
 const MOST_KEPT = 12;
 
-/** What a bay trains: which line the port is on, in which kind of loop, with the engine which way. */
+/** What a bay trains: a port on which line, in which kind of loop. */
 export function kindOf(bay: DrillBay): string {
   const { port } = answerOf(bay);
   const { on } = portOf(bay.layout, port);
   const run = 'line' in on ? on.line.slice(0, on.line.lastIndexOf('-')) : on.part;
-  return `${bay.metering}/${bay.engine === 'across' ? 'across' : 'along'}/${run}`;
+  return `${bay.metering}/${run}`;
 }
 
 /** The kind that is due now, the longest overdue first; null where a fresh bay is next. */

@@ -43,7 +43,8 @@ export function loopOf(draws: Draws, sites: Sites): Loop | null {
   if (sites.lie !== 'across' && draws.chance(0.6)) suctionLanes.push(take(outward));
   const discharge = take(sites.lie === 'across' ? any() : outward);
   const liquid = take(any());
-  const lanes = suctionLanes.filter((lane) => lane !== null);
+  // From the outer lane to the inner one, so that the run does not cross itself.
+  const lanes = suctionLanes.filter((lane) => lane !== null).sort((a, b) => a.lane - b.lane);
   if (!discharge || !liquid || lanes.length < suctionLanes.length) return null;
   const loop = laid(draws, sites, lanes, discharge, liquid);
   return loop.runs.every(({ way }) => isLayable(way)) ? loop : null;
@@ -144,7 +145,12 @@ function coldRuns(draws: Draws, sites: Sites, lanes: readonly Lane[], rear: numb
     [x, rear],
   ];
   if (sites.metering === 'valve') return { pot: null, before: [], after: [...head, ...end] };
-  const y = draws.whole(rear + 70, sites.lie === 'across' || inner !== null ? 500 : 430);
+  // far to the rear or far to the front of its lane: so that a port has room beside it
+  const y = draws.chance(0.6)
+    ? rear + draws.whole(70, 84)
+    : sites.lie === 'across' || inner !== null
+      ? 496
+      : 440;
   const at: PointMm = [x, y];
   return {
     pot: {
@@ -153,8 +159,8 @@ function coldRuns(draws: Draws, sites: Sites, lanes: readonly Lane[], rear: numb
       name: 'accumulator',
       at,
       z: 11,
-      size: { r: 46, lip: 70 },
-      hit: [x - 50, y - 48, 100, 168],
+      size: { r: 36, lip: 84 },
+      hit: [x - 38, y - 38, 76, 160],
     },
     before: [...head, [x, y - 20]],
     after: [[x, y + 24], ...end],

@@ -25,9 +25,8 @@ export interface Sites {
   readonly radiatorHoseX: number;
 }
 
-export function sitesOf(draws: Draws): Sites {
+export function sitesOf(draws: Draws, metering: Metering): Sites {
   const lie = draws.pick<EngineLie>(['across', 'across', 'along-left', 'along-right']);
-  const metering: Metering = draws.chance(0.5) ? 'valve' : 'orifice';
   const engine = lie === 'across' ? across(draws) : along(draws, lie);
   const wall = metering === 'valve' ? valve(draws) : evaporatorCase(draws, engine.engine.left);
   return {
@@ -72,7 +71,7 @@ function across(draws: Draws): EngineSite {
     ],
     compressor: { suction: [c + 118, y + 46], discharge: [c + 170, y + 46] },
     engine: { left: x - 40, right: x + 500, top: 300, bottom: 450 },
-    radiatorHoseX: x + 440,
+    radiatorHoseX: draws.pick([x + 130, x + 300, x + 440]),
   };
 }
 
@@ -113,7 +112,7 @@ function along(draws: Draws, lie: EngineLie): EngineSite {
     ],
     compressor: { suction: [c + out * 46, 560], discharge: [c + out * 30, 470] },
     engine: { left: x - 150, right: x + 206, top: 220, bottom: 400 },
-    radiatorHoseX: x + (left ? 230 : -150),
+    radiatorHoseX: x + draws.pick(left ? [150, 230, -60] : [-150, 60, -60]),
   };
 }
 

@@ -10,6 +10,8 @@ import { apart, toRect } from './geometry';
 export interface Station {
   readonly run: LoopRun;
   readonly at: PointMm;
+  /** The pot it stands on, where it is not on the line. */
+  readonly pot?: string;
 }
 
 const FROM_BEND_MM = 58;
@@ -18,6 +20,11 @@ const DISTANCE_BIN_MM = 130;
 const REAR_MOST_MM = 250;
 const FRONT_MOST_MM = 732;
 const CLEAR_MM = 48;
+const FROM_POT_MM = 22;
+/** On a pot's lid, behind its middle. */
+const ON_LID_MM = 8;
+/** Share of attempts in which a port may stand on a pot. */
+const ON_LID_SHARE = 0.03;
 const PORTS_APART_MM = 110;
 
 /** Kinds of part that one recognises without tracing. */
@@ -41,8 +48,9 @@ export function stationsFor(
   runs: readonly LoopRun[],
   parts: readonly Part[],
 ): Readonly<Record<Side, Station>> | null {
-  const low = byNearest('low', runs, parts);
-  const high = byNearest('high', runs, parts);
+  const onLid = draws.chance(ON_LID_SHARE);
+  const low = byNearest('low', runs, parts, onLid);
+  const high = byNearest('high', runs, parts, onLid);
   const both = [...low.keys()].filter((id) => high.has(id));
   if (both.length === 0) return null;
   const found = {
@@ -52,11 +60,16 @@ export function stationsFor(
   return apart(found.low.at, found.high.at) >= PORTS_APART_MM ? found : null;
 }
 
-function byNearest(side: Side, runs: readonly LoopRun[], parts: readonly Part[]): Map<string, Station[]> {
+function byNearest(
+  side: Side,
+  runs: readonly LoopRun[],
+  parts: readonly Part[],
+  onLid: boolean,
+): Map<string, Station[]> {
   const found = new Map<string, Station[]>();
   for (const run of runs) {
     if (run.side !== side) continue;
-    for (const station of stationsOf(run, runs, parts)) {
+    for (const station of [...(onLid ? onPot(run, parts) : []), ...stationsOf(run, runs, parts)]) {
       const seen = nearestSeen(station.at, parts);
       const id = seen ? `${seen.id} ${Math.floor(seen.awayMm / DISTANCE_BIN_MM)}` : '';
       const list = found.get(id);
@@ -65,6 +78,12 @@ function byNearest(side: Side, runs: readonly LoopRun[], parts: readonly Part[])
     }
   }
   return found;
+}
+
+/** On the lid of the pot a run begins at: an accumulator's or a drier's. */
+function onPot(run: LoopRun, parts: readonly Part[]): Station[] {
+  const pot = parts.find(({ id, kind }) => id === run.from && POTS.has(kind));
+  return pot ? [{ run, at: [pot.at[0], pot.at[1] - ON_LID_MM], pot: pot.id }] : [];
 }
 
 /** The part one would name as the nearest, and how far it is. */
@@ -98,7 +117,7 @@ function stationsOf(run: LoopRun, runs: readonly LoopRun[], parts: readonly Part
 /** No other run crosses here and no pot stands in the way. */
 function isClear([x, y]: PointMm, own: LoopRun, runs: readonly LoopRun[], parts: readonly Part[]): boolean {
   for (const { kind, hit } of parts) {
-    if (hit && POTS.has(kind) && toRect([x, y], hit) < CLEAR_MM) return false;
+    if (hit && POTS.has(kind) && toRect([x, y], hit) < FROM_POT_MM) return false;
   }
   for (const run of runs) {
     if (run === own) continue;

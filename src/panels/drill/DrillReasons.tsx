@@ -96,7 +96,7 @@ function guessRows(bay: DrillBay): GuessRow[] {
   const rows: GuessRow[] = [
     {
       text: word('drill.why.nearest', {
-        part: word(`drill.part.${clues.nearest.part}`),
+        part: word(`drill.part.${clues.nearest.part}`).toLowerCase(),
         guess: choiceName(bay, guesses.nearestPart),
       }),
       isRight: guesses.nearestPart === right,

@@ -2,7 +2,7 @@
 import { courseOf, stationAt } from '../../layout/course';
 import type { DrillBay } from '../../layout/drill/drill';
 import { type DrillStep, madeOf } from '../../layout/drill/drillTrace';
-import { type Place, placeOf } from '../../layout/place';
+import { middleOf, type Place, placeOf } from '../../layout/place';
 import { word } from '../../words/words';
 
 export const placeWords = ({ depth, across }: Place): string =>
@@ -38,7 +38,7 @@ export function thingName(bay: DrillBay, id: string): string {
   }
   const part = layout.parts.find((one) => one.id === id);
   if (!part) return id;
-  const place = placeWords(placeOf(layout, part.at));
+  const place = placeWords(placeOf(layout, middleOf(part)));
   const known = bay.loopParts[id];
   return known
     ? word('drill.name.part', { part: word(`drill.part.${known}`), place })

@@ -68,6 +68,7 @@ export interface DrillWords {
   'drill.part.filter': never;
   'drill.decoy.heater': never;
   'drill.decoy.radiator': never;
+  'drill.decoy.coolant': never;
   'drill.decoy.steering': never;
   'drill.decoy.fuel': never;
   'drill.decoy.brake': never;

@@ -3,6 +3,7 @@ import { answerOf } from '../../../src/layout/drill/answerOf';
 import { DRILL_LEVELS, type DrillBay, type DrillLevel } from '../../../src/layout/drill/drill';
 import { drillBay } from '../../../src/layout/drill/drillBay';
 import { drillTrace } from '../../../src/layout/drill/drillTrace';
+import { toWay } from '../../../src/layout/drill/geometry';
 import { cluesAt, lazyGuesses } from '../../../src/layout/drill/lazyGuesses';
 
 export const bayOfTurn = (seed: number): DrillBay =>
@@ -77,7 +78,10 @@ function nearestToThickest({ layout, ports }: DrillBay): string {
   const thick = layout.lines.reduce((a, b) => (drawn(b) > drawn(a) ? b : a));
   const away = (id: string): number => {
     const at = layout.ports.find((port) => port.id === id)?.at ?? [0, 0];
-    return Math.min(...thick.way.map(([x, y]) => Math.abs(x - at[0]) + Math.abs(y - at[1])));
+    return toWay(
+      at,
+      thick.way.map(([x, y]) => [x, y]),
+    );
   };
   return ports.map(({ id }) => id).reduce((a, b) => (away(b) < away(a) ? b : a));
 }

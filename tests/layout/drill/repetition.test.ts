@@ -1,10 +1,19 @@
 import { expect, test } from 'vitest';
 import { nextBay } from '../../../src/layout/drill/nextBay';
-import { afterAnswer, dueNow, kindOf, NOTHING_YET, type Repetition } from '../../../src/layout/drill/repetition';
+import {
+  afterAnswer,
+  dueNow,
+  kindOf,
+  NOTHING_YET,
+  type Repetition,
+} from '../../../src/layout/drill/repetition';
 
-const MISSED = 'valve/across/suction';
+const MISSED = 'valve/suction';
 const answered = (before: Repetition, count: number): Repetition =>
-  Array.from({ length: count }).reduce<Repetition>((progress) => afterAnswer(progress, 'other', true), before);
+  Array.from({ length: count }).reduce<Repetition>(
+    (progress) => afterAnswer(progress, 'other', true),
+    before,
+  );
 
 test('what was right at once does not come back', () => {
   expect(afterAnswer(NOTHING_YET, MISSED, true)).toEqual({ answered: 1, right: 1, inRow: 1, due: [] });
