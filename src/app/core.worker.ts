@@ -2,6 +2,7 @@
  * The worker that holds the session core and runs its clock. It answers commands, sends a frame whenever one of the page's
  * three buffers is back, and the view whenever its revision changed. It decides nothing that the core does not decide.
  */
+import { loadRefrigerant, REFRIGERANT_IDS } from '../refrigerant/fluids';
 import { weigh } from '../scoring/weigh';
 import type { SessionCore } from '../session/corePort';
 import { BrokenLogError } from '../session/logProblem';
@@ -103,12 +104,13 @@ function tick(): void {
   setTimeout(tick, TICK_MS);
 }
 
-/** The debrief at once, and again when the ghosts have weighed it. */
-function tellDebrief(held: SessionCore): void {
+/** The debrief at once, and again when the ghosts have weighed it; one of them may hold any refrigerant. */
+async function tellDebrief(held: SessionCore): Promise<void> {
   const scenario = scenarioById(scenarioId);
   const record = recordOf(scenario, held.log());
   post({ type: 'debriefed', debrief: tellable(makeDebrief(scenarioId, held, record), held) });
   if (!isToBeWeighed(scenarioId, held)) return;
+  await Promise.all(REFRIGERANT_IDS.map(loadRefrigerant));
   const debrief = makeDebrief(scenarioId, held, record, weigh(record, scenario));
   post({ type: 'weighed', debrief });
 }
@@ -138,7 +140,7 @@ async function act(message: ToWorker): Promise<void> {
       buffers.push(message.frame);
       break;
     case 'debrief':
-      tellDebrief(core);
+      await tellDebrief(core);
       break;
   }
 }
