@@ -46,4 +46,3 @@ export const lawCases: Readonly<Record<string, Case>> = {
   causeCheaply: byGhosts('efficient'),
   causeNoNoise: byGhosts('noiseless'),
 };
-
