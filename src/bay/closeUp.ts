@@ -70,8 +70,11 @@ const backdrop = (): Drawing => [fill(roundRect(...BACKDROP, 0), lit('floor'))];
 function portView(layout: Layout, frame: BayFrame, port: Port): View {
   const tubeMm = 'line' in port.on ? lineOf(layout, port.on.line).diameterMm : PART_TUBE_MM;
   const { cap = 'blank', bore = port.boreMm, covered = false } = frame.ports[port.id] ?? {};
-  if (covered && port.cover)
-    return { drawing: [...backdrop(), ...portCover(port.cover)], box: port.cover.rect };
+  if (covered && port.cover) {
+    const [, , w, h] = port.cover.rect;
+    const cover = portCover({ rect: [-w / 2, -h / 2, w, h] });
+    return { drawing: [...backdrop(), ...cover], box: [-w * 0.6, -h, w * 1.2, h * 2] };
+  }
   return { drawing: [...backdrop(), ...fittingSide(bore, cap, tubeMm)], box: [-200, -90, 400, 340] };
 }
 

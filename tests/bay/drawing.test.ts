@@ -4,8 +4,10 @@ import { canDrawing, canOutlet } from '../../src/bay/drawing/gear/can';
 import { port } from '../../src/bay/drawing/gear/cap';
 import { couplerSide, couplerTop } from '../../src/bay/drawing/gear/coupler';
 import { sweatingLine } from '../../src/bay/drawing/gear/dew';
+import { fittingSide } from '../../src/bay/drawing/gear/fittingSide';
 import { frostedLine, frostedPot } from '../../src/bay/drawing/gear/frost';
 import { keepClear } from '../../src/bay/drawing/gear/keepClear';
+import { portCover } from '../../src/bay/drawing/gear/portCover';
 import type { Paint } from '../../src/bay/drawing/paints';
 import { mixed, paletteOf } from '../../src/bay/drawing/palette';
 import { hubFront } from '../../src/bay/drawing/parts/compressorFront';
@@ -50,6 +52,10 @@ const gear = (): Drawing => [
   ...couplerSide('high', 0, true),
   ...canDrawing('134a', 180, 6, 0.4),
   ...port(13, [0, 0], { cap: 'letter', strap: true }),
+  ...port(9.5, [0, 0], { cap: 'missing', strap: true }),
+  ...portCover({ rect: [0, 0, 250, 96] }),
+  ...fittingSide(11, 'missing', 19),
+  ...fittingSide(17, 'letter', 12.7),
   ...port(16, [0, 0], { cap: 'missing', strap: true }),
   ...keepClear([0, 0, 300, 90]),
   ...frostedPot({ id: 'accumulator', x: 0, y: 0, r: 56, lip: 80 }, 1),
@@ -68,10 +74,12 @@ describe('draw records', () => {
   });
 
   it('name only colours that every palette has', () => {
-    const inks = inksOf([...allOf('hatchback'), ...allOf('sedan'), ...gear()]);
-    for (const dark of [false, true]) {
-      const palette = paletteOf(dark, 'sage');
-      expect([...inks].filter((ink) => palette[ink] === undefined)).toEqual([]);
+    for (const [id, layout] of each) {
+      const inks = inksOf([...allOf(id), ...gear()]);
+      for (const dark of [false, true]) {
+        const palette = paletteOf(dark, layout.paint);
+        expect([...inks].filter((ink) => palette[ink] === undefined)).toEqual([]);
+      }
     }
   });
 
@@ -82,6 +90,16 @@ describe('draw records', () => {
 
   it.each(each)('of the %s draw every part there is', (_, layout) => {
     for (const part of layout.parts) expect(() => stillPart(part)).not.toThrow();
+  });
+
+  it('show orange cables in the electric car, and in no other', () => {
+    const orange = each.filter(([id]) => [...inksOf(allOf(id))].some((ink) => ink.startsWith('cable')));
+    expect(orange.map(([id]) => id)).toEqual(['electric']);
+  });
+
+  it('give every car a paint and a nose that tell it from the others', () => {
+    expect(new Set(each.map(([, { paint }]) => paint)).size).toBe(each.length);
+    expect(new Set(each.map(([, { body }]) => body)).size).toBe(each.length);
   });
 
   it('a kind nobody can draw is said so', () => {
@@ -125,6 +143,17 @@ describe('caps', () => {
     expect(boundsOf(port(16, [0, 0], { cap: 'blank', strap: false })).w).toBeGreaterThan(
       boundsOf(port(13, [0, 0], { cap: 'blank', strap: false })).w,
     );
+  });
+
+  it('of every width wear the letter of their own side, and a side view that says how wide', () => {
+    for (const bore of [9.5, 11, 13, 14, 16, 17] as const) {
+      const letters = port(bore, [0, 0], { cap: 'letter', strap: false }).flatMap((r) =>
+        'text' in r ? [r.text] : [],
+      );
+      expect(letters).toEqual([bore === 11 || bore === 13 || bore === 14 ? 'L' : 'H']);
+      const told = fittingSide(bore, 'missing', 12).flatMap((r) => ('text' in r ? [r.text] : []));
+      expect(told).toEqual([`${bore} mm`]);
+    }
   });
 
   it('swapped wears the other side’s letter', () => {

@@ -49,13 +49,6 @@ const slips: readonly (readonly [was: string, is: string, code: string, says: st
   ['jurisdiction: check-first', 'jurisdiction: the-moon', 'SCN003', 'australia'],
   ['licence: CC-BY-4.0\n', '', 'SCN002', 'licence'],
   ['vehicle: sedan', 'vehicle: seddan', 'SCN102', 'seddan'],
-  ['vehicle: sedan', 'vehicle: sedan\nfound: { caps: [{ port: port-z, is: missing }] }', 'SCN126', 'port-z'],
-  [
-    'vehicle: sedan',
-    'vehicle: sedan\nfound: { covers: [{ port: port-a, is: "off" }] }',
-    'SCN126',
-    'no cover',
-  ],
   ['fault: condenser-fan-dead', 'fault: condenser-fan-ded', 'SCN102', 'condenser-fan-ded'],
   ['fault: condenser-fan-dead, ', 'fault: leak, site: sucktion, ', 'SCN106', 'suction'],
   [

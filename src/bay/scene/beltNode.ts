@@ -4,16 +4,20 @@ import { type Course, measure, stationAt } from '../../layout/course';
 import type { Part, PointMm } from '../../layout/layout';
 import { beltEdge } from '../drawing/parts/beltFront';
 import { beltSpans } from '../drawing/parts/beltSide';
+import { type FanPlace, fanPlace, isFan, MOUTH_K } from '../drawing/parts/fanElectric';
 import type { SceneContext, SceneNode } from './sceneNode';
 
 const TICK_PITCH_MM = 46;
 const TICK_MM = 13;
+/** Round the mouth of a fan. */
+const RIM_MM = 24;
 /** Speed on screen at 1,000 rpm, mm/s: slow enough to be followed. */
 const SPEED_MM_PER_S = 190;
 
 export function beltNode(context: SceneContext, part: Part): SceneNode {
   const view = new Graphics();
   const ways = waysOf(part);
+  const fans = context.layout.parts.filter((other) => isFan(other) && other.z > part.z).map(fanPlace);
   let rpm = 0;
   let shift = 0;
   const draw = (): void => {
@@ -22,6 +26,7 @@ export function beltNode(context: SceneContext, part: Part): SceneNode {
     for (const way of ways) {
       for (let along = shift % TICK_PITCH_MM; along < way.lengthMm; along += TICK_PITCH_MM) {
         const [a, b] = [stationAt(way, along), stationAt(way, along + TICK_MM)];
+        if (fans.some((fan) => isBehind(fan, a.x, a.y))) continue;
         view.moveTo(a.x, a.y).lineTo(b.x, b.y);
       }
     }
@@ -40,6 +45,12 @@ export function beltNode(context: SceneContext, part: Part): SceneNode {
       return true;
     },
   };
+}
+
+/** A fan stands before the belt: what runs behind its mouth is not seen. */
+function isBehind({ x, y, r }: FanPlace, atX: number, atY: number): boolean {
+  const [u, v] = [(atX - x) / (r + RIM_MM), (atY - y) / ((r + RIM_MM) * MOUTH_K)];
+  return u * u + v * v < 1;
 }
 
 function waysOf(part: Part): Course[] {

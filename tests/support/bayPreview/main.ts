@@ -83,6 +83,13 @@ const states: Record<string, Partial<BayFrame>> = {
     engineRpm: 1500,
     clutchEngaged: true,
   },
+  caps: { ports: { [lowPort]: { cap: 'swapped', strap: true }, [highPort]: { cap: 'letter', strap: true } } },
+  covered: {
+    ports: {
+      [lowPort]: { cap: 'blank', strap: true, covered: true },
+      [highPort]: { cap: 'missing', strap: true },
+    },
+  },
   marked: { marked: ['suction', 'compressor'], keepClearShown: true },
 };
 const state = states[query.get('state') ?? 'rest'] ?? {};
