@@ -24,7 +24,7 @@ const FROM_BEND_MM = 44;
 const FROM_PORT_MM = 64;
 const APART_MM = 88;
 /** No joint on the beam or in front of it. */
-const FRONT_MOST_MM = 728;
+const FRONT_MOST_MM = 714;
 const HOSE_FROM_MM = 150;
 const ORIFICE_TRIES = 16;
 /** Least and most joints of a run; short runs hold fewer. */

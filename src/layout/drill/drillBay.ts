@@ -19,7 +19,7 @@ import type {
   Metering,
   Side,
 } from './drill';
-import { apart, toWay } from './geometry';
+import { apart, toRect, toWay } from './geometry';
 import { type Loop, loopOf } from './runs';
 import { sceneryFor } from './scenery';
 import { type Sites, sitesOf } from './sites';
@@ -123,7 +123,7 @@ function put(
   const known = Object.fromEntries(
     parts.flatMap(({ id }): [string, DrillPart][] => (LOOP_PARTS[id] ? [[id, LOOP_PARTS[id]]] : [])),
   );
-  const seats = seatsOf(draws, level, stations, lines, others);
+  const seats = seatsOf(draws, level, stations, lines, parts, others);
   const asked = seats.ports.map(({ at }) => at);
   const covers = coversFor(draws, level, loop.runs, asked);
   const layout: Layout = {
@@ -177,10 +177,11 @@ function seatsOf(
   level: DrillLevel,
   stations: Readonly<Record<Side, Station>>,
   lines: readonly Line[],
+  parts: readonly Part[],
   others: Decoys,
 ): { readonly ports: readonly Port[]; readonly drill: readonly DrillPort[] } {
   const seats: Seat[] = [seatOf('low', stations.low, lines), seatOf('high', stations.high, lines)];
-  const test = level === 4 ? testFitting(others) : null;
+  const test = level === 4 ? testFitting(others, parts) : null;
   if (test) seats.push({ side: null, at: test.at, on: { line: test.line } });
   const letters = draws.shuffled(LETTERS.slice(0, seats.length));
   const ordered = seats
@@ -215,12 +216,20 @@ function seatOf(side: Side, { run, at, pot }: Station, lines: readonly Line[]): 
 
 const pointsOf = (way: Line['way']): PointMm[] => way.map(([x, y]): PointMm => [x, y]);
 
+const FROM_BEND_MM = 44;
+const TEST_ROOM_MM = 24;
+
 /** On the level stretch of a fuel or brake pipe, where a car has its test fitting. */
-function testFitting({ decoys, lines }: Decoys): { readonly at: PointMm; readonly line: string } | null {
+function testFitting(
+  { decoys, lines }: Decoys,
+  parts: readonly Part[],
+): { readonly at: PointMm; readonly line: string } | null {
   const decoy = decoys.find(({ kind }) => kind === 'fuel');
   const way = lines.find(({ id }) => id === decoy?.line)?.way;
   if (!decoy || !way) return null;
-  return { line: decoy.line, at: [Math.round((way[1][0] + way[2][0]) / 2), way[1][1]] };
+  const at: PointMm = [way[1][0] - FROM_BEND_MM, way[1][1]];
+  const isFree = parts.every(({ hit }) => !hit || toRect(at, hit) > TEST_ROOM_MM);
+  return isFree ? { line: decoy.line, at } : null;
 }
 
 /** At first caps say nothing; later a letter is as often the other side's as its own. */
