@@ -119,7 +119,6 @@ export default function DrillPage(props: DrillPageProps): JSX.Element {
         <DrillPanel
           bay={now().bay}
           comesBack={now().comesBack}
-          progress={progress().repetition}
           past={past()}
           chosen={chosen()}
           traced={traced()}

@@ -33,7 +33,7 @@ const RECOGNISED: ReadonlySet<DrillPart> = new Set([
   'evaporator',
   'accumulator',
 ]);
-export const IN_VIEW_MM = 150;
+const IN_VIEW_MM = 150;
 /** Thicker than this in the picture looks thick. */
 const THICK_MM = 20;
 /** Hose over tube of a refrigerant line, as drawn. */

@@ -2,7 +2,6 @@
 import { For, type JSX, Show } from 'solid-js';
 import { answerOf } from '../../layout/drill/answerOf';
 import type { DrillBay } from '../../layout/drill/drill';
-import type { Repetition } from '../../layout/drill/repetition';
 import { word } from '../../words/words';
 import { Icon } from '../Icon';
 import { DrillReasons } from './DrillReasons';
@@ -12,7 +11,6 @@ import { choiceName, letterOf } from './drillWords';
 export interface DrillPanelProps {
   readonly bay: DrillBay;
   readonly comesBack: boolean;
-  readonly progress: Repetition;
   /** Answers of this visit, the last dozen. */
   readonly past: readonly boolean[];
   /** What was answered; null before. */

@@ -5,7 +5,7 @@ import { type DrillStep, madeOf } from '../../layout/drill/drillTrace';
 import { middleOf, type Place, placeOf } from '../../layout/place';
 import { word } from '../../words/words';
 
-export const placeWords = ({ depth, across }: Place): string =>
+const placeWords = ({ depth, across }: Place): string =>
   word('bay.place', { depth: word(`bay.depth.${depth}`), across: word(`bay.across.${across}`) });
 
 export const sideWord = (side: 'low' | 'high'): string =>
