@@ -4,7 +4,8 @@ import { type Course, measure, stationAt } from '../../layout/course';
 import type { Part, PointMm } from '../../layout/layout';
 import { beltEdge } from '../drawing/parts/beltFront';
 import { beltSpans } from '../drawing/parts/beltSide';
-import { type FanPlace, fanPlace, isFan, MOUTH_K } from '../drawing/parts/fanElectric';
+import { fanPlace, isFan, MOUTH_K } from '../drawing/parts/fanElectric';
+import { sizeOf } from '../drawing/parts/partSize';
 import type { SceneContext, SceneNode } from './sceneNode';
 
 const TICK_PITCH_MM = 46;
@@ -17,7 +18,7 @@ const SPEED_MM_PER_S = 190;
 export function beltNode(context: SceneContext, part: Part): SceneNode {
   const view = new Graphics();
   const ways = waysOf(part);
-  const fans = context.layout.parts.filter((other) => isFan(other) && other.z > part.z).map(fanPlace);
+  const fans = context.layout.parts.filter((other) => isFan(other) && other.z > part.z);
   let rpm = 0;
   let shift = 0;
   const draw = (): void => {
@@ -47,8 +48,11 @@ export function beltNode(context: SceneContext, part: Part): SceneNode {
   };
 }
 
-/** A fan stands before the belt: what runs behind its mouth is not seen. */
-function isBehind({ x, y, r }: FanPlace, atX: number, atY: number): boolean {
+/** A fan stands before the belt: what runs behind its mouth, its shroud or what is before that is not seen. */
+function isBehind(fan: Part, atX: number, atY: number): boolean {
+  const { x, y, r } = fanPlace(fan);
+  const top = fan.kind === 'fan-belt' ? y : fan.at[1];
+  if (atY > top && Math.abs(atX - x) < sizeOf(fan, 'w') / 2) return true;
   const [u, v] = [(atX - x) / (r + RIM_MM), (atY - y) / ((r + RIM_MM) * MOUTH_K)];
   return u * u + v * v < 1;
 }
