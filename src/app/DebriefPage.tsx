@@ -3,7 +3,7 @@ import { createEffect, onMount, Show } from 'solid-js';
 import { Debrief } from '../panels/Debrief';
 import { Loading } from '../panels/Loading';
 import { modeName } from '../panels/Shelf';
-import type { SessionFile } from '../session/sessionFile';
+import type { SessionFile } from '../session/sessionFileText';
 import { word } from '../words/words';
 import { keepResult } from './bestResults';
 import { forgetLog, keepScored } from './savedSession';

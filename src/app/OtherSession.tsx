@@ -1,7 +1,7 @@
 /** A kept session of another engine or scenario: what it was and the score it had. It can be saved, not played on. */
 import '../words/jobWords';
 import { TopBar } from '../panels/TopBar';
-import { sessionFileText } from '../session/sessionFile';
+import { sessionFileText } from '../session/sessionFileText';
 import { word } from '../words/words';
 import type { KeptSession } from './savedSession';
 import { saveFile } from './saveFile';

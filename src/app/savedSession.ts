@@ -4,7 +4,7 @@
  */
 import { type IDBPDatabase, openDB } from 'idb';
 import type { SessionLog } from '../session/corePort';
-import type { ShownLast } from '../session/sessionFile';
+import type { ShownLast } from '../session/sessionFileText';
 
 export interface KeptSession {
   readonly log: SessionLog;

@@ -8,7 +8,7 @@ import type { Mode, SessionCore } from '../session/corePort';
 import { engineHash } from '../session/engineHash';
 import { recordOf } from '../session/openSession';
 import type { Scenario } from '../session/scenario/scenario';
-import type { SessionFile } from '../session/sessionFile';
+import type { SessionFile } from '../session/sessionFileText';
 
 export interface ScoredSession {
   readonly printed: PrintedScore;

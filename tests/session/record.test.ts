@@ -5,7 +5,8 @@ import { canonicalJson } from '../../src/session/canonicalJson';
 import { liveLog } from '../../src/session/liveLog';
 import { makeRecord } from '../../src/session/record/makeRecord';
 import { rowAtStep, valueAt } from '../../src/session/record/record';
-import { readSessionFile, sessionFileText } from '../../src/session/sessionFile';
+import { readSessionFile } from '../../src/session/sessionFile';
+import { sessionFileText } from '../../src/session/sessionFileText';
 import { connected, feeding, give, oneCore, oneJob } from '../support/oneJob';
 import { onePlant } from '../support/onePlant';
 

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { dispatch } from '../../src/cli/dispatch';
 import { processIo, toJson } from '../../src/cli/io';
 import suspects from '../../src/cli/verbs/suspects';
-import { type SessionFile, sessionFileText } from '../../src/session/sessionFile';
+import { type SessionFile, sessionFileText } from '../../src/session/sessionFileText';
 import { atTheLights, live } from './sessions';
 
 const { log } = live(atTheLights, [

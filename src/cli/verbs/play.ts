@@ -1,7 +1,7 @@
 /** `play SCENARIO`: a plan played without a screen, scored out of the record of its own log. */
 import { openSession } from '../../session/openSession';
 import { playPlan } from '../../session/plan/playPlan';
-import { sessionFileText } from '../../session/sessionFile';
+import { sessionFileText } from '../../session/sessionFileText';
 import { sayRefusal } from '../../twin/hear';
 import { word } from '../../words/words';
 import { planArgument } from '../planArgument';
