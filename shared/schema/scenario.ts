@@ -141,7 +141,7 @@ const variation = z.discriminatedUnion('what', [
 ]);
 
 const rubric = z.strictObject({
-  use: z.array(ruleId).min(1).max(6),
+  use: z.array(ruleId).min(1).max(12),
   drop: z.array(ruleId).max(40).optional(),
   add: z.array(ruleSchema).max(40).optional(),
   weights: z.record(z.enum(DOMAINS), z.number().min(0).max(100)).optional(),
