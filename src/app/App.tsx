@@ -49,7 +49,7 @@ async function openingOf(asked: Asked | null, kept: KeptSession | null): Promise
   if (!asked) return null;
   if (!kept || !sameSession(asked, kept.log)) return { asked, log: null, shown: null };
   const { standingOf } = await import('./logStanding');
-  const other = standingOf(kept.log);
+  const other = await standingOf(kept.log);
   return other === null
     ? { asked, log: kept.log, shown: null }
     : { asked, log: null, shown: { kept, other } };

@@ -7,7 +7,7 @@ import { weigh } from '../scoring/weigh';
 import type { SessionCore } from '../session/corePort';
 import { BrokenLogError } from '../session/logProblem';
 import { recordOf } from '../session/openSession';
-import { scenarioById } from '../session/scenario/library';
+import type { Scenario } from '../session/scenario/scenario';
 import { isToBeWeighed, makeDebrief, tellable } from './debriefOf';
 import { type JobClock, jobClock } from './jobClock';
 import { openCore } from './openCore';
@@ -23,7 +23,7 @@ const LOG_EVERY_MS = 2000;
 const clock: JobClock = jobClock();
 const buffers: Float64Array[] = [];
 let core: SessionCore | null = null;
-let scenarioId = '';
+let scenario: Scenario | null = null;
 let shownRevision = -1;
 let lastLogMs = 0;
 let lastFrameStep = -1;
@@ -36,7 +36,7 @@ async function open(request: OpenRequest): Promise<void> {
   const started = performance.now();
   const made = await openCore(request);
   core = made.core;
-  scenarioId = request.scenarioId;
+  scenario = made.scenario;
   const view = core.view();
   shownRevision = view.revision;
   post({
@@ -105,13 +105,12 @@ function tick(): void {
 }
 
 /** The debrief at once, and again when the ghosts have weighed it; one of them may hold any refrigerant. */
-async function tellDebrief(held: SessionCore): Promise<void> {
-  const scenario = scenarioById(scenarioId);
+async function tellDebrief(held: SessionCore, scenario: Scenario): Promise<void> {
   const record = recordOf(scenario, held.log());
-  post({ type: 'debriefed', debrief: tellable(makeDebrief(scenarioId, held, record), held) });
-  if (!isToBeWeighed(scenarioId, held)) return;
+  post({ type: 'debriefed', debrief: tellable(makeDebrief(scenario, held, record), held) });
+  if (!isToBeWeighed(scenario, held)) return;
   await Promise.all(REFRIGERANT_IDS.map(loadRefrigerant));
-  const debrief = makeDebrief(scenarioId, held, record, weigh(record, scenario));
+  const debrief = makeDebrief(scenario, held, record, weigh(record, scenario));
   post({ type: 'weighed', debrief });
 }
 
@@ -140,7 +139,7 @@ async function act(message: ToWorker): Promise<void> {
       buffers.push(message.frame);
       break;
     case 'debrief':
-      await tellDebrief(core);
+      if (scenario) await tellDebrief(core, scenario);
       break;
   }
 }

@@ -8,7 +8,7 @@ import type { SessionCore } from '../session/corePort';
 import { engineHash } from '../session/engineHash';
 import { recordOf } from '../session/openSession';
 import { type SessionRecord, valueAt } from '../session/record/record';
-import { scenarioById } from '../session/scenario/library';
+import type { Scenario } from '../session/scenario/scenario';
 import { pointsOf, traceOf } from './traces';
 
 function kindOf(finding: Finding): DebriefFinding['kind'] {
@@ -40,19 +40,18 @@ function tracesOf(record: SessionRecord): Trace[] {
 }
 
 /** Whether ghost cars are still to weigh what the readings said: of a scored job that is over, and holds anything. */
-export function isToBeWeighed(scenarioId: string, core: SessionCore): boolean {
+export function isToBeWeighed(scenario: Scenario, core: SessionCore): boolean {
   const isOver = core.view().phase === 'debrief' && core.mode !== 'explore';
-  return isOver && isWeighable(scenarioById(scenarioId));
+  return isOver && isWeighable(scenario);
 }
 
 /** As soon as the log has run again; and once more when the ghosts have weighed it, which takes some seconds. */
 export function makeDebrief(
-  scenarioId: string,
+  scenario: Scenario,
   core: SessionCore,
-  record: SessionRecord = recordOf(scenarioById(scenarioId), core.log()),
+  record: SessionRecord = recordOf(scenario, core.log()),
   weighed: Weighed | null = null,
 ): DebriefData {
-  const scenario = scenarioById(scenarioId);
   const log = core.log();
   const scored = score(weighed?.record ?? record, scenario);
   if (core.view().phase === 'debrief') core.markScored();
@@ -71,7 +70,7 @@ export function makeDebrief(
     criticalCount: scored.critical.length,
     findings: findingsOf(scored),
     suspects: weighed?.story ?? null,
-    isWeighing: weighed === null && isToBeWeighed(scenarioId, core),
+    isWeighing: weighed === null && isToBeWeighed(scenario, core),
     trips: tripsOf(record),
     wentBack: record.wentBack,
     hintsOpened: core.view().hints.opened,

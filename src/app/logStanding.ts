@@ -2,13 +2,13 @@
 import type { SessionLog } from '../session/corePort';
 import { engineHash } from '../session/engineHash';
 import { OtherLogError, refuseOther } from '../session/logProblem';
-import { scenarios } from '../session/scenario/library';
+import { fetchScenario } from '../session/scenario/fetchScenario';
 
 export type Other = 'engine' | 'scenario' | null;
 
 /** Which of the two is another one, or null. A scenario that does not ship any more is another one. */
-export function standingOf(log: SessionLog): Other {
-  const scenarioHash = scenarios.find(({ data }) => data.id === log.scenarioId)?.hash ?? '';
+export async function standingOf(log: SessionLog): Promise<Other> {
+  const scenarioHash = (await fetchScenario(log.scenarioId))?.hash ?? '';
   try {
     refuseOther(log, { engineHash, scenarioHash });
     return null;

@@ -10,21 +10,25 @@ import { PASS_MARK } from '../scoring/score';
 import type { SessionCore } from '../session/corePort';
 import { OtherLogError } from '../session/logProblem';
 import { openSession } from '../session/openSession';
-import { scenarioById } from '../session/scenario/library';
+import { fetchScenario } from '../session/scenario/fetchScenario';
 import { plantOptions } from '../session/scenario/plantOptions';
+import type { Scenario } from '../session/scenario/scenario';
 import { besideGhost } from '../suspects/besideGhost';
 import { word } from '../words/words';
 import type { OpenRequest } from './protocol';
 import { saturationOf } from './saturationOf';
 
 export interface OpenedCore {
+  readonly scenario: Scenario;
   readonly core: SessionCore;
   readonly saturation: SaturationLine;
   readonly rubric: RubricOutline;
 }
 
+/** Throws `RangeError` where no such scenario ships, or its log is another one's. */
 export async function openCore({ scenarioId, mode, seed, log }: OpenRequest): Promise<OpenedCore> {
-  const scenario = scenarioById(scenarioId);
+  const scenario = await fetchScenario(scenarioId);
+  if (!scenario) throw new RangeError(`no scenario "${scenarioId}"`);
   const { vehicle, contents, faults } = scenario.data;
   const car = vehicleOf(vehicle);
   const active = faults.map(({ fault, severity }) => ({ id: fault, severity }));
@@ -36,7 +40,7 @@ export async function openCore({ scenarioId, mode, seed, log }: OpenRequest): Pr
   // an assessed session has no ghost: its frames hold no truth
   const core = mode === 'assessed' ? alone : besideGhost(alone, plantOptions(scenario.data, seed));
   const rubric = rubricOutline(scenario.rules, scenario.weights, PASS_MARK);
-  return { core, saturation: saturationOf(contents.refrigerant), rubric };
+  return { scenario, core, saturation: saturationOf(contents.refrigerant), rubric };
 }
 
 /** Why a log was not run, for whoever reads the page; what a broken one was refused for is said there. */

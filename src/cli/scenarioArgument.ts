@@ -1,7 +1,8 @@
 /** What a verb was given as SCENARIO, `--seed` and `--mode`: an id that ships or a file; a whole number; a mode. */
 import { readScenario } from '../scoring/readScenario';
 import type { Mode } from '../session/corePort';
-import { rubrics, scenarioById } from '../session/scenario/library';
+import { scenarioById } from '../session/scenario/library';
+import { rubrics } from '../session/scenario/rubrics';
 import type { Scenario } from '../session/scenario/scenario';
 import { word } from '../words/words';
 import type { Io } from './io';

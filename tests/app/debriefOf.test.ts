@@ -11,7 +11,7 @@ function told(mode: 'practice' | 'assessed', finished: boolean) {
   core.send({ do: 'judge-port', port: 'port-b', side: 'high' });
   core.advance(100);
   if (finished) core.send({ do: 'finish' });
-  return tellable(makeDebrief(ID, core), core);
+  return tellable(makeDebrief(scenarioById(ID), core), core);
 }
 
 describe('a debrief', () => {

@@ -13,11 +13,11 @@ const other = '0123456789abcdef';
 const last = { score: 80, reported: 80, logHash: other, stateHash: other, engineHash: other };
 
 describe('a kept session', () => {
-  it('is run again only by the engine and in the scenario it was played with', () => {
-    expect(standingOf(log)).toBeNull();
-    expect(standingOf({ ...log, engineHash: other })).toBe('engine');
-    expect(standingOf({ ...log, scenarioHash: other })).toBe('scenario');
-    expect(standingOf({ ...log, scenarioId: 'gone' })).toBe('scenario');
+  it('is run again only by the engine and in the scenario it was played with', async () => {
+    expect(await standingOf(log)).toBeNull();
+    expect(await standingOf({ ...log, engineHash: other })).toBe('engine');
+    expect(await standingOf({ ...log, scenarioHash: other })).toBe('scenario');
+    expect(await standingOf({ ...log, scenarioId: 'gone' })).toBe('scenario');
   });
 
   it('that cannot be run is refused in words', async () => {

@@ -1,6 +1,6 @@
 /** Before a session that counts every ready-made rule is told in one line, and no line gives the right decision away. */
 import { describe, expect, it } from 'vitest';
-import { rubrics } from '../../src/session/scenario/library';
+import { rubrics } from '../../src/session/scenario/rubrics';
 import { isWordId, say } from '../../src/words/words';
 
 const rules = [...rubrics.values()].flatMap((rubric) => rubric.rules).map(({ id }) => id);

@@ -5,8 +5,9 @@ import type { Problem } from '../../shared/schema/problems';
 import { checkScenario } from '../../src/scoring/checkScenario';
 import { readScenario } from '../../src/scoring/readScenario';
 import { checkPhysics } from '../../src/session/check/checkPhysics';
-import { rubrics, scenarioById } from '../../src/session/scenario/library';
+import { scenarioById } from '../../src/session/scenario/library';
 import { plantOptions } from '../../src/session/scenario/plantOptions';
+import { rubrics } from '../../src/session/scenario/rubrics';
 
 const file = 'scenarios/warm-at-the-lights.yaml';
 const text = readFileSync(file, 'utf8');

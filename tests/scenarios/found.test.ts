@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { readScenario } from '../../src/scoring/readScenario';
-import { rubrics } from '../../src/session/scenario/library';
+import { rubrics } from '../../src/session/scenario/rubrics';
 
 const file = 'scenarios/warm-at-the-lights.yaml';
 const text = readFileSync(file, 'utf8');

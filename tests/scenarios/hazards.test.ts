@@ -6,7 +6,7 @@ import { engineHash } from '../../src/session/engineHash';
 import { openSession, recordOf } from '../../src/session/openSession';
 import { readPlanLine } from '../../src/session/plan/planWords';
 import { playPlan } from '../../src/session/plan/playPlan';
-import { rubrics } from '../../src/session/scenario/library';
+import { rubrics } from '../../src/session/scenario/rubrics';
 import { type HazardPlan, hazardScenario } from '../support/hazardCars';
 import { hazardPlans } from '../support/hazardPlans';
 

@@ -5,7 +5,8 @@ import { readYaml } from '../../shared/schema/readYaml';
 import type { Rule } from '../../shared/schema/rubric';
 import { flattenWords, placeholdersOf, type WordGroup } from '../../shared/schema/words';
 import { measureList } from '../../src/session/record/measures';
-import { rubrics, scenarios } from '../../src/session/scenario/library';
+import { scenarios } from '../../src/session/scenario/library';
+import { rubrics } from '../../src/session/scenario/rubrics';
 
 const file = 'shared/words/en/rules.yaml';
 const words = flattenWords('rules', readYaml(file, readFileSync(file, 'utf8')).data as WordGroup);

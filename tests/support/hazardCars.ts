@@ -1,6 +1,7 @@
 /** Cars, benches and the first lines of plans for tests of what goes wrong. */
 import type { ScenarioData } from '../../shared/schema/scenario';
-import { rubrics, scenarioById } from '../../src/session/scenario/library';
+import { scenarioById } from '../../src/session/scenario/library';
+import { rubrics } from '../../src/session/scenario/rubrics';
 import { type Scenario, scenarioOf } from '../../src/session/scenario/scenario';
 
 export interface HazardPlan {

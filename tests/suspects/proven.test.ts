@@ -1,7 +1,8 @@
 /** Pairs, priors and how far a claim is proven: on shares written by hand. */
 import { describe, expect, it } from 'vitest';
 import { NOTHING_WRONG } from '../../src/plant/faultBook';
-import { rubrics, scenarioById } from '../../src/session/scenario/library';
+import { scenarioById } from '../../src/session/scenario/library';
+import { rubrics } from '../../src/session/scenario/rubrics';
 import { scenarioOf } from '../../src/session/scenario/scenario';
 import { pairOf, priorsOf } from '../../src/suspects/causes';
 import { provenShare } from '../../src/suspects/proven';

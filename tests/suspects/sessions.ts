@@ -5,8 +5,9 @@ import type { SessionLog } from '../../src/session/corePort';
 import { openSession, recordOf } from '../../src/session/openSession';
 import { playPlan } from '../../src/session/plan/playPlan';
 import type { SessionRecord } from '../../src/session/record/record';
-import { rubrics, scenarioById } from '../../src/session/scenario/library';
+import { scenarioById } from '../../src/session/scenario/library';
 import { plantOptions } from '../../src/session/scenario/plantOptions';
+import { rubrics } from '../../src/session/scenario/rubrics';
 import { type Scenario, scenarioOf } from '../../src/session/scenario/scenario';
 
 export interface Lived {

@@ -1,5 +1,6 @@
 /** What ships for scenarios to use: rubrics, papers, tasks that are rehearsed. */
-import { rubrics, scenarios } from '../../session/scenario/library';
+import { scenarios } from '../../session/scenario/library';
+import { rubrics } from '../../session/scenario/rubrics';
 import { listRules } from './listRules';
 
 export const listRubrics = () =>

@@ -1,6 +1,7 @@
 /** Rules by rubric and, where a scenario has its own, by scenario. */
 import type { Rule } from '../../../shared/schema/rubric';
-import { rubrics, scenarios } from '../../session/scenario/library';
+import { scenarios } from '../../session/scenario/library';
+import { rubrics } from '../../session/scenario/rubrics';
 
 const FORMS = ['never', 'done', 'before', 'while', 'outcome'] as const;
 

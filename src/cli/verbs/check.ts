@@ -1,6 +1,6 @@
 /** `check FILE...`: scenario files checked, one finding a line; a warning alone is no failure. */
 import { checkScenario } from '../../scoring/checkScenario';
-import { rubrics } from '../../session/scenario/library';
+import { rubrics } from '../../session/scenario/rubrics';
 import { word } from '../../words/words';
 import { defineVerb } from '../verb';
 

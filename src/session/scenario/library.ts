@@ -1,21 +1,13 @@
-/** The scenarios and rubrics that ship, checked when the project was built. */
-import type { Rubric } from '../../../shared/schema/rubric';
+/** All scenarios that ship, checked when the project was built: for the command line and tests; a page fetches one. */
 import type { ScenarioData } from '../../../shared/schema/scenario';
 import { nearest } from '../../words/nearest';
+import { rubrics } from './rubrics';
 import { type Scenario, scenarioOf } from './scenario';
 
-const rubricFiles = import.meta.glob<Rubric>('../../../shared/rubrics/*.yaml', {
-  eager: true,
-  import: 'default',
-});
 const scenarioFiles = import.meta.glob<ScenarioData>('../../../scenarios/*.yaml', {
   eager: true,
   import: 'default',
 });
-
-export const rubrics: ReadonlyMap<string, Rubric> = new Map(
-  Object.values(rubricFiles).map((rubric) => [rubric.id, rubric]),
-);
 
 /** In order of level, then of id. */
 export const scenarios: readonly Scenario[] = Object.values(scenarioFiles)
