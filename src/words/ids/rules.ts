@@ -521,4 +521,12 @@ export interface RulesWords {
   'rules.leftAlone.broken': 'inside' | 'step' | 'time';
   'rules.leftAlone.idle': 'inside' | 'step' | 'time';
   'rules.leftAlone.why': never;
+  'rules.doorBeforeSample.kept': 'gas' | 'step' | 'time';
+  'rules.doorBeforeSample.broken': 'gas' | 'step' | 'time';
+  'rules.doorBeforeSample.idle': 'gas' | 'step' | 'time';
+  'rules.doorBeforeSample.why': never;
+  'rules.suctionRead.kept': 'low' | 'step' | 'time';
+  'rules.suctionRead.broken': 'low' | 'step' | 'time';
+  'rules.suctionRead.idle': 'low' | 'step' | 'time';
+  'rules.suctionRead.why': never;
 }
