@@ -44,6 +44,8 @@ const fault = z.strictObject({
   severity: z.number().min(0).max(1),
   /** Part of the loop where it is, for a fault that has a place. */
   site: id.optional(),
+  /** Which gas, of a fault that mixes one in; the usual one for the car where nothing is said. */
+  gas: z.enum(['R-134a', 'R-12', 'R-1234yf', 'hydrocarbon']).optional(),
   onset: quantity('time', { min: 0, max: 7200 }).optional(),
 });
 

@@ -13,7 +13,7 @@ import { faultIds, faultOf } from './registry';
 /** What the loop holds at the start. */
 export function fillingWith(active: readonly ActiveFault[], vehicle: VehicleData, sound: Filling): Filling {
   return inOrder(active).reduce(
-    (filling, { id, severity }) => faultOf(id).contents?.(filling, severity, vehicle) ?? filling,
+    (filling, { id, severity, gas }) => faultOf(id).contents?.(filling, severity, vehicle, gas) ?? filling,
     sound,
   );
 }

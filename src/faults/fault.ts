@@ -51,7 +51,9 @@ export interface Fault {
     /** Value at a severity of 0..1. */
     at(severity: number): number;
   };
-  readonly contents?: (filling: Filling, severity: number, vehicle: VehicleData) => Filling;
+  readonly contents?: (filling: Filling, severity: number, vehicle: VehicleData, gas?: ForeignId) => Filling;
+  /** Whether a scenario may say which gas it brings in. */
+  readonly takesGas?: true;
   /** Edits of the car's numbers: `EDITS` says what is sound and how two meet. */
   readonly parameters?: (
     severity: number,
@@ -79,4 +81,6 @@ export interface ActiveFault {
   readonly id: string;
   readonly severity: number;
   readonly site?: string;
+  /** Which gas, of a fault that mixes one in. */
+  readonly gas?: ForeignId;
 }

@@ -6,6 +6,7 @@ import type { OilKind } from '../equipment/oils';
 import type { PlaceSpec } from '../equipment/place';
 import type { TemperatureSetting } from '../equipment/temperatureControl';
 import type { ToolId } from '../equipment/tools';
+import type { ForeignId } from '../loop/foreign';
 import type { RefrigerantId } from '../refrigerant/refrigerant';
 import { assemblePlant } from './assemblePlant';
 import { makeExecutive } from './executive';
@@ -18,6 +19,8 @@ export interface HiddenFault {
   readonly onsetStep: number;
   /** Part of the loop where it is, for a fault that has a place. */
   readonly site?: string;
+  /** Which gas, of a fault that mixes one in. */
+  readonly gas?: ForeignId;
 }
 
 /** How the car was found. */

@@ -238,6 +238,16 @@ describe('a scenario that cannot be, told with its place', () => {
       /^h\.yaml:20:\d+ SCN105 the fault "air-in-loop" has no place of its own; leave its site out/,
     ],
     [
+      'a gas for what mixes none in',
+      () => hidden('air-in-loop, severity: 0.75, gas: hydrocarbon'),
+      /^h\.yaml:20:\d+ SCN107 "hydrocarbon" is nothing that "air-in-loop" mixes into this car/,
+    ],
+    [
+      "a mixture with the car's own gas",
+      () => hidden('mixed-refrigerant, severity: 0.75, gas: R-134a'),
+      /^h\.yaml:20:\d+ SCN107 "R-134a" is nothing that "mixed-refrigerant" mixes into this car/,
+    ],
+    [
       'a site that no car has',
       () => hidden('leak, severity: 0.5, site: moon'),
       /^h\.yaml:20:\d+ SCN106 "moon" is no place for "leak" on this car; there is condenser, drier/,

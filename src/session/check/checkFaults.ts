@@ -21,10 +21,16 @@ export function checkFaults(data: ScenarioData, places: readonly LeakPlace[], fi
     }
     checkBesides(data.faults.slice(0, at), id, placeOf(hidden), at, findings);
     checkSite(hidden, at, places, findings);
+    checkGas(hidden, data.contents.refrigerant, at, findings);
     // an evacuated loop holds nothing, so a fault of what it holds would be passed over without a word
     if (data.contents.state === 'evacuated' && faultOf(id).contents)
       findings.error(path, 'SCN213', word('check.chargeFaultOfNothing', { id }));
   });
+}
+
+function checkGas({ fault: id, gas }: Hidden, own: string, at: number, findings: Findings): void {
+  if (gas === undefined || (faultOf(id).takesGas && gas !== own)) return;
+  findings.error(['faults', at, 'gas'], 'SCN107', word('check.noGas', { id, gas }));
 }
 
 /** Against those that stand before it. Two leaks are two when they are at two places. */

@@ -24,10 +24,11 @@ export function plantOptions(data: ScenarioData, seed: number): PlantOptions {
       pressurePa: parseQuantity(weather.pressure ?? STANDARD_PRESSURE, 'absolutePressure'),
       ...(weather.sun === undefined ? {} : { sunWPerM2: parseQuantity(weather.sun, 'irradiance') }),
     },
-    faults: faults.map(({ fault, severity, site, onset }) => ({
+    faults: faults.map(({ fault, severity, site, gas, onset }) => ({
       id: fault,
       severity,
       ...(site === undefined ? {} : { site }),
+      ...(gas === undefined ? {} : { gas }),
       onsetStep: onset === undefined ? 0 : Math.round(parseQuantity(onset, 'time') * STEPS_PER_SECOND),
     })),
     bench: {

@@ -29,6 +29,7 @@ export interface CheckWords {
   'check.noFault': 'id';
   'check.faultNotHere': 'id';
   'check.noSite': 'id';
+  'check.noGas': 'gas' | 'id';
   'check.badSite': 'id' | 'site';
   'check.unanswered': 'id';
   'check.nothingHidden': never;
