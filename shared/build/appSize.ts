@@ -1,19 +1,25 @@
 /**
  * What a browser has to fetch, gzipped, in three parts: the shelf (the page, and all it imports before it can show
  * anything), the bay (all that playing can load besides, workers included) and the rest (other pages, drawings, icons).
- * A session fetches the property table of one fluid, so the largest counts for the bay and the others for the rest.
+ * A session fetches the property table of one fluid and one scenario, so of each the largest counts for the bay and the
+ * others for the rest.
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { parseSync } from 'vite';
-import { appFolder } from './folders.ts';
+import { appFolder, projectFolder } from './folders.ts';
 
 /** Chunk of a fluid's property table. */
 const TABLE = /^r\d+[a-z]*-[\w-]+\.js$/;
 
 /** Chunks of pages that are no part of a session. */
 const OTHER_PAGE = /^(CardPage|card\.worker|DrillPage|drill\.worker)-/;
+
+const scenarioIds = readdirSync(join(projectFolder, 'scenarios')).map((file) => basename(file, '.yaml'));
+/** Chunk of a scenario: its id and a hash of eight. */
+const isScenario = (name: string): boolean =>
+  scenarioIds.some((id) => name.startsWith(`${id}-`) && name.length === id.length + '-12345678.js'.length);
 
 export type Part = 'shelf' | 'bay' | 'rest';
 
@@ -33,8 +39,10 @@ export function appFiles(): SizedFile[] {
   const bay = closureOf(page, files, (file) =>
     namesIn(file, files).filter((name) => !OTHER_PAGE.test(basename(name))),
   );
-  const [, ...others] = files.filter((file) => TABLE.test(basename(file))).sort(byGzip);
-  for (const other of others) bay.delete(other);
+  for (const isOne of [(name: string) => TABLE.test(name), isScenario]) {
+    const [, ...others] = files.filter((file) => isOne(basename(file))).sort(byGzip);
+    for (const other of others) bay.delete(other);
+  }
   return files
     .map((file): SizedFile => {
       const content = readFileSync(file);

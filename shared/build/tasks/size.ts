@@ -6,9 +6,9 @@ const KIB = 1024;
 
 /**
  * Gzipped. The shelf decides how soon a school computer on a slow line shows something. Of the bay, the property table of
- * one fluid takes 61 KiB and the drawing library 150 to 200.
+ * one fluid takes 61 KiB, the drawing library 150 to 200, and the drawings of six cars some 120.
  */
-const BUDGETS_KIB = { shelf: 70, bay: 640, everything: 1536 } as const;
+const BUDGETS_KIB = { shelf: 70, bay: 700, everything: 1536 } as const;
 
 export async function run(args: string[]): Promise<number> {
   await buildApp();
