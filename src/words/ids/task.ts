@@ -10,9 +10,6 @@ export interface TaskWords {
   'task.entries.old': never;
   'task.entries.label': never;
   'task.entries.handOver': never;
-  'task.entries.write': never;
-  'task.entries.number': never;
-  'task.ask.title': never;
   'task.ask.note': never;
   'task.ask.converted': never;
   'task.ask.opened': never;
@@ -33,7 +30,6 @@ export interface TaskWords {
   'task.clutch.standing': never;
   'task.clutch.slipping': never;
   'task.clutch.cycling': never;
-  'task.clutch.note': never;
   'task.sum.title': never;
   'task.sum.charge': never;
   'task.sum.net': never;
@@ -54,7 +50,6 @@ export interface TaskWords {
   'task.newLabel.conversion': never;
   'task.newLabel.refrigerant': never;
   'task.newLabel.grams': never;
-  'task.newLabel.oil': never;
   'task.newLabel.mL': never;
   'task.newLabel.write': never;
   'task.tell.title': never;
@@ -66,7 +61,6 @@ export interface TaskWords {
   'task.tell.do-not-run': never;
   'task.tell.goes-to-licensed': never;
   'task.tell.write': never;
-  'task.tell.pick': never;
   'task.oil.title': never;
   'task.oil.kind': never;
   'task.oil.mineral': never;
@@ -106,9 +100,6 @@ export interface TaskWords {
   'task.car.pit': never;
   'task.car.inPit': never;
   'task.car.onFloor': never;
-  'task.car.comfort': never;
-  'task.car.engine': never;
-  'task.car.room': never;
   'task.can.hotWater': never;
   'task.can.keep': never;
   'task.can.marked': never;
