@@ -613,4 +613,12 @@ export interface RulesWords {
   'rules.highReadRunning.broken': 'high' | 'step' | 'time';
   'rules.highReadRunning.idle': 'high' | 'step' | 'time';
   'rules.highReadRunning.why': never;
+  'rules.capGoneSeen.kept': 'inside' | 'step' | 'time';
+  'rules.capGoneSeen.broken': 'inside' | 'step' | 'time';
+  'rules.capGoneSeen.idle': 'inside' | 'step' | 'time';
+  'rules.capGoneSeen.why': never;
+  'rules.coreRenewed.kept': 'inside' | 'step' | 'time';
+  'rules.coreRenewed.broken': 'inside' | 'step' | 'time';
+  'rules.coreRenewed.idle': 'inside' | 'step' | 'time';
+  'rules.coreRenewed.why': never;
 }
