@@ -12,8 +12,9 @@ import { type HandRow, handRecord } from '../support/records';
 import { at, cases as carCases, ev, low, ON, open } from '../support/ruleCases';
 import { serviceCases } from '../support/serviceRuleCases';
 import { taskCases } from '../support/taskRuleCases';
+import { vanCases } from '../support/vanRuleCases';
 
-const cases = { ...hazardCases, ...carCases, ...serviceCases, ...taskCases, ...lawCases };
+const cases = { ...hazardCases, ...carCases, ...serviceCases, ...taskCases, ...lawCases, ...vanCases };
 
 const rules = new Map<string, Rule>(
   [

@@ -72,6 +72,10 @@ const AT_REST: readonly (readonly [id: string, unit: string, value: number])[] =
   ),
   ...['bypass.high-switch', 'bypass.low-switch'].map((id) => [id, 'bool', 0] as const),
   ['place.coPpm', '1', 0],
+  ...['windows.open', 'air.recirculated', 'probe.line.accumulator', 'probe.air.coil-outlet'].map(
+    (id) => [id, 'bool', 0] as const,
+  ),
+  ['coolant.temperatureK', 'K', 300],
 ];
 
 export function handRecord(
