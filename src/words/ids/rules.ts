@@ -648,4 +648,23 @@ export interface RulesWords {
   'rules.provedShut.kept': 'low' | 'step' | 'time' | 'vent';
   'rules.provedShut.broken': 'low' | 'step' | 'time' | 'vent';
   'rules.provedShut.why': never;
+  'rules.provedStanding.kept': 'high' | 'step' | 'time' | 'vent';
+  'rules.provedStanding.broken': 'high' | 'step' | 'time' | 'vent';
+  'rules.provedStanding.why': never;
+  'rules.sealerKnown.kept': 'inside' | 'step' | 'time';
+  'rules.sealerKnown.broken': 'inside' | 'step' | 'time';
+  'rules.sealerKnown.idle': 'inside' | 'step' | 'time';
+  'rules.sealerKnown.why': never;
+  'rules.drainSought.kept': 'inside' | 'step' | 'time';
+  'rules.drainSought.broken': 'inside' | 'step' | 'time';
+  'rules.drainSought.idle': 'inside' | 'step' | 'time';
+  'rules.drainSought.why': never;
+  'rules.machineKeptOff.kept': 'inside' | 'step' | 'time';
+  'rules.machineKeptOff.broken': 'inside' | 'step' | 'time';
+  'rules.machineKeptOff.idle': 'inside' | 'step' | 'time';
+  'rules.machineKeptOff.why': never;
+  'rules.weighedOut.kept': 'out' | 'step' | 'time';
+  'rules.weighedOut.broken': 'out' | 'step' | 'time';
+  'rules.weighedOut.idle': 'out' | 'step' | 'time';
+  'rules.weighedOut.why': never;
 }
