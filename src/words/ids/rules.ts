@@ -667,4 +667,7 @@ export interface RulesWords {
   'rules.weighedOut.broken': 'out' | 'step' | 'time';
   'rules.weighedOut.idle': 'out' | 'step' | 'time';
   'rules.weighedOut.why': never;
+  'rules.sentOnKnown.kept': 'high' | 'step' | 'time';
+  'rules.sentOnKnown.broken': 'high' | 'step' | 'time';
+  'rules.sentOnKnown.why': never;
 }
