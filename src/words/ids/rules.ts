@@ -670,4 +670,12 @@ export interface RulesWords {
   'rules.sentOnKnown.kept': 'high' | 'step' | 'time';
   'rules.sentOnKnown.broken': 'high' | 'step' | 'time';
   'rules.sentOnKnown.why': never;
+  'rules.hissHeard.kept': 'high' | 'step' | 'time';
+  'rules.hissHeard.broken': 'high' | 'step' | 'time';
+  'rules.hissHeard.idle': 'high' | 'step' | 'time';
+  'rules.hissHeard.why': never;
+  'rules.dischargeRead.kept': 'low' | 'step' | 'time';
+  'rules.dischargeRead.broken': 'low' | 'step' | 'time';
+  'rules.dischargeRead.idle': 'low' | 'step' | 'time';
+  'rules.dischargeRead.why': never;
 }
