@@ -8,13 +8,22 @@ import { scenarios } from '../../src/session/scenario/library';
 import { rubrics } from '../../src/session/scenario/rubrics';
 import { hazardCases } from '../support/hazardRuleCases';
 import { lawCases } from '../support/lawRuleCases';
+import { newGasCases } from '../support/newGasRuleCases';
 import { type HandRow, handRecord } from '../support/records';
 import { at, cases as carCases, ev, low, ON, open } from '../support/ruleCases';
 import { serviceCases } from '../support/serviceRuleCases';
 import { taskCases } from '../support/taskRuleCases';
 import { vanCases } from '../support/vanRuleCases';
 
-const cases = { ...hazardCases, ...carCases, ...serviceCases, ...taskCases, ...lawCases, ...vanCases };
+const cases = {
+  ...hazardCases,
+  ...carCases,
+  ...serviceCases,
+  ...taskCases,
+  ...lawCases,
+  ...vanCases,
+  ...newGasCases,
+};
 
 const rules = new Map<string, Rule>(
   [

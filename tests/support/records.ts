@@ -76,6 +76,9 @@ const AT_REST: readonly (readonly [id: string, unit: string, value: number])[] =
     (id) => [id, 'bool', 0] as const,
   ),
   ['coolant.temperatureK', 'K', 300],
+  ...['sheet.can-back.read', 'fan.fan.turning', 'part.fan-relay.replaced'].map(
+    (id) => [id, 'bool', 0] as const,
+  ),
 ];
 
 export function handRecord(
