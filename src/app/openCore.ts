@@ -1,9 +1,5 @@
 /** Makes the session core of a request, with the saturation line of what is in the car. */
-import { fillingWith } from '../faults/applyFaults';
-import { purely } from '../faults/fault';
 import type { SaturationLine } from '../instruments/saturation';
-import { refrigerantsOf } from '../loop/car/refrigerantsOf';
-import { vehicleOf } from '../loop/car/vehicles';
 import { type RubricOutline, rubricOutline } from '../panels/rubricOutline';
 import { loadRefrigerant } from '../refrigerant/fluids';
 import { PASS_MARK } from '../scoring/score';
@@ -15,6 +11,7 @@ import { plantOptions } from '../session/scenario/plantOptions';
 import type { Scenario } from '../session/scenario/scenario';
 import { besideGhost } from '../suspects/besideGhost';
 import { word } from '../words/words';
+import { fluidsNeeded, onBench } from './fluidsNeeded';
 import type { OpenRequest } from './protocol';
 import { saturationOf } from './saturationOf';
 
@@ -29,18 +26,12 @@ export interface OpenedCore {
 export async function openCore({ scenarioId, mode, seed, log }: OpenRequest): Promise<OpenedCore> {
   const scenario = await fetchScenario(scenarioId);
   if (!scenario) throw new RangeError(`no scenario "${scenarioId}"`);
-  const { vehicle, contents, faults } = scenario.data;
-  const car = vehicleOf(vehicle);
-  const active = faults.map(({ fault, severity }) => ({ id: fault, severity }));
-  // only which refrigerant it is counts here
-  const filled = fillingWith(active, car, purely(contents.refrigerant, 0));
-  const needed = refrigerantsOf(car, contents.refrigerant, filled.refrigerant);
-  await Promise.all(needed.map(loadRefrigerant));
+  await Promise.all(fluidsNeeded(scenario.data).map(loadRefrigerant));
   const alone = inWords(() => openSession(scenario, { mode, seed, ...(log ? { log } : {}) }));
   // an assessed session has no ghost: its frames hold no truth
   const core = mode === 'assessed' ? alone : besideGhost(alone, plantOptions(scenario.data, seed));
   const rubric = rubricOutline(scenario.rules, scenario.weights, PASS_MARK);
-  return { scenario, core, saturation: saturationOf(contents.refrigerant), rubric };
+  return { scenario, core, saturation: saturationOf(onBench(scenario.data)), rubric };
 }
 
 /** Why a log was not run, for whoever reads the page; what a broken one was refused for is said there. */
