@@ -678,4 +678,8 @@ export interface RulesWords {
   'rules.dischargeRead.broken': 'low' | 'step' | 'time';
   'rules.dischargeRead.idle': 'low' | 'step' | 'time';
   'rules.dischargeRead.why': never;
+  'rules.hubSeenOff.kept': 'high' | 'low' | 'step' | 'time';
+  'rules.hubSeenOff.broken': 'high' | 'low' | 'step' | 'time';
+  'rules.hubSeenOff.idle': 'high' | 'low' | 'step' | 'time';
+  'rules.hubSeenOff.why': never;
 }
