@@ -15,7 +15,7 @@ import type { MeasureId } from '../session/record/measures';
 import type { SessionRecord } from '../session/record/record';
 import { plantOptions } from '../session/scenario/plantOptions';
 import type { Scenario } from '../session/scenario/scenario';
-import { ensembleFor, type GhostSpec, pairOf } from '../suspects/causes';
+import { ensembleAt, type GhostSpec, pairOf } from '../suspects/causes';
 import { cheapestWay } from '../suspects/cheapestWay';
 import { isFoundBySearch, PROVEN, provenShare } from '../suspects/proven';
 import { spentMinutes } from '../suspects/spentMinutes';
@@ -38,11 +38,11 @@ const UNSEARCHED_SHARE = 0.5;
 /** Whether a loop holds anything for readings to be about. */
 export const isWeighable = ({ data }: Scenario): boolean => data.contents.state !== 'evacuated';
 
-/** `ensemble` other than all the car's faults is for tests. */
+/** `ensemble` other than all that may be wrong with this car is for tests. */
 export function weigh(
   record: SessionRecord,
   scenario: Scenario,
-  ensemble: readonly GhostSpec[] = ensembleFor(scenario.data.vehicle),
+  ensemble: readonly GhostSpec[] = ensembleAt(plantOptions(scenario.data, record.seed)),
 ): Weighed | null {
   if (!isWeighable(scenario)) return null;
   const hidden = scenario.answer.hidden ?? [];

@@ -8,8 +8,10 @@
  * Before anything is read each fault is as likely as any other, and one car in ten has nothing wrong with its loop: common
  * practice, no source. Nobody knows how often each fault comes into a bay, and an even share favours none.
  */
-import { faultsFor } from '../faults/registry';
+import { purely } from '../faults/fault';
+import { faultOf, faultsFor } from '../faults/registry';
 import { vehicleOf } from '../loop/car/vehicles';
+import type { PlantOptions } from '../plant/buildPlant';
 import { NOTHING_WRONG } from '../plant/faultBook';
 
 /** One car of an ensemble: the cause it stands for, and how bad; a sound car has a severity of 0. */
@@ -51,6 +53,25 @@ export function ensembleFor(vehicleId: string, severities?: readonly number[]): 
     (severities ?? OWN[id] ?? USUAL).map((severity) => ({ cause: id, severity })),
   );
   return [{ cause: NOTHING_WRONG, severity: 0 }, ...faulty];
+}
+
+/**
+ * Of a car with this bench: a loop of two refrigerants is no suspect where the bench brings another already, since the
+ * model knows two at once.
+ */
+export function ensembleAt({
+  vehicleId,
+  refrigerant,
+  bench,
+}: Pick<PlantOptions, 'vehicleId' | 'refrigerant' | 'bench'>): readonly GhostSpec[] {
+  const ensemble = ensembleFor(vehicleId);
+  if ((bench.refrigerant ?? refrigerant) === refrigerant) return ensemble;
+  const pure = purely(refrigerant, 1);
+  return ensemble.filter(({ cause, severity }) => {
+    if (cause === NOTHING_WRONG) return true;
+    const filling = faultOf(cause).contents?.(pure, severity, vehicleOf(vehicleId)) ?? pure;
+    return filling.refrigerant === refrigerant && filling.foreign === undefined;
+  });
 }
 
 /** Cars with two faults at once, plainly sick and the worst but one; none for any other number of faults. */

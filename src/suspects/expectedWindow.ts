@@ -12,6 +12,7 @@
 import { vehicleOf } from '../loop/car/vehicles';
 import type { PlantOptions } from '../plant/buildPlant';
 import type { Command } from '../plant/commandSpecs';
+import { dueWith } from '../plant/due';
 import { NOTHING_WRONG } from '../plant/faultBook';
 import type { PlantSnapshot } from '../plant/plantPort';
 import { buildGhost } from './ghost';
@@ -56,7 +57,7 @@ export function healthyGhost(options: PlantOptions): HealthyGhost {
   const vent = plant.signalIndex('vent.temperatureK');
   const mass = plant.signalIndex('loop.massKg');
   const opened = plant.signalIndex('loop.openedCount');
-  const leastKg = LEAST_SHARE * vehicleOf(options.vehicleId).label.charge;
+  const leastKg = LEAST_SHARE * dueWith(vehicleOf(options.vehicleId), options.refrigerant).chargeKg;
   const tells = (): boolean =>
     plant.value(opened) === 0 &&
     plant.value(mass) >= leastKg &&

@@ -3,12 +3,13 @@
  * and instruments without error of their own. It takes the same commands at the same steps as the car in the bay.
  *
  * The label's charge holds for a sound ghost; a fault of the contents acts on it. A loop that starts evacuated starts so
- * here too. A command that this ghost would refuse (its hose was not caught, its engine did not stop) leaves it as it is.
+ * here too. A car that was found converted is filled as its conversion says. A command that this ghost would refuse (its hose was not caught, its engine did not stop) leaves it as it is.
  */
 import { vehicleOf } from '../loop/car/vehicles';
 import { assemblePlant, type PlantParts } from '../plant/assemblePlant';
 import type { PlantOptions } from '../plant/buildPlant';
 import { type Command, commandSpecs } from '../plant/commandSpecs';
+import { dueWith } from '../plant/due';
 import { makeExecutive } from '../plant/executive';
 import { NOTHING_WRONG } from '../plant/faultBook';
 import type { Plant } from '../plant/plantPort';
@@ -44,7 +45,7 @@ function ghostOptions(options: PlantOptions, spec: GhostSpec): PlantOptions {
   const faults = spec.cause === NOTHING_WRONG ? [] : (spec.both ?? [spec]);
   return {
     ...options,
-    chargeKg: vehicleOf(options.vehicleId).label.charge,
+    chargeKg: dueWith(vehicleOf(options.vehicleId), options.refrigerant).chargeKg,
     faults: faults.map(({ cause, severity }) => ({ id: cause, severity, onsetStep: 0 })),
   };
 }

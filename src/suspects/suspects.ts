@@ -11,7 +11,7 @@ import { exp } from '../numerics/exp';
 import { ln } from '../numerics/ln';
 import type { PlantOptions } from '../plant/buildPlant';
 import type { SessionRecord } from '../session/record/record';
-import { causesOf, ensembleFor, type GhostSpec, priorsOf } from './causes';
+import { causesOf, ensembleAt, type GhostSpec, priorsOf } from './causes';
 import { expected } from './expectation';
 import { buildGhost, type Ghost } from './ghost';
 import { logLikelihood, logMean, logSum } from './likelihood';
@@ -38,7 +38,7 @@ export interface Suspects {
 export function suspectsOf(
   record: SessionRecord,
   options: PlantOptions,
-  ensemble: readonly GhostSpec[] = ensembleFor(options.vehicleId),
+  ensemble: readonly GhostSpec[] = ensembleAt(options),
 ): Suspects {
   const observations = observationsOf(record);
   const causes = causesOf(ensemble);

@@ -3,7 +3,9 @@ import type { PlanLine } from '../../shared/schema/plan';
 import { faultsFor } from '../../src/faults/registry';
 import { vehicleIds, vehicleOf } from '../../src/loop/car/vehicles';
 import { NOTHING_WRONG } from '../../src/plant/faultBook';
-import { causesOf, ensembleFor } from '../../src/suspects/causes';
+import type { RefrigerantId } from '../../src/refrigerant/refrigerant';
+import { plantOptions } from '../../src/session/scenario/plantOptions';
+import { causesOf, ensembleAt, ensembleFor } from '../../src/suspects/causes';
 import { expected } from '../../src/suspects/expectation';
 import { buildGhost, type Ghost } from '../../src/suspects/ghost';
 import { variance } from '../../src/suspects/likelihood';
@@ -28,6 +30,12 @@ const FEW = [
 const few = (severities?: readonly number[]) =>
   ensembleFor('sedan', severities).filter(({ cause }) => FEW.includes(cause));
 const WORST = few([1]).filter(({ cause }) => !cause.startsWith('condenser-fan-'));
+
+/** The car at the lights with another gas on the bench. */
+const withBench = (refrigerant: RefrigerantId) => {
+  const options = plantOptions(atTheLights.data, 1);
+  return { ...options, faults: [], bench: { ...options.bench, refrigerant } };
+};
 
 describe('the fan that does not turn', () => {
   const { record, options } = live(atTheLights, atTheLights.data.plans.solution);
@@ -77,6 +85,33 @@ describe('an ensemble', () => {
       }
     },
   );
+
+  test.each([
+    ['pickup', 'R-12', 'R-134a'],
+    ['pickup', 'R-134a', 'R-12'],
+    ['hatchback', 'R-134a', 'R-1234yf'],
+  ] as const)(
+    'of a %s with %s, met with a bench of %s, has no car of a third gas',
+    (vehicleId, refrigerant, other) => {
+      const options = { ...withBench(other), vehicleId, refrigerant };
+      const ensemble = ensembleAt(options);
+      const all = ensembleFor(vehicleId);
+      expect(all.length - ensemble.length).toBe(
+        all.filter(({ cause }) => /^(wrong|mixed)-refrigerant$/.test(cause)).length,
+      );
+      for (const spec of ensemble) expect(() => buildGhost(options, spec)).not.toThrow();
+      expect(ensembleAt({ ...options, bench: { ...options.bench, refrigerant } })).toEqual(all);
+    },
+  );
+
+  test('of a car found converted is filled as its conversion says', () => {
+    const options = { ...withBench('R-134a'), vehicleId: 'pickup', refrigerant: 'R-134a' as const };
+    const { plant } = buildGhost(options, { cause: NOTHING_WRONG, severity: 0 });
+    expect(plant.value(plant.signalIndex('loop.massKg'))).toBeCloseTo(
+      vehicleOf('pickup').conversion?.charge ?? 0,
+      6,
+    );
+  });
 
   test('cannot tell a fault without effect from a sound car', () => {
     const { record, options } = live(withFault(null), runAndRead(...everyReading));

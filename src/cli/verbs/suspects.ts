@@ -6,7 +6,7 @@ import { plantOptions } from '../../session/scenario/plantOptions';
 import type { Scenario } from '../../session/scenario/scenario';
 import { readSessionFile } from '../../session/sessionFile';
 import type { SessionFile } from '../../session/sessionFileText';
-import { ensembleFor, pairOf } from '../../suspects/causes';
+import { ensembleAt, pairOf } from '../../suspects/causes';
 import { type SuspectsAfter, suspectsOf } from '../../suspects/suspects';
 import { word } from '../../words/words';
 import { defineVerb, UsageError } from '../verb';
@@ -25,8 +25,9 @@ export default defineVerb({
     if (log.scenarioHash !== scenario.hash)
       throw new UsageError(word('suspects.otherScenario', { file, scenario: log.scenarioId }));
     const record = recordOf(scenario, log);
-    const ensemble = [...ensembleFor(scenario.data.vehicle), ...pairOf(scenario.answer.hidden ?? [])];
-    const { prior, after } = suspectsOf(record, plantOptions(scenario.data, log.seed), ensemble);
+    const options = plantOptions(scenario.data, log.seed);
+    const ensemble = [...ensembleAt(options), ...pairOf(scenario.answer.hidden ?? [])];
+    const { prior, after } = suspectsOf(record, options, ensemble);
     io.json({
       scenario: log.scenarioId,
       seed: log.seed,
