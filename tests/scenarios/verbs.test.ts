@@ -1,69 +1,16 @@
 /** The verbs about scenarios, as a shell sees them. */
 import { describe, expect, it } from 'vitest';
-import { dispatch } from '../../src/cli/dispatch';
-import { type Io, processIo, toJson } from '../../src/cli/io';
 import type { Verb } from '../../src/cli/verb';
 import check from '../../src/cli/verbs/check';
-import list from '../../src/cli/verbs/list';
 import play from '../../src/cli/verbs/play';
 import replay from '../../src/cli/verbs/replay';
 import sit from '../../src/cli/verbs/sit';
 import states from '../../src/cli/verbs/states';
-import { scenarios } from '../../src/session/scenario/library';
+import { callVerb } from '../support/callVerb';
 
-const verbs: readonly Verb[] = [check, list, play, replay, sit, states];
-
-interface Called {
-  readonly code: number;
-  readonly out: string;
-  readonly notes: string;
-  readonly files: ReadonlyMap<string, string>;
-}
-
-async function call(
-  args: readonly string[],
-  files: Record<string, string> = {},
-  input = '',
-): Promise<Called> {
-  const held = new Map(Object.entries(files));
-  let out = '';
-  let notes = '';
-  const io: Io = {
-    ...processIo,
-    json: (value) => {
-      out += `${toJson(value, 2)}\n`;
-    },
-    line: (value) => {
-      out += `${toJson(value, 0)}\n`;
-    },
-    text: (text) => {
-      out += text;
-    },
-    note: (text) => {
-      notes += `${text}\n`;
-    },
-    async *inputLines() {
-      yield* input.split('\n');
-    },
-    readFile: (file) => held.get(file) ?? processIo.readFile(file),
-    writeFile: (file, content) => {
-      held.set(file, String(content));
-    },
-  };
-  const code = await dispatch(verbs, args, io);
-  return { code, out, notes, files: held };
-}
-
-interface Listed {
-  readonly id: string;
-  readonly vehicle?: string;
-  readonly faults?: readonly string[];
-  readonly args?: readonly {
-    readonly name: string;
-    readonly kind: string;
-    readonly may?: Readonly<Record<string, readonly string[]>>;
-  }[];
-}
+const verbs: readonly Verb[] = [check, play, replay, sit, states];
+const call = (args: readonly string[], files?: Record<string, string>, input?: string) =>
+  callVerb(verbs, args, files, input);
 
 const SCENARIO = 'warm-at-the-lights';
 
@@ -228,75 +175,5 @@ describe('states', () => {
     expect(all.length).toBeGreaterThan(20);
     expect(walked.length).toBeGreaterThan(unwalked.length);
     expect(unwalked.filter(({ reason }: { reason: string | null }) => reason === null)).toEqual([]);
-  });
-});
-
-describe('list', () => {
-  it.each([
-    ...['vehicles', 'faults', 'scenarios', 'tools', 'commands', 'signals', 'ports', 'rules', 'rubrics'],
-    ...['measures', 'events', 'conditions', 'forms', 'domains', 'watches', 'tasks', 'parts', 'places'],
-    ...['zones', 'routes', 'papers', 'jurisdictions', 'keys', 'units', 'waits'],
-  ])('%s have ids', async (kind) => {
-    const { code, out } = await call(['list', kind, '--json']);
-    const entries: { id: string }[] = JSON.parse(out);
-    expect(code).toBe(0);
-    expect(entries.length).toBeGreaterThan(1);
-    expect(entries.every(({ id }) => typeof id === 'string' && id !== '')).toBe(true);
-  });
-
-  it('says for each id of a command what it may be on each vehicle', async () => {
-    const commands: Listed[] = JSON.parse((await call(['list', 'commands'])).out);
-    const may = (command: string, name: string) =>
-      commands.find(({ id }) => id === command)?.args?.find((arg) => arg.name === name)?.may;
-    expect(may('couple', 'port')).toEqual({ any: ['port-a', 'port-b'] });
-    expect(may('look', 'at')?.sedan).toContain('accumulator');
-    expect(may('look', 'at')?.hatchback).not.toContain('accumulator');
-    const open = commands.flatMap(({ id, args = [] }) =>
-      args
-        .filter(({ kind, may }) => kind.startsWith('id') && Object.values(may ?? {}).flat().length === 0)
-        .map(({ name }) => `${id} ${name}`),
-    );
-    expect(open).toEqual([]);
-  });
-
-  it('knows every key that a shipped scenario is written with, and that conditions and rules are told elsewhere', async () => {
-    const keys: Listed[] = JSON.parse((await call(['list', 'keys'])).out);
-    const known = new Set(keys.map(({ id }) => id));
-    const elsewhere = new Set(['deliver[].done', 'rubric.add[]', 'plans']);
-    const missing = new Set<string>();
-    const walk = (path: string, value: unknown): void => {
-      if (path !== '' && !known.has(path)) missing.add(path);
-      if (elsewhere.has(path) || typeof value !== 'object' || value === null) return;
-      if (Array.isArray(value)) for (const one of value) walk(`${path}[]`, one);
-      else
-        for (const [key, inner] of Object.entries(value)) walk(path === '' ? key : `${path}.${key}`, inner);
-    };
-    for (const { data } of scenarios) walk('', data);
-    expect([...missing]).toEqual([]);
-    expect(keys.find(({ id }) => id === 'weather.temperature')).toMatchObject({
-      required: true,
-      is: 'quantity',
-      of: ['temperature'],
-    });
-    expect(keys.find(({ id }) => id === 'rubric.add[]')).toMatchObject({ is: 'rule' });
-  });
-
-  it('places a leak only where check lets it be', async () => {
-    const places: Listed[] = JSON.parse((await call(['list', 'places'])).out);
-    const at = places.filter(
-      ({ vehicle, faults }) => vehicle === 'sedan' && faults?.includes('leak-evaporator'),
-    );
-    expect(at.map(({ id }) => id)).toEqual(['evaporator']);
-  });
-
-  it('never says what is wrong with a car', async () => {
-    expect((await call(['list', 'scenarios'])).out).not.toContain('fan-dead');
-  });
-
-  it('names the nearest kind for a slip', async () => {
-    expect(await call(['list', 'vehicle'])).toMatchObject({
-      code: 2,
-      notes: expect.stringContaining('vehicles'),
-    });
   });
 });

@@ -1,0 +1,88 @@
+/** `list`: ids an author may write, as a shell sees them. */
+import { describe, expect, it } from 'vitest';
+import list from '../../src/cli/verbs/list';
+import { scenarios } from '../../src/session/scenario/library';
+import { callVerb } from '../support/callVerb';
+
+const call = (args: readonly string[]) => callVerb([list], args);
+
+interface Listed {
+  readonly id: string;
+  readonly vehicle?: string;
+  readonly faults?: readonly string[];
+  readonly args?: readonly {
+    readonly name: string;
+    readonly kind: string;
+    readonly may?: Readonly<Record<string, readonly string[]>>;
+  }[];
+}
+
+describe('list', () => {
+  it.each([
+    ...['vehicles', 'faults', 'scenarios', 'tools', 'commands', 'signals', 'ports', 'rules', 'rubrics'],
+    ...['measures', 'events', 'conditions', 'forms', 'domains', 'watches', 'tasks', 'parts', 'places'],
+    ...['zones', 'routes', 'papers', 'jurisdictions', 'keys', 'units', 'waits'],
+  ])('%s have ids', async (kind) => {
+    const { code, out } = await call(['list', kind, '--json']);
+    const entries: { id: string }[] = JSON.parse(out);
+    expect(code).toBe(0);
+    expect(entries.length).toBeGreaterThan(1);
+    expect(entries.every(({ id }) => typeof id === 'string' && id !== '')).toBe(true);
+  });
+
+  it('says for each id of a command what it may be on each vehicle', async () => {
+    const commands: Listed[] = JSON.parse((await call(['list', 'commands'])).out);
+    const may = (command: string, name: string) =>
+      commands.find(({ id }) => id === command)?.args?.find((arg) => arg.name === name)?.may;
+    expect(may('couple', 'port')).toEqual({ any: ['port-a', 'port-b'] });
+    expect(may('look', 'at')?.sedan).toContain('accumulator');
+    expect(may('look', 'at')?.hatchback).not.toContain('accumulator');
+    const open = commands.flatMap(({ id, args = [] }) =>
+      args
+        .filter(({ kind, may }) => kind.startsWith('id') && Object.values(may ?? {}).flat().length === 0)
+        .map(({ name }) => `${id} ${name}`),
+    );
+    expect(open).toEqual([]);
+  });
+
+  it('knows every key that a shipped scenario is written with, and that conditions and rules are told elsewhere', async () => {
+    const keys: Listed[] = JSON.parse((await call(['list', 'keys'])).out);
+    const known = new Set(keys.map(({ id }) => id));
+    const elsewhere = new Set(['deliver[].done', 'rubric.add[]', 'plans']);
+    const missing = new Set<string>();
+    const walk = (path: string, value: unknown): void => {
+      if (path !== '' && !known.has(path)) missing.add(path);
+      if (elsewhere.has(path) || typeof value !== 'object' || value === null) return;
+      if (Array.isArray(value)) for (const one of value) walk(`${path}[]`, one);
+      else
+        for (const [key, inner] of Object.entries(value)) walk(path === '' ? key : `${path}.${key}`, inner);
+    };
+    for (const { data } of scenarios) walk('', data);
+    expect([...missing]).toEqual([]);
+    expect(keys.find(({ id }) => id === 'weather.temperature')).toMatchObject({
+      required: true,
+      is: 'quantity',
+      of: ['temperature'],
+    });
+    expect(keys.find(({ id }) => id === 'rubric.add[]')).toMatchObject({ is: 'rule' });
+  });
+
+  it('places a leak only where check lets it be', async () => {
+    const places: Listed[] = JSON.parse((await call(['list', 'places'])).out);
+    const at = places.filter(
+      ({ vehicle, faults }) => vehicle === 'sedan' && faults?.includes('leak-evaporator'),
+    );
+    expect(at.map(({ id }) => id)).toEqual(['evaporator']);
+  });
+
+  it('never says what is wrong with a car', async () => {
+    expect((await call(['list', 'scenarios'])).out).not.toContain('fan-dead');
+  });
+
+  it('names the nearest kind for a slip', async () => {
+    expect(await call(['list', 'vehicle'])).toMatchObject({
+      code: 2,
+      notes: expect.stringContaining('vehicles'),
+    });
+  });
+});
