@@ -16,7 +16,6 @@ export const TOLD = [
   'do-not-run',
   'goes-to-licensed',
 ] as const;
-export type Told = (typeof TOLD)[number];
 
 export interface Conversion {
   /** Old ports put out of use for good. */

@@ -79,6 +79,23 @@ describe('the steps of a conversion', () => {
     expect(refused(car, { do: 'convert-port', port: 'port-b' })).toBe('refusal.portDisabled');
   });
 
+  it('leave a port that was put out of use to no tool', () => {
+    const tools = ['conversion-kit', 'identifier', 'sealer-test', 'dye'] as const;
+    const car = bench({
+      start: 'evacuated',
+      chargeKg: 0,
+      bench: { hoses: ['gauge-set'], cans: [], tools, refrigerant: 'R-134a' },
+    });
+    const port = 'port-a';
+    const deeds: readonly Command[] = [
+      { do: 'identify', port },
+      { do: 'test-sealer', port },
+      { do: 'inject-dye', mL: 2 },
+    ];
+    car.give({ do: 'cap', port, to: 'off' }, { do: 'disable-port', port });
+    expect(deeds.map((deed) => refused(car, deed))).toEqual(deeds.map(() => 'refusal.portDisabled'));
+  });
+
   it('change the oil by kind: out with compressor and accumulator, in where the loop stands open', () => {
     const car = bench({ start: 'evacuated', chargeKg: 0 });
     const fill: Command = { do: 'fill-oil', kind: 'POE', mL: 240 };

@@ -15,7 +15,9 @@ import { defaultRoute, isWay } from '../../layout/zones';
 import type { Command, Outcome } from '../commandSpecs';
 import type { HoseOnDesk } from '../desk';
 import { fittingAt } from '../fittingAt';
+import { hoseOn } from '../hoseOn';
 import { dropLink, joinToRoom, joinVessels } from '../links';
+import { notFree } from '../notFree';
 import { done, type Rig, type RigHose, type RigPort, refuse } from '../rig';
 
 export const connect = {
@@ -43,9 +45,8 @@ export const connect = {
     if (!hose.spec.coupler) return refuse('noCoupler');
     if (state.caught) return refuse('hoseTorn');
     if (state.port) return refuse('alreadyCoupled');
-    if (hoseOn(rig, port.id)) return refuse('portTaken');
-    if (rig.desk.tasks.conversion.disabled.includes(port.id)) return refuse('portDisabled');
-    if (rig.desk.caps[port.id]) return refuse('capOn');
+    const hindrance = notFree(rig, port.id);
+    if (hindrance) return hindrance;
     const how = fit(hose.spec.coupler, fittingAt(rig, port.id));
     const defeats = how !== 'fits' && rig.desk.hazards.adapters.includes(hose.spec.id);
     if (how !== 'fits' && !defeats) return refuse(`fit.${how}`);
@@ -151,10 +152,6 @@ function couplerOffPort(rig: Rig, hose: RigHose, state: HoseOnDesk, open: boolea
   if (open || !state.endOpen) return refuse('notCoupled');
   endShut(rig, hose, state);
   return done({ id: 'coupler-shut', subject: hose.spec.id });
-}
-
-function hoseOn(rig: Rig, port: string): boolean {
-  return Object.values(rig.desk.hoses).some((hose) => hose.port === port);
 }
 
 /** The zones named, the usual way where none are, or null where no hose could lie so. */

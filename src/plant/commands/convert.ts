@@ -8,6 +8,7 @@ import { LEVEL_PA } from '../../equipment/openJoint';
 import type { LeakPlace } from '../../faults/leakPlaces';
 import type { Command, Outcome } from '../commandSpecs';
 import { mayTurn } from '../mayTurn';
+import { notFree } from '../notFree';
 import { done, type Rig, type RigPort, refuse } from '../rig';
 
 /** Over this a port's core spits. */
@@ -102,11 +103,10 @@ function hinderedAt(rig: Rig, port: RigPort): Outcome | null {
   const { tools, desk, network, airPressurePa } = rig;
   if (!tools.includes('conversion-kit')) return refuse('noKit');
   if (desk.refitted.includes(port.id)) return refuse('portConverted');
-  if (desk.tasks.conversion.disabled.includes(port.id)) return refuse('portDisabled');
   const turns = mayTurn(rig);
   if (turns) return refuse(turns);
-  if (Object.values(desk.hoses).some((hose) => hose.port === port.id)) return refuse('portTaken');
-  if (desk.caps[port.id]) return refuse('capOn');
+  const hindrance = notFree(rig, port.id);
+  if (hindrance) return hindrance;
   const overPa = network.pressurePa(port.at.vessel) - airPressurePa;
   return overPa > PRESSURE_PA ? refuse('portHolds') : null;
 }

@@ -3,6 +3,7 @@ import type { HoseId } from '../../equipment/hoses';
 import { SEALER } from '../../equipment/sealerTest';
 import type { Command } from '../commandSpecs';
 import type { Bypass } from '../hazardDesk';
+import { notFree } from '../notFree';
 import { done, type Rig, type RigPort, refuse } from '../rig';
 import { STEP_S } from '../stepTime';
 
@@ -55,11 +56,11 @@ export const hazards = {
 
   'test-sealer'(rig: Rig, command: Command) {
     const port = rig.ports.get(String(command.port)) as RigPort;
-    const { caps, hoses, hazards: own } = rig.desk;
+    const { hazards: own } = rig.desk;
     if (!rig.tools.includes('sealer-test')) return refuse('notOnBench');
     if (own.sealerTest.port !== null) return refuse('sampling');
-    if (caps[port.id]) return refuse('capOn');
-    if (Object.values(hoses).some((hose) => hose.port === port.id)) return refuse('portTaken');
+    const hindrance = notFree(rig, port.id);
+    if (hindrance) return hindrance;
     const endsAt = rig.step() + Math.round(SEALER.testS / STEP_S);
     own.sealerTest = { port: port.id, endsAt, found: null };
     return done({ id: 'sealer-test-begun', subject: port.id });

@@ -2,6 +2,7 @@
 import { IDENTIFIER } from '../../equipment/identifier';
 import type { Command } from '../commandSpecs';
 import { joinToRoom, joinVessels } from '../links';
+import { notFree } from '../notFree';
 import { done, type Rig, type RigPort, refuse } from '../rig';
 import { STEP_S } from '../stepTime';
 
@@ -10,11 +11,11 @@ export const SAMPLE_LINKS = { inlet: 'sample:inlet', outlet: 'sample:outlet' } a
 export const identify = {
   identify(rig: Rig, command: Command) {
     const port = rig.ports.get(String(command.port)) as RigPort;
-    const { service, caps, hoses } = rig.desk;
+    const { service } = rig.desk;
     if (!rig.tools.includes('identifier')) return refuse('noIdentifier');
     if (service.sample.port !== null) return refuse('sampling');
-    if (caps[port.id]) return refuse('capOn');
-    if (Object.values(hoses).some((hose) => hose.port === port.id)) return refuse('portTaken');
+    const hindrance = notFree(rig, port.id);
+    if (hindrance) return hindrance;
     const endsAt = rig.step() + Math.round(IDENTIFIER.sampleS / STEP_S);
     service.sample = { port: port.id, endsAt, shares: null };
     const cell = { vessel: rig.toolVessels.identifier, cell: 0, height: 'bulk' } as const;

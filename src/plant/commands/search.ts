@@ -6,6 +6,7 @@ import { DYE_KG_PER_ML, SOAP_S } from '../../equipment/soapAndDye';
 import { CASE_OPENINGS } from '../caseOpenings';
 import type { Command, Outcome, PlantEvent } from '../commandSpecs';
 import { mayTurn } from '../mayTurn';
+import { notFree } from '../notFree';
 import { done, type Rig, refuse } from '../rig';
 import { STEP_S } from '../stepTime';
 
@@ -61,8 +62,8 @@ export const search = {
     const port = [...rig.ports.values()].find(({ side }) => side === 'low');
     if (!port) return refuse('noLowPort');
     if (rig.desk.covers[port.id]) return refuse('underCover');
-    if (rig.desk.caps[port.id]) return refuse('capOn');
-    if (Object.values(rig.desk.hoses).some((hose) => hose.port === port.id)) return refuse('portTaken');
+    const hindrance = notFree(rig, port.id);
+    if (hindrance) return hindrance;
     const mL = Number(command.mL);
     if (mL > rig.desk.search.dyeMl) return refuse('dyeShort');
     rig.desk.search.dyeMl -= mL;
