@@ -54,6 +54,7 @@ function canOf(session: SessionModel, tool: string | null): CanFrame | null {
   const weighed = can.place === 'scale' && !Number.isNaN(massKg);
   return {
     id: can.id,
+    print: session.canPrint,
     tiltDeg: can.tiltDeg,
     valveSixteenths: can.valveSixteenths,
     mounted: can.onto !== null,
@@ -116,6 +117,6 @@ export function bayFrameOf({ model, painted }: RunningSession, ui: WorkUi): BayF
     keepClearShown: tool === 'charging' || tool === 'gauge-set',
     held: heldOf(model, tool),
     assessed: model.mode === 'assessed',
-    label: model.bayLabel,
+    label: model.bayLabel(),
   };
 }

@@ -12,22 +12,38 @@ import {
 } from '../instruments/displayUnits';
 import { type VehicleData, vehicleOf } from '../loop/car/vehicles';
 import type { Sheet } from '../panels/sessionModel';
+import type { ConversionLabel } from '../session/corePort';
 import { formatQuantity } from '../units/format';
 import { word } from '../words/words';
 import type { ShelfScenario } from './scenarioFacts';
 
 const S_PER_MIN = 60;
 const RPM_PER_HZ = 60;
+const G_PER_KG = 1000;
 
 type Found = NonNullable<ShelfScenario['found']>;
 
-/** What is left of the label: all, nothing to read, or nothing. */
-function labelSheet({ label }: VehicleData, units: DisplayUnits, left: Found['label']): Sheet {
+/** What is left of the label: all, nothing to read, or nothing; or what covers it. */
+function labelSheet(
+  { label }: VehicleData,
+  units: DisplayUnits,
+  left: Found['label'],
+  covered: ConversionLabel | null,
+): Sheet {
+  const mass = (kg: number): string => inWords(writeMass(kg, units.mass));
+  if (covered) {
+    const said = word('twin.sheet.newLabel', {
+      refrigerant: covered.refrigerant,
+      charge: mass(covered.grams / G_PER_KG),
+      oil: covered.oil,
+      amount: `${covered.mL} mL`,
+    });
+    return { id: 'label', title: word('panels.sheet.label'), paragraphs: [said], head: [], rows: [] };
+  }
   if (left === 'none' || left === 'worn') {
     const gone = word(left === 'none' ? 'twin.sheet.noLabel' : 'twin.sheet.wornLabel');
     return { id: 'label', title: word('panels.sheet.label'), paragraphs: [gone], head: [], rows: [] };
   }
-  const mass = (kg: number): string => inWords(writeMass(kg, units.mass));
   return {
     id: 'label',
     title: word('panels.sheet.label'),
@@ -100,24 +116,31 @@ function serviceSheet(vehicle: VehicleData, units: DisplayUnits): Sheet {
   };
 }
 
-export function sheetsOf(data: ShelfScenario, units: DisplayUnits): Sheet[] {
+/** `covered`: the label of a conversion that stands over the old one. */
+export function sheetsOf(data: ShelfScenario, units: DisplayUnits, covered: ConversionLabel | null): Sheet[] {
   const vehicle = vehicleOf(data.vehicle);
   const papers = data.papers.map(
     (paper): Sheet => ({ id: paper.id, title: paper.title, paragraphs: paper.lines, head: [], rows: [] }),
   );
-  return [labelSheet(vehicle, units, data.found?.label), ...papers, serviceSheet(vehicle, units)];
+  return [labelSheet(vehicle, units, data.found?.label, covered), ...papers, serviceSheet(vehicle, units)];
 }
 
 /** Heading and text of the label under the bonnet, as printed. */
-export function bayLabelOf(data: ShelfScenario): readonly [heading: string, text: string] {
+export function bayLabelOf(
+  data: ShelfScenario,
+  covered: ConversionLabel | null,
+): readonly [heading: string, text: string] {
   const { label } = vehicleOf(data.vehicle);
+  const printed = (refrigerant: string, kg: number): readonly [string, string] => [
+    word('name.labelHeading'),
+    word('name.labelText', { refrigerant, charge: formatQuantity(kg, 'kg', 0.01) }),
+  ];
+  if (covered) return printed(covered.refrigerant, covered.grams / G_PER_KG);
   const left = data.found?.label ?? 'old';
   if (left !== 'old') return [left === 'worn' ? word('name.labelHeading') : '', ''];
-  return [
-    word('name.labelHeading'),
-    word('name.labelText', {
-      refrigerant: label.refrigerant,
-      charge: formatQuantity(label.charge, 'kg', 0.01),
-    }),
-  ];
+  return printed(label.refrigerant, label.charge);
 }
+
+/** What the cans on the bench are printed with: what the bench fills, unless told the loop's own. */
+export const canPrintOf = ({ bench, contents }: ShelfScenario): string =>
+  bench.refrigerant ?? contents.refrigerant;

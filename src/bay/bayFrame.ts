@@ -34,6 +34,8 @@ export const hasCoupler = (hose: HoseFrame): hose is CoupledHoseFrame => hose.id
 
 export interface CanFrame {
   readonly id: string;
+  /** Refrigerant printed on it. */
+  readonly print: string;
   /** 0 upright, 180 inverted. */
   readonly tiltDeg: number;
   /** 0 shut, 16 fully open. */

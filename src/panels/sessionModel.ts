@@ -103,7 +103,9 @@ export interface SessionModel {
   /** The papers, in the reader's units. */
   readonly sheets: () => readonly Sheet[];
   /** Heading and text of the label under the bonnet, as drawn in the bay. */
-  readonly bayLabel: readonly [heading: string, text: string];
+  readonly bayLabel: () => readonly [heading: string, text: string];
+  /** What the cans on the bench say is in them. */
+  readonly canPrint: string;
   /** Ids an argument may take now. */
   readonly choices: (set: IdSet) => readonly string[];
   /** Where a thermometer's probe is, or detector, soap or lamp were last, by name; null while it lies on the bench. */

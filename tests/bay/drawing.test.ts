@@ -50,7 +50,7 @@ const gear = (): Drawing => [
   ...couplerTop('high', 3, false),
   ...couplerSide('low', -90),
   ...couplerSide('high', 0, true),
-  ...canDrawing('134a', 180, 6, 0.4),
+  ...canDrawing('R-1234yf', 180, 6, 0.4),
   ...port(13, [0, 0], { cap: 'letter', strap: true }),
   ...port(9.5, [0, 0], { cap: 'missing', strap: true }),
   ...portCover({ rect: [0, 0, 250, 96] }),

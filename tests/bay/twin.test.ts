@@ -23,6 +23,7 @@ const frame: BayFrame = {
     id: 'can-1',
     tiltDeg: 90,
     valveSixteenths: 4,
+    print: 'R-134a',
     mounted: true,
     frostLevel: null,
     onScale: true,

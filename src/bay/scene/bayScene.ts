@@ -4,7 +4,6 @@
  */
 import { Container } from 'pixi.js';
 import type { CoupledHose, Layout, RectMm } from '../../layout/layout';
-import { word } from '../../words/words';
 import type { BayFrame } from '../bayFrame';
 import type { Camera, HostSize } from '../camera';
 import { lampStrength, type Palette, paletteOf } from '../drawing/palette';
@@ -53,7 +52,7 @@ export function createScene(layout: Layout, still: boolean, rested: () => void):
   const clear = keepClearNode(context);
   const made = (hose: CoupledHose): HoseNode => hoseNode(context, hose);
   const hoses = { low: made('low'), high: made('high'), charging: made('charging') };
-  const can = canNode(context, word('bay.can.print'));
+  const can = canNode(context);
   const rings = ringNode(context);
   const worlds: Container[] = [];
   const live = liveNodes(context);

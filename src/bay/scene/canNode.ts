@@ -32,7 +32,7 @@ const DIAL_FROM_PLACE: PointMm = [-112, -56];
 /** An inverted can is held this much higher, so that its tap is clear of the scale. */
 const INVERTED_LIFT_MM = 58;
 
-export function canNode(context: SceneContext, print: string): CanNode {
+export function canNode(context: SceneContext): CanNode {
   const view = new Container();
   const hose = createHosePaint(context);
   const [bead, plate, can, dial, end] = [
@@ -73,10 +73,10 @@ export function canNode(context: SceneContext, print: string): CanNode {
   const drawCan = (now: CanFrame): void => {
     const [x, y] = at();
     const frost = now.frostLevel === null ? null : Math.round(now.frostLevel * FROST_STEPS) / FROST_STEPS;
-    const state = `${now.tiltDeg}:${now.valveSixteenths}:${frost}`;
+    const state = `${now.print}:${now.tiltDeg}:${now.valveSixteenths}:${frost}`;
     showStamp(
       can,
-      context.stamps.slot('can', state, () => canDrawing(print, now.tiltDeg, now.valveSixteenths, frost)),
+      context.stamps.slot('can', state, () => canDrawing(now.print, now.tiltDeg, now.valveSixteenths, frost)),
       x,
       y,
     );

@@ -76,7 +76,6 @@ export interface BayWords {
   'bay.coupler.open': 'coupler' | 'port';
   'bay.coupler.caught': 'coupler';
   'bay.can.name': never;
-  'bay.can.print': never;
   'bay.can.upright': never;
   'bay.can.inverted': never;
   'bay.can.tilted': 'degrees';

@@ -68,9 +68,10 @@ const wall = (): Drawing => [
   ),
 ];
 
+/** A long name is printed smaller: letters of this face are some six tenths as wide as they are high. */
 const print = (label: string): Drawing => [
   fill(roundRect(-W / 2, -H / 2 + 20, W, 15, 0), 'paper-head'),
-  text(label, 0, 4, 21, 'paper-ink'),
+  text(label, 0, 4, Math.min(21, (W - 6) / (0.6 * label.length)), 'paper-ink'),
 ];
 
 /** Tap and its handle; the handle narrows as it is turned, a quarter turn away at eight sixteenths. */
