@@ -145,7 +145,11 @@ describe('a file of cases', () => {
 
   test.each([
     ['nothing in it', '\n \n', 'cases.jsonl:1:1 holds no case'],
-    ['an unknown car', `${ONE}\n{"vehicle":"van","ambient":"30 degC"}`, 'cases.jsonl:2:1 --vehicle is "van"'],
+    [
+      'an unknown car',
+      `${ONE}\n{"vehicle":"coach","ambient":"30 degC"}`,
+      'cases.jsonl:2:1 --vehicle is "coach"',
+    ],
     ['a bad quantity', `${ONE}\n\n{"vehicle":"sedan","ambient":"30"}`, 'cases.jsonl:3:1 --ambient'],
     ['no ambient', '{"vehicle":"sedan"}', 'cases.jsonl:1:1 --vehicle and --ambient'],
   ])('with %s is refused with its place, before anything is run', async (_, text, note) => {

@@ -90,7 +90,7 @@ describe('the steps of a conversion', () => {
     const deeds: readonly Command[] = [
       { do: 'identify', port },
       { do: 'test-sealer', port },
-      { do: 'inject-dye', mL: 2 },
+      { do: 'inject-dye', mL: 5 },
     ];
     car.give({ do: 'cap', port, to: 'off' }, { do: 'disable-port', port });
     expect(deeds.map((deed) => refused(car, deed))).toEqual(deeds.map(() => 'refusal.portDisabled'));
