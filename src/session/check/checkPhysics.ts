@@ -1,10 +1,11 @@
 /**
  * Physics sanity: a filling that the car could hold, and hidden faults that show. A fault shows when, five minutes into a
  * run at 1,500 rpm with the windows open, one of low side, high side, vent or clutch differs from the same car sound by
- * more than an instrument can resolve. A small leak shows in none of them: a search tells it, so the bench has to hold
+ * more than an instrument can resolve, or what an identifier on the bench would name. A small leak shows in none of them: a search tells it, so the bench has to hold
  * something to search with.
  */
 import type { ScenarioData } from '../../../shared/schema/scenario';
+import { IDENTIFIER } from '../../equipment/identifier';
 import { gaugeSpecs } from '../../equipment/instruments';
 import { faultOf } from '../../faults/registry';
 import { buildPlant, type PlantOptions } from '../../plant/buildPlant';
@@ -24,7 +25,8 @@ const SETTINGS: readonly Command[] = [
   { do: 'ac', to: 'on' },
 ];
 /** Signals a fault may show in, with how far apart is not the same. */
-const SHOWS: readonly (readonly [signal: string, apart: number])[] = [
+type Shows = readonly (readonly [signal: string, apart: number])[];
+const ON_GAUGES: Shows = [
   ['lowSide.gaugePressurePa', 2 * gaugeSpecs.low.offsetSpread],
   ['highSide.gaugePressurePa', 2 * gaugeSpecs.high.offsetSpread],
   ['vent.temperatureK', 1],
@@ -55,15 +57,22 @@ const SEARCH_TOOLS: readonly string[] = ['detector', 'soap', 'uv-lamp'];
 
 function shows(options: PlantOptions): boolean {
   const faults = options.faults.map((fault) => ({ ...fault, onsetStep: 0 }));
-  const [sound, faulty] = [settled({ ...options, faults: [] }), settled({ ...options, faults })];
-  return SHOWS.some(([, apart], at) => Math.abs(sound[at] - faulty[at]) > apart);
+  const signals = signalsOf(options);
+  const [sound, faulty] = [[], faults].map((hidden) => settled({ ...options, faults: hidden }, signals));
+  return signals.some(([, apart], at) => Math.abs(sound[at] - faulty[at]) > apart);
+}
+
+/** A gas that does not belong in the loop shows on an identifier, where there is one. */
+function signalsOf({ bench, chargeKg }: PlantOptions): Shows {
+  if (!bench.tools?.includes('identifier')) return ON_GAUGES;
+  return [...ON_GAUGES, ['loop.foreignKg', IDENTIFIER.threshold * chargeKg]];
 }
 
 /** Means over the last minute. */
-function settled(options: PlantOptions): number[] {
+function settled(options: PlantOptions, signals: Shows): number[] {
   const plant = buildPlant(options);
   for (const command of SETTINGS) plant.apply(command);
-  const indexes = SHOWS.map(([signal]) => plant.signalIndex(signal));
+  const indexes = signals.map(([signal]) => plant.signalIndex(signal));
   const sums = indexes.map(() => 0);
   for (let step = 0; step < RUN_MINUTES * STEPS_PER_MINUTE; step++) {
     plant.advance();
