@@ -682,4 +682,8 @@ export interface RulesWords {
   'rules.hubSeenOff.broken': 'high' | 'low' | 'step' | 'time';
   'rules.hubSeenOff.idle': 'high' | 'low' | 'step' | 'time';
   'rules.hubSeenOff.why': never;
+  'rules.oilAsked.kept': 'inside' | 'step' | 'time';
+  'rules.oilAsked.broken': 'inside' | 'step' | 'time';
+  'rules.oilAsked.idle': 'inside' | 'step' | 'time';
+  'rules.oilAsked.why': never;
 }
