@@ -434,6 +434,7 @@ export interface RulesWords {
   'rules.canMarked.told': 'step' | 'time' | 'unmarked';
   'rules.canMarked.why': never;
   'rules.canMarkRight.told': 'off' | 'step' | 'time';
+  'rules.canMarkRight.idle': 'off' | 'step' | 'time';
   'rules.canMarkRight.why': never;
   'rules.canStored.told': 'left' | 'step' | 'time';
   'rules.canStored.why': never;
