@@ -2,7 +2,8 @@
  * A rubric: rules in five forms and nothing else. Each rule belongs to a domain, is worth points there, and has a
  * severity for when it is broken. `needs` says when it has anything to say at all: a rule whose `needs` never came true
  * earns nothing and accuses nobody. `asked` says whether it is a question here at all: a rule whose `asked` never came true
- * has no points to be had or lost; where it would have been broken it is told as advice. `quotes` names the signals and
+ * has no points to be had or lost; a deed that would have broken it is told as advice. A hazard has `asked`, so that nobody
+ * earns by doing nothing or loses by staying away from it; what a job asks for has `needs`. `quotes` names the signals and
  * measures its sentence quotes, by placeholder.
  *
  * A sentence stands in the words as `rules.<id>.kept`, `.broken`, `.idle`, `.advised` (or `.told` for all), and a plain

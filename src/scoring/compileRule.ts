@@ -13,7 +13,7 @@ import type { SessionRecord } from '../session/record/record';
 import { parseQuantity } from '../units/quantity';
 import type { RowMoments } from './rowMoments';
 
-/** `advised`: it would have been broken where it is asked, and is told as advice here. */
+/** `advised`: a deed that would have broken it where it is asked, told as advice here. */
 export type Status = 'kept' | 'broken' | 'idle' | 'advised';
 
 export interface Verdict {
@@ -36,10 +36,15 @@ export function compileRule(rule: Rule, table: SignalTable): Judge {
   const asked = compileCondition(rule.asked, table);
   return (record, rows) => {
     const verdict = judge(record, rows);
-    if (lastRow(rows, asked) !== null) return verdict;
-    return { ...verdict, status: verdict.status === 'broken' ? 'advised' : 'idle', share: 0, counts: false };
+    const row = lastRow(rows, asked);
+    if (row !== null) return verdict.status === 'kept' && isLastOne(rule) ? { ...verdict, row } : verdict;
+    const isAdvice = verdict.status === 'broken' && !('outcome' in rule);
+    return { ...verdict, status: isAdvice ? 'advised' : 'idle', share: 0, counts: false };
   };
 }
+
+/** A prohibition whose own `needs` points at no row: it quotes the last in which it was a question. */
+const isLastOne = (rule: Rule): boolean => 'never' in rule && rule.needs === undefined;
 
 function compileNeeds(rule: Rule, table: SignalTable): Judge {
   const judge = compileForm(rule, table);

@@ -24,7 +24,7 @@ export const hazardCases: Readonly<Record<string, Case>> = {
     kept: [at(0, { 'heater.on': ON }, open)],
   },
   sparkGas: {
-    broken: [at(0, { 'loop.flammable': ON }), at(10, {}, ev('ignited', 'heater'))],
+    broken: [at(0, { 'loop.flammable': ON }, open), at(10, {}, ev('ignited', 'heater'))],
     kept: [at(0, { 'loop.flammable': ON }, open)],
     others: [
       {
@@ -37,7 +37,7 @@ export const hazardCases: Readonly<Record<string, Case>> = {
   forcedFitting: byEvent(ev('adapter-on', 'gauge-high'), ev('mismatch-defeated', 'gauge-high')),
   highVoltage: {
     broken: [at(0, {}, ev('loop-opened', 'compressor'), ev('live-touched', 'compressor'))],
-    kept: [at(0, {}, ev('loop-opened', 'condenser'))],
+    kept: [at(0, { 'highVoltage.volts': 350 }, ev('loop-opened', 'condenser'))],
     others: [
       {
         broken: [at(0, {}, ev('isolated'))],
@@ -45,7 +45,10 @@ export const hazardCases: Readonly<Record<string, Case>> = {
       },
     ],
   },
-  oilInsulates: byEvent(ev('oil-injected'), ev('insulation-lost')),
+  oilInsulates: {
+    broken: [at(0, {}, ev('oil-injected')), at(10, {}, ev('insulation-lost'))],
+    kept: [at(0, { 'highVoltage.isolated': ON }, ev('oil-injected'))],
+  },
   canBurst: byEvent(ev('can-placed', 'can-1'), ev('can-burst', 'can-1')),
   canWarm: byEvent(ev('can-placed', 'can-1'), ev('can-overheated', 'can-1')),
   tankOverfilled: byEvent(recovery, ev('tank-overfilled')),

@@ -88,7 +88,8 @@ export function lawPlans(): HazardPlan[] {
       rule: 'convertedToOwn',
       on: { ...PICKUP, rubric: { use: ['service', 'hazards', 'conversion'] } },
       broken: [...DRESSED, 'label-conversion R-1234yf 850 PAG 240'],
-      near: [...DRESSED, 'label-conversion R-134a 850 PAG 240'],
+      // Written anew before the car is handed over.
+      near: [...DRESSED, 'label-conversion R-1234yf 850 PAG 240', 'label-conversion R-134a 850 PAG 240'],
     },
   ];
 }

@@ -3,6 +3,10 @@ import { at, type Case, ev, low, ON, open } from './ruleCases';
 
 const tank = ev('tank-open-to', 'high');
 const recovery = ev('device-started', 'recovery-machine');
+const gauge = (lowPa: number, highPa: number) => ({
+  'lowSide.gaugePressurePa': lowPa,
+  'highSide.gaugePressurePa': highPa,
+});
 const off = (id: string) => ({ [`law.${id}`]: 0 });
 
 /** Broken where the law says no, kept where the same thing is done and it says yes. */
@@ -18,7 +22,16 @@ const byGhosts = (measure: 'justified' | 'efficient' | 'noiseless'): Case => ({
 });
 
 export const lawCases: Readonly<Record<string, Case>> = {
-  lawService: byLaw('mayService', open),
+  // The same coupler on a loop that holds hardly anything is no work on refrigerant.
+  lawService: {
+    ...byLaw('mayService', open),
+    others: [
+      {
+        broken: [at(0, { ...off('mayService'), ...gauge(-90_000, 20_100) }), at(10, {}, open)],
+        kept: [at(0, { ...off('mayService'), ...gauge(-90_000, 20_000) }), at(10, {}, open)],
+      },
+    ],
+  },
   lawCan: byLaw('mayBuyCan', low),
   lawCharge: byLaw('mayCharge', tank),
   lawRecover: byLaw('mayRecover', recovery),
@@ -26,8 +39,8 @@ export const lawCases: Readonly<Record<string, Case>> = {
   lawConvert: byLaw('mayConvert', low),
   lawOtherGas: byLaw('mayChangeGas', low),
   lawTopUp: {
-    broken: [at(0, { ...off('mayTopUp'), 'loop.massKg': 0.051 }), at(10, {}, low)],
-    kept: [at(0, { ...off('mayTopUp'), 'loop.massKg': 0.049 }), at(10, { 'loop.massKg': 0.3 }, low)],
+    broken: [at(0, off('mayTopUp')), at(10, {}, low)],
+    kept: [at(0, { ...off('mayTopUp'), 'loop.beenEmpty': ON }), at(10, { 'loop.massKg': 0.3 }, low)],
   },
   // Mended before the first gas.
   lawLeakFilled: {
@@ -37,6 +50,12 @@ export const lawCases: Readonly<Record<string, Case>> = {
   beyondTraining: {
     broken: [at(0, {}, open), at(10, {}, ev('decided', 'refer'))],
     kept: [at(0, {}, ev('coupled')), at(10, {}, ev('decided', 'refer'))],
+    others: [
+      {
+        broken: [at(0, gauge(0, 21_000)), at(10, {}, open)],
+        kept: [at(0, gauge(-99_000, 20_000)), at(5, {}, open), at(10, {}, ev('decided', 'refer'))],
+      },
+    ],
   },
   saidRefer: {
     broken: [at(0, { 'decision.refer': ON }), at(10, { 'decision.refer': 0 }, ev('finished'))],

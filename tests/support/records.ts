@@ -30,6 +30,7 @@ const AT_REST: readonly (readonly [id: string, unit: string, value: number])[] =
   ['highSide.maxGaugePressurePa', 'Pa', 500_000],
   ['loop.massKg', 'kg', 0.48],
   ['loop.leaking', 'bool', 0],
+  ['loop.beenEmpty', 'bool', 0],
   ...['known', 'mayService', 'mayBuyCan', 'mayCharge', 'mayTopUp', 'mayTopUpLeaky', 'mayRecover'].map(
     (id) => [`law.${id}`, 'bool', 1] as const,
   ),
@@ -65,6 +66,7 @@ const AT_REST: readonly (readonly [id: string, unit: string, value: number])[] =
   ['conversion.seals', 'bool', 0],
   ['conversion.cutOut', 'bool', 0],
   ['conversion.labelled', 'bool', 0],
+  ['conversion.labelForbidden', 'bool', 0],
   ['test.heldRatio', '1', 0],
   ['sealer.fromCansKg', 'kg', 0],
   ...['exhaust.inShutRoom', 'pit.in', 'heater.on', 'loop.flammable', 'person.highVoltageTrained'].map(
@@ -72,6 +74,8 @@ const AT_REST: readonly (readonly [id: string, unit: string, value: number])[] =
   ),
   ...['bypass.high-switch', 'bypass.low-switch'].map((id) => [id, 'bool', 0] as const),
   ['place.coPpm', '1', 0],
+  ['highVoltage.volts', '1', 0],
+  ['highVoltage.isolated', 'bool', 0],
   ...['windows.open', 'air.recirculated', 'probe.line.accumulator', 'probe.air.coil-outlet'].map(
     (id) => [id, 'bool', 0] as const,
   ),

@@ -4,6 +4,10 @@ import { at, type Case, ev, low, ON, running } from './ruleCases';
 
 const summed = ev('summed', 'charge');
 const labelled = (refrigerant: string) => ev('conversion-labelled', refrigerant);
+const label = (forbidden: number) => ({
+  'conversion.labelled': ON,
+  'conversion.labelForbidden': forbidden,
+});
 const held = { ...running, 'probe.air.centre-vent': ON };
 
 /** An outcome, just over its full marks and just at them. */
@@ -78,11 +82,9 @@ export const taskCases: Readonly<Record<string, Case>> = {
     ],
   },
   convertedToOwn: {
-    broken: [at(0), at(10, {}, labelled('R-1234yf'))],
-    kept: [at(0), at(10, {}, labelled('R-134a'))],
-    others: [
-      { broken: [at(0), at(10, {}, labelled('R-12'))], kept: [at(0), at(10, {}, labelled('R-134a'))] },
-    ],
+    // A slip of the pen that was written anew before the car left is none.
+    broken: [at(0, label(ON)), at(10, {}, ev('finished'))],
+    kept: [at(0, label(ON)), at(5, label(0)), at(10, {}, ev('finished'))],
   },
   newLabelled: { broken: [at(0)], kept: [at(0, { 'conversion.labelled': ON })] },
   newLabelRight: byMeasure('conversion.labelWrongCount', 1, 0, labelled('R-134a')),

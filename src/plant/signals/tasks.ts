@@ -11,6 +11,9 @@ import { chargeIsProven, faultsRemaining } from '../stillWrong';
 import { testedShare } from '../testConditions';
 import { flag, type Signal, signal } from './signal';
 
+/** Accepted in new systems only; never a conversion's own. */
+const FORBIDDEN: readonly string[] = ['R-1234yf', 'R-12'];
+
 export function taskSignals(parts: PlantParts): Signal[] {
   const { desk, cans } = parts;
   const read = () => desk.tasks;
@@ -67,6 +70,7 @@ function conversionSignals(parts: PlantParts): Signal[] {
     step('cutOut', () => conversion().cutOut || parts.car.vehicle.switches.high.fitted),
     step('oldNoted', () => conversion().old !== null),
     step('labelled', () => conversion().label !== null),
+    step('labelForbidden', () => FORBIDDEN.includes(conversion().label?.refrigerant ?? '')),
     signal('conversion.oldKg', 'kg', 'truth', () => oldGasKg(parts)),
     signal('conversion.oldWrongCount', '1', 'truth', () => oldMistakes(parts)),
     signal('conversion.labelWrongCount', '1', 'truth', () => labelMistakes(parts)),

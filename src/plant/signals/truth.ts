@@ -19,6 +19,7 @@ export function truthSignals(parts: PlantParts): Signal[] {
   const truth = (id: string, unit: string, read: () => number): Signal => signal(id, unit, 'truth', read);
   return [
     truth('loop.massKg', 'kg', () => network.chargeKg(loop.high) + network.chargeKg(loop.low)),
+    truth('loop.beenEmpty', 'bool', () => (parts.desk.tasks.wasEmpty ? 1 : 0)),
     flag('loop.leaking', 'truth', () => parts.faults.leaks()),
     truth('label.massKg', 'kg', () => dueNow(car.vehicle, parts.desk).chargeKg),
     truth('lowSide.pressurePa', 'Pa', () => network.pressurePa(loop.low)),

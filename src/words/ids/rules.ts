@@ -22,6 +22,7 @@ export interface RulesWords {
   'rules.caught.why': never;
   'rules.canOnHigh.kept': 'pressure' | 'step' | 'time';
   'rules.canOnHigh.broken': 'pressure' | 'step' | 'time';
+  'rules.canOnHigh.idle': 'pressure' | 'step' | 'time';
   'rules.canOnHigh.why': never;
   'rules.vented.told': 'lost' | 'step' | 'time';
   'rules.vented.idle': 'lost' | 'step' | 'time';
