@@ -44,11 +44,16 @@ export function checkPhysics(data: ScenarioData, plant: Plant, findings: Finding
     const percent = String(Math.round((100 * options.chargeKg) / labelKg));
     findings.warning(['contents', 'charge'], 'SCN211', word('check.overfull', { percent }));
   }
+  const searches = (data.bench.tools ?? []).some((tool) => SEARCH_TOOLS.includes(tool));
   const searched = faults.filter(({ fault }) => faultOf(fault).toldBy === 'search');
-  const read = options.faults.filter(({ id }) => faultOf(id).toldBy !== 'search');
+  // Any way out is found by searching, where there is something to search with.
+  const read = options.faults.filter(({ id }) => {
+    const { toldBy, links } = faultOf(id);
+    return toldBy !== 'search' && !(searches && links);
+  });
   if (read.length > 0 && !isEmpty && !shows({ ...options, faults: read }))
     findings.warning(['faults'], 'SCN212', word('check.unseen'));
-  if (searched.length > 0 && !(data.bench.tools ?? []).some((tool) => SEARCH_TOOLS.includes(tool)))
+  if (searched.length > 0 && !searches)
     findings.warning(['faults'], 'SCN214', word('check.unsearched', { id: searched[0].fault }));
 }
 
