@@ -36,8 +36,13 @@ export function DebriefSuspects(props: {
                     onClick={() => props.onShow(after.step / STEPS_PER_SECOND)}
                   >
                     {word('debrief.show', { time: writeClock(after.step / STEPS_PER_SECOND) })}
-                  </button>{' '}
-                  {readings(after, props.debrief)} {ruledOut(after)} {left(after, props.debrief)}
+                  </button>
+                  <div>
+                    <p>{readings(after, props.debrief)}</p>
+                    <p class="mut">
+                      {ruledOut(after)} {left(after, props.debrief)}
+                    </p>
+                  </div>
                 </li>
               )}
             </For>
