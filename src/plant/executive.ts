@@ -23,6 +23,7 @@ import { handsOff } from './licensedAtWork';
 import { makeRig } from './makeRig';
 import { followAll } from './panel';
 import { readTruth } from './panelTruth';
+import { isOutdoors } from './placeAir';
 import type { Plant, PlantSnapshot } from './plantPort';
 import { sidesReached } from './reach';
 import { makeSignals } from './signals';
@@ -58,7 +59,7 @@ export function makeExecutive(parts: PlantParts): Plant {
       blowerStep: desk.blower,
       rearBlowerStep: desk.blower,
       windowsOpen: desk.windowsOpen,
-      sunW: GLASS_M2 * (parts.options.weather.sunWPerM2 ?? 0),
+      sunW: isOutdoors(parts) ? GLASS_M2 * (parts.options.weather.sunWPerM2 ?? 0) : 0,
       recirculated: desk.recirculated,
       heaterShare: HEATER_SHARE[desk.tasks.temperature],
       lowBridged: desk.hazards.bypass['low-switch'],

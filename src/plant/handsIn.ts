@@ -6,13 +6,14 @@ import { HIGH_VOLTAGE } from '../equipment/highVoltage';
 import type { PointMm, RectMm } from '../layout/layout';
 import type { PlantParts } from './assemblePlant';
 import type { Command, CommandId, PlantEvent } from './commandSpecs';
-import { fanTurning } from './turning';
+import { fanSpeedShare, fanTurning } from './turning';
 import { voltage } from './voltage';
 
 /** Commands that a hand does at a port or part of the bay. */
 const HANDS_ON: ReadonlySet<CommandId> = new Set<CommandId>([
   ...(['cap', 'couple', 'coupler', 'uncouple', 'route', 'identify', 'test-sealer', 'inject-dye'] as const),
   ...(['probe-line', 'sniff', 'soap', 'clean', 'replace', 'open-loop', 'close-loop'] as const),
+  ...(['cover', 'convert-port', 'disable-port'] as const),
 ]);
 const UNDOES: ReadonlySet<CommandId> = new Set<CommandId>(['open-loop', 'replace']);
 /** A sleeve reaches so far from a hand; a hand works so near a fan [guess]. */
@@ -33,16 +34,25 @@ export function handsIn(parts: PlantParts, command: Command): PlantEvent[] {
   const runs = desk.engineRpm > 0;
   if (!desk.worn.overall && runs && near('belt', SLEEVE_MM, () => true))
     events.push({ id: 'loose-near-belt', quantity: desk.engineRpm, unit: 'rpm' });
-  const atFan = String(command.part ?? '');
-  const isFan = (part: string): boolean => fanTurning(car, part);
-  if (!runs && (isFan(atFan) || near('fan', FINGERS_MM, isFan)))
-    events.push({ id: 'hand-in-fan', quantity: car.number('fanSpeed0'), unit: '1' });
+  const struck = fanAt(parts, command, at);
+  if (struck !== undefined)
+    events.push({ id: 'hand-in-fan', subject: struck, quantity: fanSpeedShare(car, struck), unit: '1' });
   if (UNDOES.has(command.do) && /compressor/.test(String(command.part))) {
     const volts = voltage(parts);
     if (volts > HIGH_VOLTAGE.safeVolts)
       events.push({ id: 'live-touched', subject: String(command.part), quantity: volts, unit: '1' });
   }
   return events;
+}
+
+/** The turning fan that a hand there is in. */
+function fanAt({ car, layout }: PlantParts, command: Command, at: PointMm | null): string | undefined {
+  const reached = String(command.part ?? '');
+  if (fanTurning(car, reached)) return reached;
+  const isNear = (rect: RectMm): boolean => at !== null && apartMm(rect, at) <= FINGERS_MM;
+  return layout.zones.find(
+    ({ hazard, part = '', rect }) => hazard === 'fan' && fanTurning(car, part) && isNear(rect),
+  )?.part;
 }
 
 function pointOf({ layout, desk, places }: PlantParts, command: Command): PointMm | null {

@@ -3,6 +3,7 @@
  * can or a bridged switch leads to in the step in which it does.
  */
 import { CAN_BURST_CDA_M2, CAN_BURST_PA, CAN_MOST_K } from '../equipment/cans';
+import { fit } from '../equipment/fittings';
 import { HIGH_VOLTAGE } from '../equipment/highVoltage';
 import { RECOVERY_TANK } from '../equipment/recoveryMachine';
 import { SEALER } from '../equipment/sealerTest';
@@ -12,11 +13,12 @@ import type { PlantParts } from './assemblePlant';
 import type { PlantEvent } from './commandSpecs';
 import { contactOf, liquidKg } from './contact';
 import { joinDevice } from './deviceLinks';
+import { fittingAt } from './fittingAt';
 import { holdsFlammable } from './flammable';
 import { keepHotPlaces } from './hotPlaces';
 import { joinToRoom } from './links';
-import { loopForeignKg } from './loopForeign';
-import { wrongOilShare } from './oilBook';
+import { loopForeignKg, otherGasKg } from './loopForeign';
+import { oilNow, wrongOilShare } from './oilBook';
 import { keepPlaceAir } from './placeAir';
 import { portsReached } from './reach';
 import type { Rig } from './rig';
@@ -25,6 +27,8 @@ import { tellOnce } from './tellOnce';
 import { hubTurning } from './turning';
 
 const STEPS_PER_SECOND = 50;
+/** Over the room: less is what is left in a loop that was emptied. */
+const UNDER_PRESSURE_PA = 20_000;
 /** Let out by hand at one job, from which on it is no slip any more [guess]: a liquid-full hose holds 39 g. */
 const BLOWN_OFF_KG = 0.06;
 /** Fed to a compressor that stands while it is asked for [guess]. */
@@ -42,6 +46,7 @@ export function heedHazards(rig: Rig, parts: PlantParts, events: PlantEvent[]): 
   heedBlownOff(parts, events);
   heedCans(parts, events);
   heedWrongGas(rig, parts, events);
+  heedMismatch(parts, events);
   heedMixing(parts, events);
   heedFedStanding(parts, events);
   heedMachine(rig, parts, events);
@@ -120,6 +125,23 @@ function heedWrongGas(rig: Rig, { desk, options, car }: PlantParts, events: Plan
   }
 }
 
+/** A coupler that does not fit, held on by a loose adapter, has let pressure through. */
+function heedMismatch(parts: PlantParts, events: PlantEvent[]): void {
+  const { desk, hoses, car, options } = parts;
+  for (const id of desk.hazards.adapters) {
+    const [hose, state] = [hoses.get(id), desk.hoses[id]];
+    if (!hose?.spec.coupler || !state?.open || state.port === null) continue;
+    const overPa = car.network.pressurePa(hose.vessel) - options.weather.pressurePa;
+    const defeats = fit(hose.spec.coupler, fittingAt(parts, state.port)) !== 'fits';
+    tellOnce(
+      desk.hazards,
+      defeats && overPa > UNDER_PRESSURE_PA,
+      { id: 'mismatch-defeated', subject: id, quantity: overPa, unit: 'Pa' },
+      events,
+    );
+  }
+}
+
 /** A can or tank is open to a loop that holds another gas. */
 function heedMixing(parts: PlantParts, events: PlantEvent[]): void {
   const { desk, car } = parts;
@@ -162,7 +184,7 @@ function heedMachine(rig: Rig, parts: PlantParts, events: PlantEvent[]): void {
   tellOnce(
     desk.hazards,
     isUnknown && desk.service.recovery.contaminatedBy.includes('foreign'),
-    { id: 'unidentified-into-tank', quantity: network.massKg(recoveryTank, 'foreign'), unit: 'kg' },
+    { id: 'unidentified-into-tank', quantity: otherGasKg(parts, recoveryTank), unit: 'kg' },
     events,
   );
   const draws = desk.service.devices['recovery-machine'].running;
@@ -192,9 +214,11 @@ function heedSealerTest(rig: Rig, { desk, car }: PlantParts, events: PlantEvent[
   events.push({ id: 'sealer-tested', subject: port?.id ?? '' });
 }
 
-/** Strange oil in the loop of an electric compressor. */
+/** Strange oil in the loop of an electric compressor; the book of oils is kept up for every car. */
 function heedInsulation(parts: PlantParts, events: PlantEvent[]): void {
   const { car, desk } = parts;
+  // what has left since the last second left evenly
+  desk.tasks.oil = oilNow(parts);
   if (car.vehicle.compressor.kind !== 'electric') return;
   const share = wrongOilShare(parts);
   tellOnce(

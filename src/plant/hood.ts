@@ -26,6 +26,8 @@ const IN_THE_BAY: ReadonlySet<CommandId> = new Set<CommandId>([
     'renew-seals',
     'fit-cut-out',
     'label-conversion',
+    'isolate',
+    'bypass',
   ] as const),
 ]);
 

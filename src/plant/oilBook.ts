@@ -1,6 +1,6 @@
 /**
- * Which kinds of oil are in the loop and its hoses. The network has one oil; the kinds are shares of it, taken as mixed.
- * What is more than the book has can only have come from a can; what is less left evenly.
+ * Which kinds of oil are in the loop and its hoses. The network has one oil; the kinds are shares of it, taken as mixed: what
+ * the cans have given since the book was made came in, and what is missing then left evenly. Made anew each second.
  */
 import { OIL_KINDS, type OilKind } from '../equipment/oils';
 import type { PlantParts } from './assemblePlant';
@@ -19,10 +19,10 @@ export function oilNow(parts: OilParts): Oil {
   const { kg, fromCansKg } = desk.tasks.oil;
   const bookedKg = OIL_KINDS.reduce((sum, kind) => sum + kg[kind], 0);
   const totalKg = heldKg(parts);
-  const cameKg = Math.max(0, Math.min(givenKg(parts) - fromCansKg, totalKg - bookedKg));
-  const share = bookedKg > 0 ? (totalKg - cameKg) / bookedKg : 0;
+  const cameKg = Math.max(0, givenKg(parts) - fromCansKg);
+  const share = bookedKg + cameKg > 0 ? totalKg / (bookedKg + cameKg) : 0;
   const now = Object.fromEntries(OIL_KINDS.map((kind) => [kind, share * kg[kind]])) as Oil['kg'];
-  now[inCans(onBench)] += cameKg;
+  now[inCans(onBench)] += share * cameKg;
   return { kg: now, fromCansKg: fromCansKg + cameKg };
 }
 

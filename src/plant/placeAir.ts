@@ -30,9 +30,11 @@ const PPM = 1e6;
 
 export const placeOf = ({ options }: Pick<PlantParts, 'options'>): PlaceSpec => options.place ?? USUAL_PLACE;
 
+export const isOutdoors = (parts: Pick<PlantParts, 'options'>): boolean => placeOf(parts).kind === 'outdoors';
+
 /** An engine that burns fuel in a place that is shut. */
 export function isShutIn(parts: PlantParts): boolean {
-  return placeOf(parts).kind !== 'outdoors' && !parts.desk.doorOpen;
+  return !isOutdoors(parts) && !parts.desk.doorOpen;
 }
 
 export const burnsFuel = ({ car }: Pick<PlantParts, 'car'>): boolean =>

@@ -6,7 +6,7 @@ import { FUMES } from '../../equipment/fumes';
 import type { PlantParts } from '../assemblePlant';
 import { burningShare, holdsFlammable } from '../flammable';
 import { BYPASSES } from '../hazardDesk';
-import { loopForeignKg } from '../loopForeign';
+import { loopForeignKg, otherGasKg } from '../loopForeign';
 import { breathedPpm, burnsFuel, coPpm, isShutIn, oxygenShare, pitGasPpm, roomGasPpm } from '../placeAir';
 import { HAZARD } from '../tally';
 import { voltage } from '../voltage';
@@ -59,7 +59,7 @@ export function hazardSignals(parts: PlantParts): Signal[] {
       () => network.massKg(loop.low, 'sealant') + network.massKg(loop.high, 'sealant'),
     ),
     truth('recovery.tankLiquidShare', '1', () => inTank(parts, (tank) => network.liquidShare(tank, 0))),
-    truth('recovery.tankForeignKg', 'kg', () => inTank(parts, (tank) => network.massKg(tank, 'foreign'))),
+    truth('recovery.tankForeignKg', 'kg', () => inTank(parts, (tank) => otherGasKg(parts, tank))),
     truth('cans.hottestTemperatureK', 'K', () => hottestCan(parts).hottestK),
     truth(
       'cans.highestGaugePressurePa',
