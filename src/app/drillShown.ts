@@ -1,7 +1,9 @@
 /** What the drill's view is given: the bay without its lifted panels, names of things, marks of trace and answer. */
+import type { CapLook } from '../bay/bayFrame';
 import type { DrillShown } from '../bay/drill/drillView';
 import { isOnLoop } from '../layout/drill/answerOf';
-import type { DrillBay } from '../layout/drill/drill';
+import { capLetter } from '../layout/drill/capLetter';
+import type { DrillBay, DrillPort } from '../layout/drill/drill';
 import { drillTrace } from '../layout/drill/drillTrace';
 import { coverOver } from '../layout/drill/joins';
 import { loopLines } from '../layout/trace';
@@ -29,7 +31,7 @@ export function drillShown(
   const told = isAnswered ? sidesOfLines(bay) : { low: [], high: [] };
   return {
     layout,
-    ports: Object.fromEntries(bay.ports.map(({ id, cap }) => [id, { cap, strap: false }])),
+    ports: Object.fromEntries(bay.ports.map((port) => [port.id, { cap: lookOf(bay, port), strap: false }])),
     covered,
     first: bay.question.kind === 'side' ? bay.question.port : bay.question.ports[0],
     things: ids.map((id) => ({ id, name: thingName(bay, id) })),
@@ -42,6 +44,13 @@ export function drillShown(
         : {},
     },
   };
+}
+
+/** All fittings are of the low side's size, so an H is drawn as the letter that is not theirs. */
+function lookOf(bay: DrillBay, { id, cap }: DrillPort): CapLook {
+  const letter = capLetter(bay, id);
+  if (letter === null) return cap === 'missing' ? 'missing' : 'blank';
+  return letter === 'L' ? 'letter' : 'swapped';
 }
 
 function layoutWithout(bay: DrillBay, lifted: readonly string[]): DrillBay['layout'] {

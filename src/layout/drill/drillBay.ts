@@ -188,9 +188,9 @@ function seatsOf(
     .map((seat, i) => ({ ...seat, letter: letters[i], cap: capFor(draws, level) }))
     .sort((a, b) => (a.letter < b.letter ? -1 : 1));
   return {
-    ports: ordered.map(({ letter, at, on, side }) => ({
+    ports: ordered.map(({ letter, at, on }) => ({
       id: idOf(letter),
-      boreMm: side === 'high' ? 16 : 13,
+      boreMm: FITTING_MM,
       at,
       on,
       ...('line' in on ? { stub: true } : {}),
@@ -198,6 +198,9 @@ function seatsOf(
     drill: ordered.map(({ letter, side, cap }) => ({ id: idOf(letter), letter, side, cap })),
   };
 }
+
+/** All fittings of the drill are drawn alike: a size that goes with the side would answer without a trace. */
+const FITTING_MM = 13;
 
 const idOf = (letter: string): string => `port-${letter.toLowerCase()}`;
 
@@ -219,7 +222,7 @@ const pointsOf = (way: Line['way']): PointMm[] => way.map(([x, y]): PointMm => [
 const FROM_BEND_MM = 44;
 const TEST_ROOM_MM = 24;
 
-/** On the level stretch of a fuel or brake pipe, where a car has its test fitting. */
+/** On the level stretch of a fuel pipe, where a car has its test fitting. */
 function testFitting(
   { decoys, lines }: Decoys,
   parts: readonly Part[],

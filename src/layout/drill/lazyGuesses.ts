@@ -1,11 +1,15 @@
 /**
  * What somebody says who does not trace. By the nearest part: at the compressor, the firewall or an accumulator it is
  * low, at the condenser, a drier or an orifice tube high. By the thickest pipe in view near the port, whether it belongs
- * to the loop or not: thick is low. By the cap: what its letter says. Without an opinion a guess is the first choice.
+ * to the loop or not: thick is low. By the cap: what its letter says. By its size as drawn: the larger fitting is high.
+ * Without an opinion a guess is the first choice.
  */
+
+import { letterOf, otherBore } from '../bores';
 import type { Line, PointMm } from '../layout';
 import { portOf } from '../trace';
 import { answerOf } from './answerOf';
+import { capLetter } from './capLetter';
 import type { DrillBay, DrillPart } from './drill';
 import { apart, nearestOn, toRect } from './geometry';
 
@@ -13,6 +17,7 @@ export interface LazyGuesses {
   readonly nearestPart: string;
   readonly thickestPipe: string;
   readonly cap: string;
+  readonly capSize: string;
 }
 
 export interface Clues {
@@ -21,6 +26,8 @@ export interface Clues {
   /** The thickest pipe within a hand's breadth that no cover hides; null where nothing is in view. */
   readonly thickest: { readonly line: string; readonly drawnMm: number; readonly inLoop: boolean } | null;
   readonly capSays: 'low' | 'high' | null;
+  /** Across the fitting that what is on it is drawn for. */
+  readonly capSizeMm: number;
 }
 
 const SAYS_LOW: ReadonlySet<DrillPart> = new Set(['compressor', 'valve', 'evaporator', 'accumulator']);
@@ -40,14 +47,13 @@ const THICK_MM = 20;
 const HOSE_OVER_TUBE = 1.36;
 
 export function cluesAt(bay: DrillBay, portId: string): Clues {
-  const { at } = portOf(bay.layout, portId);
-  const cap = bay.ports.find(({ id }) => id === portId)?.cap;
-  const looksLow = portOf(bay.layout, portId).boreMm === 13;
+  const { at, boreMm } = portOf(bay.layout, portId);
+  const letter = capLetter(bay, portId);
   return {
     nearest: nearestPart(bay, at),
     thickest: thickestNear(bay, at),
-    capSays:
-      cap === 'letter' || cap === 'swapped' ? (looksLow === (cap === 'letter') ? 'low' : 'high') : null,
+    capSays: letter === null ? null : letter === 'L' ? 'low' : 'high',
+    capSizeMm: letter === null || letter === letterOf(boreMm) ? boreMm : otherBore(boreMm),
   };
 }
 
@@ -60,6 +66,7 @@ export function lazyGuesses(bay: DrillBay): LazyGuesses {
       nearestPart: SAYS_LOW.has(clues.nearest.part) ? 'low' : 'high',
       thickestPipe: (clues.thickest?.drawnMm ?? 0) >= THICK_MM ? 'low' : 'high',
       cap: clues.capSays ?? choices[0],
+      capSize: sideBySize(bay, question.port) ?? choices[0],
     };
   }
   const all = question.ports.map((id) => ({ id, clues: cluesAt(bay, id) }));
@@ -74,7 +81,16 @@ export function lazyGuesses(bay: DrillBay): LazyGuesses {
     nearestPart: nearest.id,
     thickestPipe: thickest.id,
     cap: all.find(({ clues }) => clues.capSays === 'low')?.id ?? choices[0],
+    capSize: all.find(({ id }) => sideBySize(bay, id) === 'low')?.id ?? choices[0],
   };
+}
+
+/** The largest in view is high, the smallest low; null where all are of one size. */
+function sideBySize(bay: DrillBay, portId: string): 'low' | 'high' | null {
+  const sizes = bay.ports.map(({ id }) => cluesAt(bay, id).capSizeMm);
+  const own = cluesAt(bay, portId).capSizeMm;
+  if (own > Math.min(...sizes)) return 'high';
+  return own < Math.max(...sizes) ? 'low' : null;
 }
 
 function nearestPart(bay: DrillBay, at: PointMm): Clues['nearest'] {

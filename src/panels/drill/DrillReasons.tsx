@@ -1,12 +1,13 @@
 /** After the answer: the verdict, the way that decides, and what guesses without tracing would have said. */
 import { For, type JSX, onMount, Show } from 'solid-js';
 import { answerOf } from '../../layout/drill/answerOf';
+import { capLetter } from '../../layout/drill/capLetter';
 import type { DrillBay } from '../../layout/drill/drill';
 import { drillTrace } from '../../layout/drill/drillTrace';
 import { cluesAt, lazyGuesses } from '../../layout/drill/lazyGuesses';
 import { word } from '../../words/words';
 import { Icon } from '../Icon';
-import { capLetter, choiceName, letterOf, sideWord, stepName, thingName } from './drillWords';
+import { choiceName, letterOf, sideWord, stepName, thingName } from './drillWords';
 
 export function DrillReasons(props: {
   readonly bay: DrillBay;

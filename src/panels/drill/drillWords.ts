@@ -1,5 +1,6 @@
 /** What the drill calls things: by what can be seen of them and where they lie. No name says a side. */
 import { courseOf, stationAt } from '../../layout/course';
+import { capLetter } from '../../layout/drill/capLetter';
 import type { DrillBay } from '../../layout/drill/drill';
 import { type DrillStep, madeOf } from '../../layout/drill/drillTrace';
 import { middleOf, type Place, placeOf } from '../../layout/place';
@@ -13,14 +14,6 @@ export const sideWord = (side: 'low' | 'high'): string =>
 
 export const letterOf = (bay: DrillBay, portId: string): string =>
   bay.ports.find(({ id }) => id === portId)?.letter ?? '';
-
-/** The letter a cap shows: its own side's, or the other's; null where it shows none. */
-export function capLetter(bay: DrillBay, portId: string): 'L' | 'H' | null {
-  const cap = bay.ports.find(({ id }) => id === portId)?.cap;
-  if (cap !== 'letter' && cap !== 'swapped') return null;
-  const isLow = bay.layout.ports.find(({ id }) => id === portId)?.boreMm === 13;
-  return isLow === (cap === 'letter') ? 'L' : 'H';
-}
 
 export function thingName(bay: DrillBay, id: string): string {
   const { layout } = bay;

@@ -122,13 +122,15 @@ test('what misleads comes with the levels: letters from the third, panels too, f
   expect(last.some(({ ports }) => ports.some(({ cap }) => cap === 'missing'))).toBe(true);
 });
 
-test('500 bays: guesses by nearest part, thickest pipe or cap are right at most 60 times in 100', () => {
+test('500 bays: guesses by nearest part, thickest pipe, cap or its size are right at most 60 times in 100', () => {
   const figures = drillFigures(500);
   expect(figures.nearestPartRight).toBeLessThanOrEqual(0.6);
   expect(figures.thickestPipeRight).toBeLessThanOrEqual(0.6);
   expect(figures.capRight).toBeLessThanOrEqual(0.6);
+  expect(figures.capSizeRight).toBeLessThanOrEqual(0.6);
   expect(figures.bestByNearestPart).toBeLessThanOrEqual(0.6);
   expect(figures.bestByThickestPipe).toBeLessThanOrEqual(0.6);
+  expect(figures.bestByCapSize).toBeLessThanOrEqual(0.6);
   expect(figures.nearestToThickest).toBeLessThanOrEqual(0.6);
   expect(figures.traces).toBeGreaterThan(180);
 });

@@ -15,9 +15,11 @@ export interface DrillFigures {
   readonly nearestPartRight: number;
   readonly thickestPipeRight: number;
   readonly capRight: number;
+  readonly capSizeRight: number;
   /** The best that could be made of a clue: for each of its values the side it stands for most often. */
   readonly bestByNearestPart: number;
   readonly bestByThickestPipe: number;
+  readonly bestByCapSize: number;
   /** Of the questions for the low-side port: the port nearest to the thickest pipe of the whole bay. */
   readonly nearestToThickest: number;
 }
@@ -26,9 +28,10 @@ type Table = Map<string, { low: number; high: number }>;
 
 export function drillFigures(seeds: number): DrillFigures {
   const traces = new Set<string>();
-  const right = { nearestPart: 0, thickestPipe: 0, cap: 0 };
+  const right = { nearestPart: 0, thickestPipe: 0, cap: 0, capSize: 0 };
   const nearest: Table = new Map();
   const thickest: Table = new Map();
+  const capSize: Table = new Map();
   const whole = { asked: 0, right: 0 };
   for (let seed = 1; seed <= seeds; seed++) {
     const bay = bayOfTurn(seed);
@@ -36,13 +39,14 @@ export function drillFigures(seeds: number): DrillFigures {
     const { downstream } = drillTrace(bay, answer.port);
     traces.add(downstream.map((step) => (step.kind === 'line' ? step.made : step.part)).join());
     const guesses = lazyGuesses(bay);
-    for (const by of ['nearestPart', 'thickestPipe', 'cap'] as const)
+    for (const by of ['nearestPart', 'thickestPipe', 'cap', 'capSize'] as const)
       if (guesses[by] === answer.right) right[by]++;
     for (const { id, side } of bay.ports) {
       if (side === null) continue;
       const clues = cluesAt(bay, id);
       count(nearest, clues.nearest.part, side);
       count(thickest, String(clues.thickest?.drawnMm), side);
+      count(capSize, String(clues.capSizeMm), side);
     }
     if (bay.question.kind === 'which') {
       whole.asked++;
@@ -54,8 +58,10 @@ export function drillFigures(seeds: number): DrillFigures {
     nearestPartRight: right.nearestPart / seeds,
     thickestPipeRight: right.thickestPipe / seeds,
     capRight: right.cap / seeds,
+    capSizeRight: right.capSize / seeds,
     bestByNearestPart: bestOf(nearest),
     bestByThickestPipe: bestOf(thickest),
+    bestByCapSize: bestOf(capSize),
     nearestToThickest: whole.right / whole.asked,
   };
 }
