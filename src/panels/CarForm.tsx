@@ -61,16 +61,47 @@ function RoomRows(props: { readonly session: SessionModel }): JSX.Element {
   );
 }
 
-export function CarRows(props: { readonly session: SessionModel }): JSX.Element {
-  const signal = (id: string): number => props.session.signal(id);
+/** What an engine turns at; a car that has none stands ready. */
+function EngineRow(props: { readonly session: SessionModel }): JSX.Element {
   const turning = (): number => {
-    const now = signal('engine.rpm');
+    const now = props.session.signal('engine.rpm');
     return Number.isNaN(now) ? 0 : Math.round(now / RPM_STEP) * RPM_STEP;
   };
   const rpm = (): number => {
     const now = turning();
     return now === 0 || now === IDLE_RPM || now === TEST_RPM ? now : OTHER;
   };
+  return (
+    <Row label={word('panels.car.engine')}>
+      <Segmented
+        label={word('panels.car.engine')}
+        options={[
+          { value: 0, label: word('panels.car.off') },
+          { value: IDLE_RPM, label: word('panels.car.idle') },
+          { value: TEST_RPM, label: word('panels.car.rpm1500') },
+        ]}
+        value={rpm()}
+        onChoose={(value) => props.session.send({ do: 'engine', rpm: value })}
+      />
+      <Show when={rpm() > 0}>
+        <Stepped
+          label={word('panels.car.speed')}
+          less={word('panels.car.slower')}
+          more={word('panels.car.faster')}
+          min={LEAST_RPM}
+          max={MOST_RPM}
+          step={RPM_STEP}
+          value={Math.max(LEAST_RPM, turning())}
+          text={word('panels.car.rpm', { rpm: plainNumber(turning()) })}
+          onSet={(value) => props.session.send({ do: 'engine', rpm: value })}
+        />
+      </Show>
+    </Row>
+  );
+}
+
+export function CarRows(props: { readonly session: SessionModel }): JSX.Element {
+  const signal = (id: string): number => props.session.signal(id);
   const temperature = () => {
     if (signal('temperature.coldest') === 1) return 'coldest';
     return signal('temperature.warmest') === 1 ? 'warmest' : 'middle';
@@ -85,31 +116,9 @@ export function CarRows(props: { readonly session: SessionModel }): JSX.Element 
   ];
   return (
     <div>
-      <Row label={word('panels.car.engine')}>
-        <Segmented
-          label={word('panels.car.engine')}
-          options={[
-            { value: 0, label: word('panels.car.off') },
-            { value: IDLE_RPM, label: word('panels.car.idle') },
-            { value: TEST_RPM, label: word('panels.car.rpm1500') },
-          ]}
-          value={rpm()}
-          onChoose={(value) => props.session.send({ do: 'engine', rpm: value })}
-        />
-        <Show when={rpm() > 0}>
-          <Stepped
-            label={word('panels.car.speed')}
-            less={word('panels.car.slower')}
-            more={word('panels.car.faster')}
-            min={LEAST_RPM}
-            max={MOST_RPM}
-            step={RPM_STEP}
-            value={Math.max(LEAST_RPM, turning())}
-            text={word('panels.car.rpm', { rpm: plainNumber(turning()) })}
-            onSet={(value) => props.session.send({ do: 'engine', rpm: value })}
-          />
-        </Show>
-      </Row>
+      <Show when={signal('car.ready') !== 1}>
+        <EngineRow session={props.session} />
+      </Show>
       <Row label={word('panels.car.ac')}>
         <Segmented
           label={word('panels.car.ac')}

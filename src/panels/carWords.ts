@@ -17,12 +17,13 @@ export function carWords(session: SessionModel): {
       ? word('work.car.clutchIn', { rpm: written })
       : word('work.car.clutchOut', { rpm: written })
     : word('work.car.engineOn', { rpm: written });
+  const engine = rpm > 0 ? running : word('work.car.engineOff');
   const onOff = (id: string): string =>
     session.signal(id) === 1 ? word('work.car.on') : word('work.car.off');
   const openShut = (id: string): string =>
     session.signal(id) === 1 ? word('work.car.opened') : word('work.car.shut');
   return {
-    engine: rpm > 0 ? running : word('work.car.engineOff'),
+    engine: session.signal('car.ready') === 1 ? word('work.car.ready') : engine,
     cabin: word('work.car.cabin', {
       ac: onOff('ac.on'),
       blower: plainNumber(session.signal('blower.speed')),

@@ -109,6 +109,7 @@ export interface WorkWords {
   'work.briefing.start': never;
   'work.briefing.text': never;
   'work.status.refused': 'reason';
+  'work.car.ready': never;
   'work.car.engineOff': never;
   'work.car.engineOn': 'rpm';
   'work.car.clutchIn': 'rpm';
