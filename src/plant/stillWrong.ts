@@ -1,6 +1,7 @@
 /**
  * What is still wrong with a car, whatever anybody says of it: hidden faults that have begun and are not mended, and a
- * loop that does not hold what it should. A charge is proven only where the loop was empty and holds the right amount now.
+ * loop that does not hold what it should. A charge is proven only where the loop was empty, holds the right amount now, and
+ * somebody has read a scale after it went in.
  */
 import { faultOf } from '../faults/registry';
 import type { PlantParts } from './assemblePlant';
@@ -18,7 +19,7 @@ export function faultsRemaining(parts: PlantParts): number {
 }
 
 export const chargeIsProven = (parts: PlantParts): boolean =>
-  parts.desk.tasks.wasEmpty && contentsAreRight(parts);
+  parts.desk.tasks.wasEmpty && parts.desk.tasks.weighed && contentsAreRight(parts);
 
 function contentsAreRight({ car, desk }: PlantParts): boolean {
   const { network, loop, vehicle } = car;

@@ -45,6 +45,8 @@ export interface TaskDesk {
   licensedKg: number | null;
   /** The loop has been empty, so that what was weighed in since is all there is. */
   wasEmpty: boolean;
+  /** A scale was read since, with refrigerant in the loop. */
+  weighed: boolean;
   /** Step since which engine, blower, windows and doors stand as the service information asks. */
   testSince: number | null;
 }
@@ -62,6 +64,7 @@ export function freshTasks(temperature: TemperatureSetting): TaskDesk {
     licensed: null,
     licensedKg: null,
     wasEmpty: false,
+    weighed: false,
     testSince: null,
   };
 }

@@ -7,7 +7,8 @@
  *   noiseless   1 - 0.1 for each trial that could tell nothing and each reading taken again
  *
  * Who named nothing, or read nothing before, has none of the three. A cause whose place is found by searching is proven by
- * what the search showed; without that its readings are worth half [guess]. Of a loop that came empty nothing is weighed.
+ * what the search showed at that place; without that its readings are worth half [guess]. Of two claims of which one is
+ * searched each counts by itself, and the mean is taken. Of a loop that came empty nothing is weighed.
  */
 
 import { claimedCauses } from '../session/record/claimedCauses';
@@ -17,6 +18,8 @@ import { plantOptions } from '../session/scenario/plantOptions';
 import type { Scenario } from '../session/scenario/scenario';
 import { ensembleAt, type GhostSpec, pairOf } from '../suspects/causes';
 import { cheapestWay } from '../suspects/cheapestWay';
+import { isFoundThere } from '../suspects/foundThere';
+import { buildGhost, type Ghost } from '../suspects/ghost';
 import { isFoundBySearch, PROVEN, provenShare } from '../suspects/proven';
 import { spentMinutes } from '../suspects/spentMinutes';
 import { TELLS_NOTHING } from '../suspects/tellsNothing';
@@ -32,7 +35,6 @@ export interface Weighed {
 
 const SLACK = 1.5;
 const NOISE = 0.1;
-const SEARCHED: ReadonlySet<string> = new Set(['bubbles-seen', 'glow-seen', 'detector-ticked']);
 const UNSEARCHED_SHARE = 0.5;
 
 /** Whether a loop holds anything for readings to be about. */
@@ -46,9 +48,9 @@ export function weigh(
 ): Weighed | null {
   if (!isWeighable(scenario)) return null;
   const hidden = scenario.answer.hidden ?? [];
-  const claim = claimIn(record, hidden.length);
-  const trials = trialsOf(record, claim.action);
   const options = plantOptions(scenario.data, record.seed);
+  const claim = claimIn(record, hidden.length, scenario, buildGhost(options, ensemble[0]));
+  const trials = trialsOf(record, claim.action);
   const cars = [...ensemble, ...pairOf(hidden)];
   const pair = pairOf(hidden).map(({ cause }) => cause);
   const keep = [...claim.causes, ...hidden, ...pair];
@@ -56,7 +58,7 @@ export function weigh(
   const truths = pair.length > 0 ? pair.slice(0, 1) : trueSuspects(scenario, weighed.causes);
   const least = cheapestWay(options, cars, truths);
   const spent = spentMinutes(record, claim.action, claim.row, scenario.answer.parts);
-  const measures = measuresOf(record, claim, trials, weighed, { least, spent });
+  const measures = measuresOf(claim, trials, weighed, { least, spent });
   return {
     record: { ...record, measures: { ...record.measures, ...measures } },
     story: suspectsLeft(weighed),
@@ -65,22 +67,30 @@ export function weigh(
 
 interface Claim {
   readonly causes: readonly string[];
+  /** Those of them that a search showed where they are. */
+  readonly found: readonly string[];
   /** Of the last cause named; past all where there is none. */
   readonly action: number;
   readonly row: number;
 }
 
-function claimIn({ events, actions }: SessionRecord, hiddenCount: number): Claim {
+function claimIn(record: SessionRecord, hiddenCount: number, { data }: Scenario, any: Ghost): Claim {
+  const { events, actions } = record;
   const named = events.filter(({ id }) => id === 'diagnosed');
   const last = actions.findLast(({ command }) => command.do === 'diagnose');
   const causes = claimedCauses(
     named.map(({ subject = '' }) => subject),
     hiddenCount,
   );
+  const row = last?.row ?? Number.POSITIVE_INFINITY;
+  const siteOf = (cause: string) => data.faults.find(({ fault }) => fault === cause)?.site;
   return {
     causes,
+    found: causes
+      .filter(isFoundBySearch)
+      .filter((cause) => isFoundThere(record, row, any, { cause, site: siteOf(cause) })),
     action: last?.number ?? Number.POSITIVE_INFINITY,
-    row: last?.row ?? Number.POSITIVE_INFINITY,
+    row,
   };
 }
 
@@ -93,7 +103,6 @@ function trueSuspects({ answer }: Scenario, suspects: readonly string[]): readon
 }
 
 function measuresOf(
-  record: SessionRecord,
   claim: Claim,
   { trials, repeats }: Trials,
   { causes, prior, after }: WeighedTrials,
@@ -102,7 +111,7 @@ function measuresOf(
   const hasClaimed = claim.causes.length > 0 && trials.length > 0;
   const shares = after.at(-1)?.shares ?? prior;
   const noise = repeats + after.filter(({ information }) => information < TELLS_NOTHING).length;
-  const justified = justifiedShare(record, claim, causes, prior, shares);
+  const justified = justifiedShare(claim, causes, prior, shares);
   return {
     'diagnosis.justified': hasClaimed ? justified : 0,
     'diagnosis.efficient': Number.isNaN(least) || !hasClaimed ? 0 : Math.min(1, (SLACK * least) / spent),
@@ -115,19 +124,19 @@ function measuresOf(
 }
 
 function justifiedShare(
-  { events }: SessionRecord,
   claim: Claim,
   causes: readonly string[],
   prior: readonly number[],
   shares: readonly number[],
 ): number {
-  const byReading = linear(
-    provenShare(causes, shares, claim.causes),
-    provenShare(causes, prior, claim.causes),
-  );
-  if (!claim.causes.some(isFoundBySearch)) return byReading;
-  const hasSeen = events.some(({ id, row }) => row < claim.row && SEARCHED.has(id));
-  return hasSeen ? 1 : UNSEARCHED_SHARE * byReading;
+  const byReading = (claimed: readonly string[]): number =>
+    linear(provenShare(causes, shares, claimed), provenShare(causes, prior, claimed));
+  if (!claim.causes.some(isFoundBySearch)) return byReading(claim.causes);
+  const each = claim.causes.map((cause) => {
+    if (!isFoundBySearch(cause)) return byReading([cause]);
+    return claim.found.includes(cause) ? 1 : UNSEARCHED_SHARE * byReading([cause]);
+  });
+  return each.reduce((sum, share) => sum + share, 0) / each.length;
 }
 
 function linear(share: number, before: number): number {

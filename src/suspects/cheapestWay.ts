@@ -1,11 +1,11 @@
 /**
  * What it costs to find a cause by asking, each time, the test that can tell most for what it costs: fault-location theory,
- * about 1960. Each ghost of the true causes is the car in turn and shows what it would; it ends when one cause is proven,
- * or nothing left could tell anything. The mean over those ghosts, in minutes.
+ * about 1960. Each ghost of the true causes is the car in turn and shows what it would; it ends when that car's own cause
+ * is proven, or nothing left could tell anything. The mean over those ghosts, in minutes.
  */
 import type { PlantOptions } from '../plant/buildPlant';
 import { type Belief, type Bench, benchOf, firstBelief, information, learn, sharesOf } from './belief';
-import type { GhostSpec } from './causes';
+import { causesIn, type GhostSpec } from './causes';
 import { buildGhost } from './ghost';
 import { type Probe, probeGhosts } from './probeGhosts';
 import { PROVEN, provenShare } from './proven';
@@ -36,7 +36,8 @@ function minutesFor(bench: Bench, probes: readonly Probe[], car: number): number
   let left = probes;
   let belief = firstBelief(bench);
   let minutes = 0;
-  while (!isProven(bench, belief)) {
+  const own = causesIn(bench.causes[bench.causeAt[car]]);
+  while (!isProven(bench, belief, own)) {
     const next = mostTelling(bench, belief, left, setUp);
     if (!next) break;
     minutes += costOf(next, setUp);
@@ -75,7 +76,5 @@ function costOf({ seen, needsGauges, needsRunning }: Probe, setUp: SetUp): numbe
   return readingMinutes(seen.channel) + gauges + running;
 }
 
-function isProven({ causes }: Bench, belief: Belief): boolean {
-  const shares = sharesOf(belief);
-  return causes.some((cause) => provenShare(causes, shares, [cause]) >= PROVEN);
-}
+const isProven = ({ causes }: Bench, belief: Belief, own: readonly string[]): boolean =>
+  provenShare(causes, sharesOf(belief), own) >= PROVEN;

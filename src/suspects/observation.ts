@@ -2,10 +2,10 @@
  * What a person has taken in: a reading noted on the card, or a look at a part that turns or stands. Made from a record,
  * which holds what the instruments of that seed showed.
  *
- * A channel counts again only after something could have changed: a command to the car, the connections, the can, the
- * opened loop or the card's repairs in between, or two minutes (a loop settles within a few). A probe in another place is another channel.
+ * A channel counts again only after something could have changed: a command that acts on the car or its loop in between,
+ * or two minutes (a loop settles within a few). A probe in another place is another channel.
  */
-import { type CommandId, commandSpecs } from '../plant/commandSpecs';
+import type { CommandId } from '../plant/commandSpecs';
 import { CHANNELS, type Channel } from '../plant/panel';
 import { STEP_S } from '../plant/stepTime';
 import { type RecordedAction, type SessionRecord, valueAt } from '../session/record/record';
@@ -38,9 +38,15 @@ export interface Look extends Taken {
 export type Observation = Reading | Look;
 
 const SETTLE_STEPS = 120 / STEP_S;
-const CHANGING: ReadonlySet<string> = new Set(['car', 'connect', 'charge', 'service', 'card']);
-/** Of the search, what acts on the loop; looking for a leak changes nothing. */
-const CHANGING_COMMANDS: ReadonlySet<string> = new Set(['open-loop', 'close-loop', 'inject-dye']);
+/** What acts on the air over the coils, the compressor or what is in loop and hoses; asking and writing changes nothing. */
+const CHANGING: ReadonlySet<CommandId> = new Set<CommandId>([
+  ...(['engine', 'ac', 'blower', 'windows', 'air', 'temperature', 'clean', 'bypass', 'isolate'] as const),
+  ...(['couple', 'coupler', 'uncouple', 'manifold'] as const),
+  ...(['tap', 'untap', 'can-valve', 'tilt', 'shake', 'place', 'purge'] as const),
+  ...(['attach', 'detach', 'run', 'tank-valve', 'stand-tank', 'regulator', 'arrange'] as const),
+  ...(['inject-oil', 'fill-oil', 'renew-seals', 'convert-port', 'fit-cut-out', 'replace'] as const),
+  ...(['open-loop', 'close-loop', 'inject-dye'] as const),
+]);
 
 /** In the order they were taken. */
 export function observationsOf(record: SessionRecord): readonly Observation[] {
@@ -65,8 +71,7 @@ export function observationsOf(record: SessionRecord): readonly Observation[] {
 }
 
 /** Whether a command acts on the car or the loop, so that what was read before may read otherwise after. */
-export const isChanging = (id: CommandId): boolean =>
-  CHANGING.has(commandSpecs[id].group) || CHANGING_COMMANDS.has(id);
+export const isChanging = (id: CommandId): boolean => CHANGING.has(id);
 
 type Seen = Omit<Reading, 'counts'> | Omit<Look, 'counts'>;
 

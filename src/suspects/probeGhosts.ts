@@ -1,7 +1,9 @@
 /**
- * What each ghost would show at everything a person could read or look at on this car: at rest, and after a minute
- * with engine and air conditioning on, windows open. The numbers come from the ghost itself, without a hose on it; an
- * instrument's range ends them all the same. Only what the bench has instruments for.
+ * What each ghost would show where a person reads and looks first: gauges, the centre vent, the pipes, fans and clutch; at
+ * rest, and after a minute at one speed with air conditioning on, windows open, blower full. The numbers come from the
+ * ghost itself, without a hose on it; an instrument's range ends them all the same. Only what the bench has instruments
+ * for. Other speeds and blower steps, an identifier's sample and a leak search are not among them: the cheapest way is
+ * the cheapest without.
  */
 import type { PlantOptions } from '../plant/buildPlant';
 import { linePlaces, placeWallK } from '../plant/linePlaces';

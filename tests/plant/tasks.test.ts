@@ -36,8 +36,14 @@ describe('what is written down of a car', () => {
     const gas = (name: string): Command => ({ do: 'note-gas', gas: name });
     const mixed = serviceBench('hatchback', 25, {
       faults: [{ id: 'mixed-refrigerant', severity: 0.6, onsetStep: 0 }],
-    }).plant;
-    expect(['R-134a', 'mixed', 'unknown'].map((name) => judged(mixed, gas(name)))).toEqual([0, 1, 0]);
+    });
+    const written = (): (number | string)[] =>
+      ['R-134a', 'mixed', 'unknown'].map((name) => judged(mixed.plant, gas(name)));
+    // an identifier lies there, and nobody has asked it
+    expect(written()).toEqual([0, 0, 0]);
+    mixed.give({ do: 'cap', port: 'port-b', to: 'off' }, { do: 'identify', port: 'port-b' });
+    mixed.run(240);
+    expect(written()).toEqual([0, 1, 0]);
     const bench = { hoses: ['gauge-set' as const], cans: [], tools: [] };
     const pure = serviceBench('hatchback', 25, { bench }).plant;
     expect(['R-134a', 'mixed', 'unknown'].map((name) => judged(pure, gas(name)))).toEqual([1, 0, 1]);
@@ -182,6 +188,20 @@ describe('what is still wrong', () => {
     expect(sound.value('charge.proven')).toBe(0);
     const short = serviceBench('hatchback', 25, { chargeKg: 0.3 });
     expect(short.value('faults.remainingCount')).toBe(1);
+  });
+
+  it('takes a scale that was read, besides an empty loop and the right amount in it now', () => {
+    const bench = serviceBench('hatchback', 25, { bench: { hoses: [], cans: [CAN], tools: [] } });
+    const readScale = (): number => {
+      bench.give({ do: 'note-reading', channel: 'scale' });
+      return bench.value('charge.proven');
+    };
+    bench.give({ do: 'place', can: 'can-1', at: 'scale' });
+    bench.run(3);
+    expect(readScale()).toBe(0);
+    bench.parts.desk.tasks.wasEmpty = true;
+    expect(bench.value('charge.proven')).toBe(0);
+    expect(readScale()).toBe(1);
   });
 
   it('counts a fault until its part is new', () => {

@@ -5,7 +5,10 @@ import { sayFinding } from '../../src/scoring/sayFinding';
 import { score } from '../../src/scoring/score';
 import { isWeighable, type Weighed, weigh } from '../../src/scoring/weigh';
 import { scenarioById } from '../../src/session/scenario/library';
+import { plantOptions } from '../../src/session/scenario/plantOptions';
 import { ensembleFor } from '../../src/suspects/causes';
+import { isFoundThere } from '../../src/suspects/foundThere';
+import { buildGhost } from '../../src/suspects/ghost';
 import { atRest, everyReading, type Lived, live, runAndRead, withFault } from '../suspects/sessions';
 
 /** Enough to doubt, and quick. */
@@ -79,6 +82,38 @@ describe('a diagnosis, weighed', () => {
     expect(counts[0]).toBe(FEW.length);
     expect(counts.at(-1)).toBe(1);
     expect(byProof.story.at(-1)?.left[0]).toEqual({ causes: [CAUSE], standing: 'proven' });
+  });
+
+  it('of a leak asks for bubbles, a glow or more than one tick, at the place it names', () => {
+    const leaking = withFault('leak-condenser', 0.5);
+    const any = buildGhost(plantOptions(leaking.data, 1), { cause: NOTHING_WRONG, severity: 0 });
+    const seen = (id: string, subject: string, quantity = 1) => ({ id, subject, quantity, row: 3, step: 3 });
+    const found = (cause: string, ...events: ReturnType<typeof seen>[]) =>
+      isFoundThere({ events }, 4, any, { cause });
+    const tick = (at: string, ticks: number) => seen('detector-ticked', at, ticks);
+    expect(found('leak-condenser', seen('bubbles-seen', 'condenser'))).toBe(true);
+    expect(found('leak-condenser', seen('bubbles-seen', 'suction'))).toBe(false);
+    expect(found('leak-condenser', tick('condenser', 1))).toBe(false);
+    expect(found('leak-condenser', tick('condenser', 1), tick('suction', 1))).toBe(false);
+    expect(found('leak-condenser', tick('condenser', 1), tick('condenser', 1))).toBe(true);
+    expect(found('leak-condenser', tick('condenser', 2))).toBe(true);
+    expect(found('leak-evaporator', tick('evaporator-drain', 3))).toBe(true);
+    const late = { ...tick('condenser', 5), row: 4 };
+    expect(found('leak-condenser', late)).toBe(false);
+    const port = { cause: 'leak-core', site: 'port-b' };
+    expect(isFoundThere({ events: [tick('port-a', 4)] }, 4, any, port)).toBe(false);
+    expect(isFoundThere({ events: [tick('port-b', 4)] }, 4, any, port)).toBe(true);
+  });
+
+  it('of two, each counts by itself: one leak seen is half of two', () => {
+    const { record, scenario } = lucky;
+    const both = { ...scenario, answer: { ...scenario.answer, hidden: ['leak-condenser', 'leak-core'] } };
+    const named = (subject: string) => ({ id: 'diagnosed', subject, row: record.steps.length - 1, step: 0 });
+    const saw = { id: 'bubbles-seen', subject: 'condenser', quantity: 3, row: 0, step: 0 };
+    const claims = [saw, named('leak-condenser'), named('leak-core')];
+    const made = weigh({ ...record, events: [...record.events, ...claims] }, both, few);
+    expect(made?.record.measures['diagnosis.justified']).toBeLessThan(0.8);
+    expect(made?.record.measures['diagnosis.justified']).toBeGreaterThanOrEqual(0.5);
   });
 
   it('is nothing where the loop came empty, or nobody named a cause', () => {

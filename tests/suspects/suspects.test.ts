@@ -159,6 +159,7 @@ describe('a sound car', () => {
     };
     expect(counts()).toEqual([true, false]);
     expect(counts('open-loop suction')).toEqual([true, true]);
+    expect(counts('ask opened', 'note-gas R-134a', 'hand-over charge-not-proven')).toEqual([true, false]);
   });
 
   test('the same log gives the same bits', () => {

@@ -30,6 +30,10 @@ const UNIT_OF: Readonly<Record<string, string>> = {
   lamp: '1',
 };
 
+/** What weighs what goes into a car. */
+const WEIGHING: readonly string[] = ['scale', 'charging-scale'];
+const REFILLED_KG = 0.05;
+
 export const measure = {
   zero(rig: Rig, command: Command) {
     const gauge = String(command.gauge) as GaugeId;
@@ -60,6 +64,11 @@ export const measure = {
     const quantity = rig.reading(channel);
     if (Number.isNaN(quantity)) return refuse('nothingToRead');
     if (rig.isStopped(channel)) return refuse('beyondScale');
+    if (WEIGHING.includes(channel)) rig.desk.tasks.weighed ||= isRefilled(rig);
     return done({ id: 'noted', subject: channel, quantity, unit: UNIT_OF[channel] ?? 'Pa' });
   },
 };
+
+/** Refrigerant in a loop that was empty before, more than would lie in a hose [guess]. */
+const isRefilled = ({ network, loopVessels, desk }: Rig): boolean =>
+  desk.tasks.wasEmpty && loopVessels.reduce((kg, vessel) => kg + network.chargeKg(vessel), 0) > REFILLED_KG;
