@@ -15,14 +15,25 @@ describe('every ready-made rule', () => {
   });
 });
 
-describe('a line does not tell', () => {
-  it.each([
-    ['saidCharge', 'saidNo'],
-    ['saidCharge', 'saidRefer'],
-    ['chargeWeighed', 'nothingAdded'],
-    ['chargeWeighed', 'neverCharge'],
-    ['chargedToLabel', 'chargeKept'],
-  ])('%s from %s', (one, other) => {
-    expect(lineOf(one)).toBe(lineOf(other));
+describe('the lines of a briefing', () => {
+  const linesWith = (rubric: string): string[] => {
+    const told = ['service', 'hazards', 'lawful', 'findings', 'handingOver', rubric].flatMap((id) =>
+      (rubrics.get(id)?.rules ?? []).map((rule) => `${rule.domain}: ${lineOf(rule.id)}`),
+    );
+    return [...new Set(told)].sort();
+  };
+
+  it.each(['weighingIn', 'recoverAndRecharge'])(
+    'are the same with %s as where nothing is to be added',
+    (rubric) => {
+      expect(linesWith(rubric)).toEqual(linesWith('leaveTheCharge'));
+    },
+  );
+
+  it('tell apart neither rules that are dropped where nothing goes in nor those dropped where something does', () => {
+    expect(lineOf('chargeSummed')).toBe(lineOf('saidNo'));
+    expect(lineOf('vented')).toBe(lineOf('letOutByHand'));
+    expect(lineOf('readShut')).toBe(lineOf('namedOnReadings'));
+    expect(lineOf('gasSaidFirst')).toBe(lineOf('papersRead'));
   });
 });
