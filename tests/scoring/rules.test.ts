@@ -6,11 +6,15 @@ import { rowMoments } from '../../src/scoring/rowMoments';
 import type { MeasureId } from '../../src/session/record/measures';
 import { scenarios } from '../../src/session/scenario/library';
 import { rubrics } from '../../src/session/scenario/rubrics';
+import { airCases } from '../support/airRuleCases';
 import { hazardCases } from '../support/hazardRuleCases';
+import { inLoopCases } from '../support/inLoopRuleCases';
 import { lawCases } from '../support/lawRuleCases';
 import { newGasCases } from '../support/newGasRuleCases';
+import { pipeCases } from '../support/pipeRuleCases';
 import { type HandRow, handRecord } from '../support/records';
 import { at, cases as carCases, ev, low, ON, open } from '../support/ruleCases';
+import { ruleDefinitions } from '../support/ruleDefinitions';
 import { serviceCases } from '../support/serviceRuleCases';
 import { taskCases } from '../support/taskRuleCases';
 import { vanCases } from '../support/vanRuleCases';
@@ -23,14 +27,12 @@ const cases = {
   ...lawCases,
   ...vanCases,
   ...newGasCases,
+  ...airCases,
+  ...pipeCases,
+  ...inLoopCases,
 };
 
-const rules = new Map<string, Rule>(
-  [
-    ...[...rubrics.values()].flatMap((rubric) => rubric.rules),
-    ...scenarios.flatMap(({ rules: own }) => own),
-  ].map((rule) => [rule.id, rule]),
-);
+const rules = ruleDefinitions([...rubrics.values()], scenarios);
 
 function judge(rule: Rule, rows: readonly HandRow[], measures?: Partial<Record<MeasureId, number>>): Verdict {
   const record = handRecord(rows, measures);
@@ -42,18 +44,15 @@ describe('a rule that ships', () => {
     expect(Object.keys(cases).sort()).toEqual([...rules.keys()].sort());
   });
 
-  it.each([...rules.values()].map((rule) => [rule.id, rule] as const))(
-    '%s breaks, and just does not',
-    (id, rule) => {
-      const { broken, kept, brokenBy, keptBy, others = [] } = cases[id];
-      expect(judge(rule, broken, brokenBy)).toMatchObject({ status: 'broken' });
-      expect(judge(rule, kept, keptBy)).toMatchObject({ status: 'kept', share: 1, times: 0 });
-      for (const other of others) {
-        expect(judge(rule, other.broken)).toMatchObject({ status: 'broken' });
-        expect(judge(rule, other.kept)).toMatchObject({ status: 'kept', share: 1, times: 0 });
-      }
-    },
-  );
+  it.each([...rules])('%s breaks, and just does not', (key, rule) => {
+    const { broken, kept, brokenBy, keptBy, others = [] } = cases[key];
+    expect(judge(rule, broken, brokenBy)).toMatchObject({ status: 'broken' });
+    expect(judge(rule, kept, keptBy)).toMatchObject({ status: 'kept', share: 1, times: 0 });
+    for (const other of others) {
+      expect(judge(rule, other.broken)).toMatchObject({ status: 'broken' });
+      expect(judge(rule, other.kept)).toMatchObject({ status: 'kept', share: 1, times: 0 });
+    }
+  });
 });
 
 describe('a rule', () => {

@@ -80,6 +80,16 @@ const AT_REST: readonly (readonly [id: string, unit: string, value: number])[] =
     (id) => [id, 'bool', 0] as const,
   ),
   ['coolant.temperatureK', 'K', 300],
+  ...['drier', 'liquid', 'liquid-end', 'suction', 'discharge'].map(
+    (id) => [`probe.line.${id}`, 'bool', 0] as const,
+  ),
+  ...['cabin-filter', 'cycling-switch', 'clutch', 'discharge-condenser'].map(
+    (id) => [`part.${id}.replaced`, 'bool', 0] as const,
+  ),
+  ...['owner.used.asked', 'owner.filled.asked', 'cause.leak-joint.named', 'sheet.workshop-bill.read'].map(
+    (id) => [id, 'bool', 0] as const,
+  ),
+  ...['blower.speed', 'dirt.condenser', 'highPressureTrips'].map((id) => [id, '1', 0] as const),
   ...['sheet.can-back.read', 'fan.fan.turning', 'part.fan-relay.replaced'].map(
     (id) => [id, 'bool', 0] as const,
   ),

@@ -201,14 +201,6 @@ export const cases: Readonly<Record<string, Case>> = {
     broken: [at(0, { ...charged, 'probe.air.centre-vent': ON }, ev('noted', 'air'))],
     kept: [at(0, { ...charged, 'probe.air.centre-vent': ON, 'clutch.turning': ON }, ev('noted', 'air'))],
   },
-  startAfterCutIn: {
-    broken: [at(0, { ...running, 'highSide.gaugePressurePa': 219_000 }, ev('ac-on'))],
-    kept: [at(0, { ...running, 'highSide.gaugePressurePa': 220_000 }, ev('ac-on'))],
-  },
-  leakMended: {
-    broken: [at(0), at(10, {}, low), at(20, { 'sheet.repair-bill.read': ON })],
-    kept: [at(0, { 'sheet.repair-bill.read': ON }), at(10, {}, low)],
-  },
   nothingAdded: {
     broken: [at(0, {}, ev('decided', 'do-not-charge')), at(10, { 'cans.netIntoLoopKg': 0.0051 })],
     kept: [at(0, {}, ev('decided', 'do-not-charge')), at(10, { 'cans.netIntoLoopKg': 0.005 })],

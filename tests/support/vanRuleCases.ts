@@ -30,10 +30,6 @@ export const vanCases: Readonly<Record<string, Case>> = {
       },
     ],
   },
-  leakBeforeGas: {
-    broken: [at(0, {}, tank), at(10, {}, ev('replaced', 'evaporator'))],
-    kept: [at(0, {}, ev('replaced', 'evaporator')), at(10, {}, tank)],
-  },
   revved: {
     broken: [
       at(0, { ...turning, 'engine.rpm': 2000 }, ev('noted', 'high-gauge')),
