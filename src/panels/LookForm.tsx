@@ -35,7 +35,7 @@ export function seenOf(session: SessionModel, id: string): string[] {
   const isClutch = session.layout.parts.some(
     (part) => part.id === id && (part.kind.startsWith('compressor') || part.kind.includes('clutch')),
   );
-  if (isClutch)
+  if (isClutch && session.signal('car.ready') !== 1)
     said.push(
       session.signal('clutch.turning') === 1 ? word('panels.look.clutchIn') : word('panels.look.clutchOut'),
     );
