@@ -1,7 +1,7 @@
 /** The form of the conversion label and its page: typed in, or charge and lubricant out of a session file. */
 import { createSignal, For, type JSX, Show } from 'solid-js';
-import { conversionLabel, type LabelInputs } from '../export/card/conversionLabel';
-import { labelFromText } from '../export/card/labelFromLog';
+import { CONVERTED_TO, conversionLabel, type LabelInputs } from '../export/card/conversionLabel';
+import { labelFromText, type WrittenLabel } from '../export/card/labelFromLog';
 import { sheetElement } from '../export/card/sheetElement';
 import { formatQuantity } from '../units/format';
 import { word } from '../words/words';
@@ -54,6 +54,12 @@ function readLabel(typed: LabelTyped): LabelInputs | { readonly wrong: string } 
   return { ...rest, chargeKg, oilM3 };
 }
 
+function troubleWith(found: WrittenLabel | null): string | null {
+  if (!found) return word('carCard.form.noLabel');
+  const { refrigerant } = found;
+  return refrigerant === CONVERTED_TO ? null : word('carCard.label.otherGas', { written: refrigerant });
+}
+
 export function LabelOfCar(): JSX.Element {
   const [typed, setTyped] = createSignal<LabelTyped>(FIRST);
   const [trouble, setTrouble] = createSignal<string | null>(null);
@@ -62,8 +68,9 @@ export function LabelOfCar(): JSX.Element {
     if (!file) return;
     try {
       const found = labelFromText(await file.text());
-      setTrouble(found ? null : word('carCard.form.noLabel'));
-      if (!found) return;
+      const wrong = troubleWith(found);
+      setTrouble(wrong);
+      if (!found || wrong !== null) return;
       change({
         charge: formatQuantity(found.chargeKg, 'g', 1).replace(',', ''),
         oil: found.oil,

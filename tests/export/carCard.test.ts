@@ -122,6 +122,7 @@ describe('the conversion label', () => {
     const back = { step: 20, command: { do: 'rewind', step: 20 } };
     const commands = [written(10, 700), written(20, 650), back] as never;
     expect(labelFromLog({ commands })).toEqual({
+      refrigerant: 'R-134a',
       chargeKg: 0.7,
       oil: 'PAG',
       oilM3: expect.closeTo(24e-5, 9),
@@ -143,5 +144,25 @@ describe('the verbs', () => {
     expect(() => call(card, { ...given, ambient: '60 degC' })).toThrow(/ambientK has to be/);
     expect(() => call(card, { ...given, loop: 'tube' })).toThrow(/--loop/);
     expect(() => call(label, { charge: '800 g' })).toThrow(/--oil-amount/);
+  });
+
+  test('print no label of R-134a for a session that was labelled with something else', () => {
+    const hash = '0123456789abcdef';
+    const hashes = { stateHash: hash, engineHash: hash };
+    const sessionOf = (refrigerant: string) => {
+      const command = { do: 'label-conversion', refrigerant, grams: 900, oil: 'POE', mL: 240 };
+      const log = {
+        ...{ format: 'portside-session-1', scenarioId: 's', scenarioHash: hash, engineHash: hash, seed: 1 },
+        ...{ mode: 'practice', commands: [{ step: 9, command }], lastStep: 9 },
+      };
+      return JSON.stringify({ log, last: { score: 0, reported: 0, logHash: hash, ...hashes } });
+    };
+    const print = (refrigerant: string) =>
+      label.run(
+        { options: { session: 's.json' }, operands: [] } as never,
+        { json: (made: unknown) => made, readFile: () => sessionOf(refrigerant) } as never,
+      );
+    expect(() => print('R-12')).toThrow(/says R-12/);
+    expect(print('R-134a')).toBe(0);
   });
 });

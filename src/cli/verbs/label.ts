@@ -1,6 +1,6 @@
 /** `label`: the label of a converted car, typed in or as a saved session wrote it. */
-import { conversionLabel, type LabelInputs } from '../../export/card/conversionLabel';
-import { labelFromLog } from '../../export/card/labelFromLog';
+import { CONVERTED_TO, conversionLabel, type LabelInputs } from '../../export/card/conversionLabel';
+import { labelFromLog, type WrittenLabel } from '../../export/card/labelFromLog';
 import { sheetMarkup } from '../../export/card/sheetMarkup';
 import { readSessionFile } from '../../session/sessionFile';
 import { word } from '../../words/words';
@@ -58,7 +58,7 @@ function typed(charge: string | undefined, oil: string | undefined, amount: stri
 }
 
 function fromSession(file: string, io: Io): LabelInputs {
-  let found: LabelInputs | null;
+  let found: WrittenLabel | null;
   try {
     found = labelFromLog(readSessionFile(io.readFile(file)).log);
   } catch (error) {
@@ -66,5 +66,7 @@ function fromSession(file: string, io: Io): LabelInputs {
     throw new UsageError(word('verbs.replay.badFile', { file, reason: (error as Error).message }));
   }
   if (found === null) throw new UsageError(word('verbs.label.none', { file }));
+  if (found.refrigerant !== CONVERTED_TO)
+    throw new UsageError(word('carCard.label.otherGas', { written: found.refrigerant }));
   return found;
 }

@@ -21,7 +21,8 @@ export interface LabelInputs {
   readonly date?: string;
 }
 
-const REFRIGERANT = 'R-134a';
+/** The one refrigerant such a label is printed for. */
+export const CONVERTED_TO = 'R-134a';
 
 export function conversionLabel(inputs: LabelInputs): Leaf {
   const { chargeKg, oil, oilM3 } = inputs;
@@ -32,14 +33,14 @@ export function conversionLabel(inputs: LabelInputs): Leaf {
   const label = leaf(
     'section',
     'sticker',
-    leaf('h2', '', word('carCard.label.head', { refrigerant: REFRIGERANT })),
-    leaf('p', '', word('carCard.label.only', { refrigerant: REFRIGERANT })),
+    leaf('h2', '', word('carCard.label.head', { refrigerant: CONVERTED_TO })),
+    leaf('p', '', word('carCard.label.only', { refrigerant: CONVERTED_TO })),
     leaf(
       'div',
       'blanks',
       filled(
         word('carCard.label.refrigerant'),
-        word('carCard.label.refrigerantText', { refrigerant: REFRIGERANT }),
+        word('carCard.label.refrigerantText', { refrigerant: CONVERTED_TO }),
       ),
       filled(word('carCard.label.charge'), mass(chargeKg)),
       filled(word('carCard.label.trade'), inputs.tradeName),

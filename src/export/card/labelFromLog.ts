@@ -3,17 +3,25 @@ import type { SessionLog } from '../../session/corePort';
 import { liveLog } from '../../session/liveLog';
 import type { LabelInputs } from './conversionLabel';
 
+/** With the refrigerant as it was written, which need not be what a label is printed for. */
+export type WrittenLabel = LabelInputs & { readonly refrigerant: string };
+
 const M3_PER_ML = 1e-6;
 
-export function labelFromLog({ commands }: Pick<SessionLog, 'commands'>): LabelInputs | null {
-  const last = liveLog(commands).findLast(({ command }) => (command.do as string) === 'label-conversion');
+export function labelFromLog({ commands }: Pick<SessionLog, 'commands'>): WrittenLabel | null {
+  const last = liveLog(commands).findLast(({ command }) => command.do === 'label-conversion');
   if (!last) return null;
-  const { grams, oil, mL } = last.command;
-  return { chargeKg: Number(grams) / 1000, oil: String(oil), oilM3: Number(mL) * M3_PER_ML };
+  const { refrigerant, grams, oil, mL } = last.command;
+  return {
+    refrigerant: String(refrigerant),
+    chargeKg: Number(grams) / 1000,
+    oil: String(oil),
+    oilM3: Number(mL) * M3_PER_ML,
+  };
 }
 
 /** The same out of a session file's text, for a page that does not load what checks such files. Throws `RangeError`. */
-export function labelFromText(text: string): LabelInputs | null {
+export function labelFromText(text: string): WrittenLabel | null {
   const file: unknown = JSON.parse(text);
   const log = fieldOf(file, 'log');
   const commands = fieldOf(log, 'commands');

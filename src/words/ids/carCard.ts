@@ -103,6 +103,7 @@ export interface CarCardWords {
   'carCard.label.title': never;
   'carCard.label.head': 'refrigerant';
   'carCard.label.only': 'refrigerant';
+  'carCard.label.otherGas': 'written';
   'carCard.label.refrigerant': never;
   'carCard.label.refrigerantText': 'refrigerant';
   'carCard.label.trade': never;
