@@ -1,6 +1,6 @@
 /**
- * What the shelf and the job card say of a scenario, from the checked data that ships. Nothing of the engine is loaded
- * for it, so the shelf never waits for the bay.
+ * What the shelf and the job card say of a scenario, from the checked data that ships: the car and its year, but neither
+ * its kind of loop nor its gas, which are found on it. Nothing of the engine is loaded for it, so the shelf never waits.
  */
 import type { ScenarioData } from '../../shared/schema/scenario';
 import { USUAL_PLACE } from '../equipment/place';
@@ -24,8 +24,8 @@ export const scenarioData: readonly ShelfScenario[] = Object.values(scenarioFile
   (a, b) => a.level - b.level || (a.id < b.id ? -1 : 1),
 );
 
-function vehicleWord(kind: 'vehicle' | 'loop', vehicleId: string): string {
-  const id = `name.${kind}.${vehicleId}`;
+function vehicleWord(vehicleId: string): string {
+  const id = `name.vehicle.${vehicleId}`;
   return isWordId(id) ? say({ id }) : vehicleId;
 }
 
@@ -42,11 +42,6 @@ const BODIES: Readonly<Record<string, ScenarioFacts['body']>> = {
   van: 'van',
 };
 
-function shelfWord(kind: 'gas' | 'loopShort', vehicleId: string): string {
-  const id = `shelf.${kind}.${vehicleId}`;
-  return isWordId(id) ? say({ id }) : '';
-}
-
 const PERCENT = 100;
 const SEA_LEVEL_PA = 101_325;
 
@@ -54,11 +49,8 @@ export function factsOf(data: ShelfScenario): ScenarioFacts {
   return {
     id: data.id,
     title: data.title,
-    vehicle: vehicleWord('vehicle', data.vehicle),
+    vehicle: vehicleWord(data.vehicle),
     body: BODIES[data.vehicle] ?? 'hatch',
-    refrigerant: shelfWord('gas', data.vehicle),
-    loopKind: vehicleWord('loop', data.vehicle),
-    loopShort: shelfWord('loopShort', data.vehicle),
     complaint: data.complaint,
     deliver: data.deliver.map(({ id, text }) => ({ id, text })),
     level: data.level,

@@ -140,8 +140,6 @@ function Card(props: {
         <span>
           <Icon name="clock" size={15} /> {word('shelf.minutes', { minutes: plainNumber(facts.minutes) })}
         </span>
-        <span>{facts.loopShort}</span>
-        <span>{facts.refrigerant}</span>
       </div>
       <div class="best">
         <Show
@@ -194,10 +192,6 @@ function Detail(props: { readonly facts: ShelfFacts; readonly shelf: ShelfProps 
         <dd>
           <For each={props.facts.deliver}>{(delivery) => <div>{delivery.text}</div>}</For>
         </dd>
-        <dt>{word('shelf.loop')}</dt>
-        <dd>{props.facts.loopKind}</dd>
-        <dt>{word('shelf.gasOf')}</dt>
-        <dd>{props.facts.refrigerant}</dd>
         <dt>{word('shelf.air')}</dt>
         <dd>{air()}</dd>
         <dt>{word('shelf.need')}</dt>

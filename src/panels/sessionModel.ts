@@ -32,12 +32,6 @@ export interface ScenarioFacts {
   /** Display name of the car. */
   readonly vehicle: string;
   readonly body: 'hatch' | 'sedan' | 'pickup' | 'van';
-  /** What its label says is in it. */
-  readonly refrigerant: string;
-  /** Metering and storage in words, as a sheet would say. */
-  readonly loopKind: string;
-  /** The same in two words. */
-  readonly loopShort: string;
   readonly complaint: string;
   readonly deliver: readonly { readonly id: string; readonly text: string }[];
   readonly level: number;

@@ -6,12 +6,6 @@ export interface NameWords {
   'name.vehicle.pickup': never;
   'name.vehicle.sedan': never;
   'name.vehicle.van': never;
-  'name.loop.compact': never;
-  'name.loop.electric': never;
-  'name.loop.hatchback': never;
-  'name.loop.pickup': never;
-  'name.loop.sedan': never;
-  'name.loop.van': never;
   'name.part.accumulator': never;
   'name.part.airbox': never;
   'name.part.alternator': never;

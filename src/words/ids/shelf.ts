@@ -7,19 +7,6 @@ export interface ShelfWords {
   'shelf.levelName.second': never;
   'shelf.levelName.third': never;
   'shelf.levelName.fourth': never;
-  'shelf.gas.compact': never;
-  'shelf.gas.electric': never;
-  'shelf.gas.hatchback': never;
-  'shelf.gas.pickup': never;
-  'shelf.gas.sedan': never;
-  'shelf.gas.van': never;
-  'shelf.loopShort.compact': never;
-  'shelf.loopShort.electric': never;
-  'shelf.loopShort.hatchback': never;
-  'shelf.loopShort.pickup': never;
-  'shelf.loopShort.sedan': never;
-  'shelf.loopShort.van': never;
-  'shelf.gasOf': never;
   'shelf.drill': never;
   'shelf.carCard': never;
   'shelf.doors': never;
@@ -33,7 +20,6 @@ export interface ShelfWords {
   'shelf.chosen': never;
   'shelf.need': never;
   'shelf.needText': 'minutes';
-  'shelf.loop': never;
   'shelf.air': never;
   'shelf.airText': 'humidity' | 'temperature';
   'shelf.how': never;
