@@ -29,6 +29,8 @@ export interface Permission {
   readonly rule: string;
   readonly source: string;
   readonly trust: Trust;
+  /** The rule forbids only that: who puts in a gas of no more warming falls under `charge`. */
+  readonly against?: 'more-warming' | undefined;
 }
 
 export interface Jurisdiction {
@@ -42,6 +44,7 @@ const permission = z.strictObject({
   rule: z.string().trim().min(1).max(200),
   source: z.string().trim().min(1).max(200),
   trust: z.enum(TRUSTS),
+  against: z.literal('more-warming').optional(),
 });
 
 export const jurisdictionSchema = z.strictObject({

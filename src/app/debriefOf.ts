@@ -6,6 +6,7 @@ import { isWeighable, type Weighed } from '../scoring/weigh';
 import { canonicalJson } from '../session/canonicalJson';
 import type { SessionCore } from '../session/corePort';
 import { engineHash } from '../session/engineHash';
+import { ruleOfPlace } from '../session/law/ruleOfPlace';
 import { recordOf } from '../session/openSession';
 import { type SessionRecord, valueAt } from '../session/record/record';
 import type { Scenario } from '../session/scenario/scenario';
@@ -18,8 +19,12 @@ function kindOf(finding: Finding): DebriefFinding['kind'] {
   return finding.earned > 0 ? 'part' : 'none';
 }
 
-function findingsOf(scored: Score): DebriefFinding[] {
-  return scored.findings.map((finding) => ({ ...finding, kind: kindOf(finding) }));
+function findingsOf(scored: Score, { data }: Scenario): DebriefFinding[] {
+  return scored.findings.map((finding) => ({
+    ...finding,
+    kind: kindOf(finding),
+    law: ruleOfPlace(finding.rule, data),
+  }));
 }
 
 /** Happenings that nobody wants, whether a rule counts them or not, by how often. */
@@ -68,7 +73,7 @@ export function makeDebrief(
     passMark: PASS_MARK,
     domains: Object.entries(scored.domains).map(([id, { earned, possible }]) => ({ id, earned, possible })),
     criticalCount: scored.critical.length,
-    findings: findingsOf(scored),
+    findings: findingsOf(scored, scenario),
     suspects: weighed?.story ?? null,
     isWeighing: weighed === null && isToBeWeighed(scenario, core),
     trips: tripsOf(record),

@@ -1,5 +1,7 @@
 /** Score in parts: five bars of equal length, and the findings with their marks, points and evidence sentences. */
+
 import { createSignal, For, type JSX, Show } from 'solid-js';
+import type { Permission } from '../../shared/schema/jurisdiction';
 import { type DisplayUnits, plainNumber, writeClock } from '../instruments/displayUnits';
 import { sayFinding } from '../scoring/sayFinding';
 import { type WordId, word } from '../words/words';
@@ -80,6 +82,9 @@ export function FindingMark(props: { readonly kind: DebriefFinding['kind'] }): J
 const KEPT: readonly string[] = ['all', 'idle'];
 const isLost = (finding: DebriefFinding): boolean => !KEPT.includes(finding.kind);
 
+const lawHere = ({ rule, source, trust }: Permission): string =>
+  word('law.here', { rule, source, trust: word(`law.trust.${trust}`) });
+
 function Row(props: {
   readonly finding: DebriefFinding;
   readonly units: DisplayUnits;
@@ -103,6 +108,9 @@ function Row(props: {
           </Show>
         </div>
         <p class="s">{sayFinding(props.finding, writerOf(props.units))}</p>
+        <Show when={props.finding.kind !== 'idle' && props.finding.law}>
+          {(law) => <p class="xs mut">{lawHere(law())}</p>}
+        </Show>
         <button type="button" class="linkb" onClick={() => props.onShow(seconds())}>
           {word('debrief.show', { time: writeClock(seconds()) })}
         </button>

@@ -1,4 +1,5 @@
 /** What the debrief is given: the scored session as plain data, and how this reader wants numbers. */
+import type { Permission } from '../../shared/schema/jurisdiction';
 import type { DisplayUnits } from '../instruments/displayUnits';
 import type { SaturationLine } from '../instruments/saturation';
 import type { Command } from '../plant/commandSpecs';
@@ -9,6 +10,8 @@ import type { Mode } from '../session/corePort';
 /** A finding of the score, with the mark for how many of its points were earned; idle and advice have none. */
 export interface DebriefFinding extends Finding {
   readonly kind: 'all' | 'part' | 'none' | 'critical' | 'idle' | 'advised';
+  /** What the place itself says about it, of a rule of the law where a place is told. */
+  readonly law: Permission | null;
 }
 
 /** Happenings told beside the score. */

@@ -4,6 +4,7 @@ import { ACTS } from '../../shared/schema/jurisdiction';
 import { PERSONS, PLACES } from '../../shared/schema/persons';
 import type { ScenarioData } from '../../shared/schema/scenario';
 import { jurisdictionOf } from '../../src/session/law/jurisdictions';
+import { ruleOfPlace } from '../../src/session/law/ruleOfPlace';
 import { standingOf } from '../../src/session/law/standing';
 import { scenarioById } from '../../src/session/scenario/library';
 
@@ -18,15 +19,41 @@ describe('the law of a place', () => {
       expect(jurisdictionOf(place).acts['fill-leaking'].who).toEqual([]);
   });
 
-  it('lets an owner in the United States buy a small can and charge, but not recover, nor put in R-12', () => {
+  it('lets an owner in the United States buy a small can and charge, and recover on their own car unpaid, but not put in R-12', () => {
     // 42 USC 7671h; 40 CFR 82.154 and 82.34
     const { acts } = jurisdictionOf('united-states');
-    for (const act of ['service', 'buy-can', 'charge'] as const) expect(acts[act].who).toContain('owner');
-    for (const act of ['recover', 'handle-r12'] as const) expect(acts[act].who).not.toContain('owner');
+    for (const act of ['service', 'buy-can', 'charge', 'recover'] as const)
+      expect(acts[act].who).toContain('owner');
+    expect(acts['handle-r12'].who).not.toContain('owner');
   });
 
   it('leaves it to nobody anywhere to change a car to a gas it was not made for', () => {
     for (const place of PLACES) expect(jurisdictionOf(place).acts['change-gas'].who).toEqual([]);
+  });
+
+  it('forbids in Europe and Australia only a gas of more warming, and in the United States any other', () => {
+    // directive 2006/40/EC article 6; 40 CFR 82 subpart G, use conditions
+    const may = (jurisdiction: ScenarioData['jurisdiction'], held: 'R-134a' | 'R-1234yf') =>
+      at({
+        jurisdiction,
+        person: 'certified',
+        contents: { ...data.contents, refrigerant: held },
+        bench: { ...data.bench, refrigerant: held === 'R-134a' ? 'R-1234yf' : 'R-134a' },
+      })['law.mayChangeGas'];
+    for (const place of ['united-kingdom', 'european-union', 'australia'] as const) {
+      expect([place, may(place, 'R-134a'), may(place, 'R-1234yf')]).toEqual([place, true, false]);
+    }
+    for (const place of ['united-states', 'check-first'] as const)
+      expect([place, may(place, 'R-134a'), may(place, 'R-1234yf')]).toEqual([place, false, false]);
+  });
+
+  it('tells a debrief its own rule, and how far that may be trusted', () => {
+    expect(ruleOfPlace('lawTopUp', { jurisdiction: 'australia' })).toMatchObject({
+      rule: 'Australian refrigerant handling code of practice, automotive',
+      trust: 'second-hand',
+    });
+    expect(ruleOfPlace('lawTopUp', { jurisdiction: 'check-first' })).toBeNull();
+    expect(ruleOfPlace('eyes', { jurisdiction: 'australia' })).toBeNull();
   });
 
   it('is nowhere stricter than where no place is told', () => {

@@ -11,8 +11,6 @@ export interface HazardPlan {
   /** What comes near; on another car where `nearOn` says so. */
   readonly near: readonly string[];
   readonly nearOn?: Partial<ScenarioData>;
-  /** What no place allows the one without the other. */
-  readonly also?: readonly string[];
 }
 
 export const CAN = { id: 'can-1', net: '340 g', printed: '369 g', tare: '110 g' };

@@ -183,8 +183,12 @@ export const hazardPlans: readonly HazardPlan[] = [
     rule: 'cleanTank',
     on: { ...MIXED, ...bench({ tools: ['recovery-machine'] }) },
     broken: [...DRESSED, ...recovering('1 min')],
-    near: [...DRESSED, ...recovering('1 min')],
-    nearOn: { ...SEDAN, ...bench({ tools: ['recovery-machine'] }) },
+    // Asked the identifier first, which says that it is one gas.
+    near: [
+      ...[...DRESSED, 'cap port-a off', 'identify port-a', 'run-on 80 s'],
+      ...recovering('1 min').slice(1),
+    ],
+    nearOn: { ...SEDAN, ...bench({ tools: ['recovery-machine', 'identifier'] }) },
   },
   {
     rule: 'gasMixed',

@@ -19,6 +19,7 @@ export function lawPlans(): HazardPlan[] {
   const feed = [...LOW_OPEN.slice(0, 2), 'tap can-1 charging', LOW_OPEN[2], 'can-valve can-1 1'];
   const feedA = feed.map((line) => line.replace('port-b', 'port-a'));
   const empty = { contents: { ...holding('R-134a', '480 g').contents, state: 'evacuated' as const } };
+  const without = (rule: string) => ({ rubric: { ...use.rubric, drop: [rule] } });
   const in_ = (jurisdiction: ScenarioData['jurisdiction'], person: ScenarioData['person']) => ({
     ...use,
     jurisdiction,
@@ -56,11 +57,11 @@ export function lawPlans(): HazardPlan[] {
     {
       rule: 'lawRecover',
       ...{
-        on: { ...recoverer, ...in_('united-states', 'owner') },
+        on: { ...recoverer, ...in_('european-union', 'owner') },
         broken: [...DRESSED, ...recovering('1 s')],
       },
       ...{
-        nearOn: { ...recoverer, ...in_('united-states', 'certified') },
+        nearOn: { ...recoverer, ...in_('united-states', 'owner') },
         near: [...DRESSED, ...recovering('1 s')],
       },
     },
@@ -70,13 +71,21 @@ export function lawPlans(): HazardPlan[] {
       ...{ nearOn: { ...PICKUP, ...in_('united-states', 'certified') }, near: [...DRESSED, ...feedA] },
     },
     {
-      ...{ rule: 'lawConvert', also: ['lawCharge'] },
-      ...{ on: { ...converted, ...in_('european-union', 'owner') }, broken: [...DRESSED, ...feedA] },
+      // who may charge may convert everywhere: looked at without the other rule
+      rule: 'lawConvert',
+      ...{
+        on: { ...converted, ...in_('european-union', 'owner'), ...without('lawCharge') },
+        broken: [...DRESSED, ...feedA],
+      },
       ...{ nearOn: { ...converted, ...in_('united-states', 'owner') }, near: [...DRESSED, ...feedA] },
     },
     {
-      ...{ rule: 'lawOtherGas', also: ['forcedFitting'] },
-      ...{ on: { ...otherGas, ...in_('united-states', 'certified') }, broken: adapted },
+      // another gas has other fittings: looked at without the rule about those
+      rule: 'lawOtherGas',
+      ...{
+        on: { ...otherGas, ...in_('united-states', 'certified'), ...without('forcedFitting') },
+        broken: adapted,
+      },
       near: adapted.slice(0, -2),
     },
     {

@@ -7,6 +7,8 @@ import type { Act } from '../../../shared/schema/jurisdiction';
 import type { Person, Place } from '../../../shared/schema/persons';
 import type { ScenarioData } from '../../../shared/schema/scenario';
 import { vehicleIds, vehicleOf } from '../../loop/car/vehicles';
+import { warmingFactor } from '../../plant/warmingFactor';
+import type { RefrigerantId } from '../../refrigerant/refrigerant';
 import { jurisdictionOf } from './jurisdictions';
 
 /** What is asked of the law, by the middle of its signal; `known` tells whether any place was told. */
@@ -37,6 +39,7 @@ export function standingOf({
   const isR12 = contents.refrigerant === 'R-12';
   return {
     ...lawOf(jurisdiction, person),
+    'law.mayChangeGas': mayChangeGas(jurisdiction, person, contents.refrigerant, put),
     'law.putsR12': put === 'R-12',
     'law.convertsR12': isOther && isR12,
     'law.changesGas': isOther && !isR12,
@@ -61,6 +64,14 @@ function lawOf(place: Place, person: Person): Standing {
   const { known, acts } = jurisdictionOf(place);
   const may = Object.entries(ASKED).map(([id, act]) => [`law.${id}`, acts[act].who.includes(person)]);
   return { 'law.known': known, ...Object.fromEntries(may) };
+}
+
+/** A rule that is only against more warming leaves any other gas to whoever may charge. */
+function mayChangeGas(place: Place, person: Person, held: RefrigerantId, put: RefrigerantId): boolean {
+  const { acts } = jurisdictionOf(place);
+  const { who, against } = acts['change-gas'];
+  const isLet = against === 'more-warming' && warmingFactor(put) <= warmingFactor(held);
+  return (isLet ? acts.charge.who : who).includes(person);
 }
 
 /** An unknown vehicle is somebody else's finding. */

@@ -1,6 +1,7 @@
 /** Generated from shared/words/en/law.yaml by `npm run words`; do not edit. */
 export interface LawWords {
   'law.check': never;
+  'law.here': 'rule' | 'source' | 'trust';
   'law.place.check-first': never;
   'law.place.united-states': never;
   'law.place.united-kingdom': never;
