@@ -5,10 +5,9 @@ import check from '../../src/cli/verbs/check';
 import play from '../../src/cli/verbs/play';
 import replay from '../../src/cli/verbs/replay';
 import sit from '../../src/cli/verbs/sit';
-import states from '../../src/cli/verbs/states';
 import { callVerb } from '../support/callVerb';
 
-const verbs: readonly Verb[] = [check, play, replay, sit, states];
+const verbs: readonly Verb[] = [check, play, replay, sit];
 const call = (args: readonly string[], files?: Record<string, string>, input?: string) =>
   callVerb(verbs, args, files, input);
 
@@ -164,16 +163,5 @@ describe('sit', () => {
       { step: 0, line: 'begin', taken: true },
       { step: 3000, line: 'run 1 min', taken: true },
     ]);
-  });
-});
-
-describe('states', () => {
-  it('shows every transition as walked by a shipped plan or with a reason why not', async () => {
-    const { code, out } = await call(['states', '--json']);
-    const { states: all, walked, unwalked } = JSON.parse(out);
-    expect(code).toBe(0);
-    expect(all.length).toBeGreaterThan(20);
-    expect(walked.length).toBeGreaterThan(unwalked.length);
-    expect(unwalked.filter(({ reason }: { reason: string | null }) => reason === null)).toEqual([]);
   });
 });
