@@ -2,30 +2,15 @@
  * Vite plugin: an imported `*.yaml` under shared/ or scenarios/ becomes an ES module whose default export is its data.
  * The same plugin serves app, worker, command line and tests. Errors name file, line and column and stop the build.
  *
- * A scenario asked for with `?shelf` comes without what only playing and scoring need: the shelf stays small, and a page
- * does not hold the answer.
+ * A scenario asked for with `?shelf` comes as a shelf tells it: small, and without the answer.
  */
 import { relative } from 'node:path';
 import type { Plugin } from 'vite';
 import { readYaml } from '../schema/readYaml.ts';
+import type { ScenarioData } from '../schema/scenario.ts';
+import { shelfScenario } from '../schema/shelfScenario.ts';
 import { projectFolder } from './folders.ts';
 import { validate } from './validate.ts';
-
-/** Keys of a scenario that no shelf, card or paper tells. */
-const NOT_ON_THE_SHELF = new Set([
-  'faults',
-  'rubric',
-  'answer',
-  'plans',
-  'debrief',
-  'teacher',
-  'varies',
-  'tasks',
-]);
-
-function onTheShelf(scenario: unknown): unknown {
-  return Object.fromEntries(Object.entries(scenario as object).filter(([key]) => !NOT_ON_THE_SHELF.has(key)));
-}
 
 export function yamlModules(): Plugin {
   return {
@@ -39,7 +24,7 @@ export function yamlModules(): Plugin {
         if (!/^(shared|scenarios)\//.test(file)) return null;
         const source = readYaml(file, text);
         const whole = validate(file, source);
-        const data = query === 'shelf' ? onTheShelf(whole) : whole;
+        const data = query === 'shelf' ? shelfScenario(whole as ScenarioData) : whole;
         return {
           code: `export default /* @__PURE__ */ JSON.parse(${quote(JSON.stringify(data))});`,
           map: null,

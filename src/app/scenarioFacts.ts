@@ -2,17 +2,11 @@
  * What the shelf and the job card say of a scenario, from the checked data that ships: the car and its year, but neither
  * its kind of loop nor its gas, which are found on it. Nothing of the engine is loaded for it, so the shelf never waits.
  */
-import type { ScenarioData } from '../../shared/schema/scenario';
+import type { ShelfScenario } from '../../shared/schema/shelfScenario';
 import { USUAL_PLACE } from '../equipment/place';
 import type { ScenarioFacts } from '../panels/sessionModel';
 import { parseQuantity } from '../units/quantity';
 import { isWordId, say } from '../words/words';
-
-/** A scenario as the page knows it: without what only playing and scoring need. */
-export type ShelfScenario = Omit<
-  ScenarioData,
-  'faults' | 'rubric' | 'answer' | 'plans' | 'debrief' | 'teacher' | 'varies' | 'tasks'
->;
 
 const scenarioFiles = import.meta.glob<ShelfScenario>('../../scenarios/*.yaml', {
   eager: true,
@@ -52,7 +46,7 @@ export function factsOf(data: ShelfScenario): ScenarioFacts {
     vehicle: vehicleWord(data.vehicle),
     body: BODIES[data.vehicle] ?? 'hatch',
     complaint: data.complaint,
-    deliver: data.deliver.map(({ id, text }) => ({ id, text })),
+    deliver: data.deliver,
     level: data.level,
     minutes: data.minutes,
     airTemperatureK: parseQuantity(data.weather.temperature, 'temperature'),
@@ -63,12 +57,12 @@ export function factsOf(data: ShelfScenario): ScenarioFacts {
     sunWPerM2: data.weather.sun ? parseQuantity(data.weather.sun, 'irradiance') : 0,
     vehicleId: data.vehicle,
     site: siteOf(data),
-    hasHeater: data.found?.heater !== undefined,
+    hasHeater: data.found.heater !== undefined,
     owner: data.owner ?? {},
     person: data.person,
     country: data.jurisdiction ?? 'check-first',
     hints: data.hints,
-    tools: data.bench.tools ?? [],
+    tools: data.bench.tools,
   };
 }
 

@@ -15,7 +15,7 @@ import { failureWords, happeningWords, refusalWords, watchWords } from './notice
 import type { FromWorker, Opened, OpenRequest, Seen } from './protocol';
 import { factsOf, scenarioData } from './scenarioFacts';
 import { settings } from './settings';
-import { bayLabelOf, canPrintOf, sheetsOf } from './sheets';
+import { bayLabelOf, sheetsOf } from './sheets';
 
 export interface RunningSession {
   readonly model: SessionModel;
@@ -119,7 +119,7 @@ export function openRunningSession(request: OpenRequest, hooks: SessionHooks): P
     notice,
     sheets: () => sheetsOf(data, settings().units, seen().view.conversionLabel),
     bayLabel: () => bayLabelOf(data, seen().view.conversionLabel),
-    canPrint: canPrintOf(data),
+    canPrint: data.bench.refrigerant,
     choices: (set) => seen().choices[set],
     probeAt(instrument) {
       const at = seen().probes[instrument];

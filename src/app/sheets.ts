@@ -2,6 +2,7 @@
  * The papers of a session: the label, whatever lies on the seat, the service information. Figures come from the car's own
  * data, written in the reader's units.
  */
+import type { ShelfScenario } from '../../shared/schema/shelfScenario';
 import {
   type DisplayUnits,
   inWords,
@@ -15,13 +16,12 @@ import type { Sheet } from '../panels/sessionModel';
 import type { ConversionLabel } from '../session/corePort';
 import { formatQuantity } from '../units/format';
 import { word } from '../words/words';
-import type { ShelfScenario } from './scenarioFacts';
 
 const S_PER_MIN = 60;
 const RPM_PER_HZ = 60;
 const G_PER_KG = 1000;
 
-type Found = NonNullable<ShelfScenario['found']>;
+type Found = ShelfScenario['found'];
 
 /** What is left of the label: all, nothing to read, or nothing; or what covers it. */
 function labelSheet(
@@ -122,7 +122,7 @@ export function sheetsOf(data: ShelfScenario, units: DisplayUnits, covered: Conv
   const papers = data.papers.map(
     (paper): Sheet => ({ id: paper.id, title: paper.title, paragraphs: paper.lines, head: [], rows: [] }),
   );
-  return [labelSheet(vehicle, units, data.found?.label, covered), ...papers, serviceSheet(vehicle, units)];
+  return [labelSheet(vehicle, units, data.found.label, covered), ...papers, serviceSheet(vehicle, units)];
 }
 
 /** Heading and text of the label under the bonnet, as printed. */
@@ -136,11 +136,7 @@ export function bayLabelOf(
     word('name.labelText', { refrigerant, charge: formatQuantity(kg, 'kg', 0.01) }),
   ];
   if (covered) return printed(covered.refrigerant, covered.grams / G_PER_KG);
-  const left = data.found?.label ?? 'old';
+  const left = data.found.label ?? 'old';
   if (left !== 'old') return [left === 'worn' ? word('name.labelHeading') : '', ''];
   return printed(label.refrigerant, label.charge);
 }
-
-/** What the cans on the bench are printed with: what the bench fills, unless told the loop's own. */
-export const canPrintOf = ({ bench, contents }: ShelfScenario): string =>
-  bench.refrigerant ?? contents.refrigerant;

@@ -1,11 +1,16 @@
 /** The label under the bonnet as the page shows it: the maker's, nothing, or the label of a conversion over it. */
 import { describe, expect, it } from 'vitest';
-import { bayLabelOf, canPrintOf, sheetsOf } from '../../src/app/sheets';
+import { shelfScenario } from '../../shared/schema/shelfScenario';
+import { bayLabelOf, sheetsOf } from '../../src/app/sheets';
 import type { DisplayUnits } from '../../src/instruments/displayUnits';
 import { scenarioById } from '../../src/session/scenario/library';
 
 const { data } = scenarioById('warm-at-the-lights');
-const pickup = { ...data, vehicle: 'pickup', contents: { ...data.contents, refrigerant: 'R-12' } } as const;
+const pickup = shelfScenario({
+  ...data,
+  vehicle: 'pickup',
+  contents: { ...data.contents, refrigerant: 'R-12' },
+});
 const units: DisplayUnits = { pressure: 'psi', temperature: 'degC', mass: 'g' };
 const covered = { refrigerant: 'R-134a', grams: 935, oil: 'POE', mL: 265 };
 const label = (over: typeof covered | null, car: Parameters<typeof sheetsOf>[0] = pickup): string => {
@@ -23,7 +28,7 @@ describe('the label', () => {
   });
 
   it('of a conversion can be read where the old one was gone', () => {
-    const bare = { ...pickup, found: { label: 'none' } } as const;
+    const bare = { ...pickup, found: { ...pickup.found, label: 'none' } } as const;
     expect(label(null, bare)).toMatch(/no label/);
     expect(bayLabelOf(bare, null)).toEqual(['', '']);
     expect(label(covered, bare)).toContain('R-134a');
@@ -32,7 +37,8 @@ describe('the label', () => {
 
 describe('a can', () => {
   it('is printed with what the bench fills, else with what is in the car', () => {
-    expect(canPrintOf(pickup)).toBe('R-12');
-    expect(canPrintOf({ ...pickup, bench: { ...pickup.bench, refrigerant: 'R-134a' } })).toBe('R-134a');
+    expect(pickup.bench.refrigerant).toBe('R-12');
+    const filled = shelfScenario({ ...data, bench: { ...data.bench, refrigerant: 'R-1234yf' } });
+    expect(filled.bench.refrigerant).toBe('R-1234yf');
   });
 });

@@ -27,7 +27,10 @@ test('a scenario on the shelf says what to do and not what is wrong', () => {
   });
   for (const data of Object.values(files)) {
     expect(data).toHaveProperty('complaint');
-    for (const key of ['faults', 'answer', 'plans', 'teacher', 'debrief'])
+    for (const key of ['faults', 'answer', 'plans', 'teacher', 'debrief', 'contents', 'rubric'])
       expect(data).not.toHaveProperty(key);
+    const text = JSON.stringify(data);
+    for (const told of ['"sealer":', '"caps":', '"converted":true', '"done":', '"cans":'])
+      expect(text).not.toContain(told);
   }
 });
