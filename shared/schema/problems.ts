@@ -37,11 +37,15 @@ function problemsOf(source: YamlSource, schema: z.ZodType, issue: z.core.$ZodIss
       return error(source.atKey([...path, key]), UNKNOWN_KEY, `unknown key "${key}"; ${hint}`);
     });
   }
-  const isMissing = issue.code === 'invalid_type' && valueAt(source.data, path) === undefined;
-  if (isMissing) return [error(source.at(path), MISSING, `"${String(path.at(-1))}" is missing`)];
+  const isMissing = ['invalid_type', 'invalid_value'].includes(issue.code ?? '');
+  if (isMissing && valueAt(source.data, path) === undefined)
+    return [error(source.at(path), MISSING, `"${String(path.at(-1))}" is missing${choicesOf(issue)}`)];
   const meant = nearestValue(issue, valueAt(source.data, path));
   return [error(source.at(path), WRONG_VALUE, `${path.join('.') || 'file'}: ${issue.message}${meant}`)];
 }
+
+const choicesOf = (issue: z.core.$ZodIssue): string =>
+  issue.code === 'invalid_value' ? `; one of ${issue.values.map(String).join(', ')}` : '';
 
 /** For one of a closed list of values: what was written, and which it is nearest to. */
 function nearestValue(issue: z.core.$ZodIssue, given: unknown): string {

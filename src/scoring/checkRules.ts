@@ -8,7 +8,8 @@ import { measureList } from '../session/record/measures';
 import type { Scenario } from '../session/scenario/scenario';
 import { sessionSignals } from '../session/sessionSignals';
 import { QuantityError } from '../units/quantity';
-import { isWordId, word } from '../words/words';
+import { word } from '../words/words';
+import { checkTold } from './checkTold';
 import { compileRule } from './compileRule';
 
 export function checkRules({ rules, data }: Scenario, plant: Plant, findings: Findings): void {
@@ -31,7 +32,12 @@ export function checkRules({ rules, data }: Scenario, plant: Plant, findings: Fi
       const what = word('check.quotes', { rule: rule.id, source });
       findings.error(path, 'SCN131', withHint(what, source, known));
     }
-    if (!isTold(rule)) findings.error(path, 'SCN132', word('check.unspoken', { rule: rule.id }));
+    const untold = checkTold(rule);
+    if (untold?.kind === 'unspoken') findings.error(path, 'SCN132', unspoken(rule, untold.ways));
+    if (untold?.kind === 'unequal') {
+      const message = unequal(rule, untold.quotes, untold.places);
+      findings.error(at < 0 ? path : [...path, 'quotes'], 'SCN134', message);
+    }
   }
 }
 
@@ -51,6 +57,12 @@ function compiles(rule: Rule, table: SignalTable): boolean {
   }
 }
 
-function isTold({ id }: Rule): boolean {
-  return isWordId(`rules.${id}.told`) || (isWordId(`rules.${id}.kept`) && isWordId(`rules.${id}.broken`));
-}
+const unspoken = ({ id }: Rule, ways: readonly string[]): string =>
+  word('check.unspoken', { rule: id, words: ways.map((way) => `rules.${id}.${way}`).join(', ') });
+
+const unequal = ({ id }: Rule, quotes: readonly string[], places: readonly string[]): string =>
+  word('check.unequal', {
+    rule: id,
+    quotes: quotes.join(', '),
+    places: places.join(', ') || word('check.none'),
+  });

@@ -3,7 +3,7 @@
  * its placeholders filled; numbers arrive already formatted. Ids and placeholders are checked by the compiler
  * (wordIds.ts is generated from shared/words/en by `npm run words`) and again here, for ids that come out of data.
  */
-import { flattenWords, type WordGroup } from '../../shared/schema/words';
+import { flattenWords, placeholdersOf, type WordGroup } from '../../shared/schema/words';
 import { sentenceIn } from './sentence';
 import type { WordId, WordParameters } from './wordIds';
 
@@ -87,4 +87,9 @@ export function say(message: Message): string {
 
 export function isWordId(id: string): id is WordId {
   return english.has(id);
+}
+
+/** What the English sentence of `id` has places for, in order of the alphabet. */
+export function placeholdersIn(id: WordId): string[] {
+  return placeholdersOf(english.get(id) ?? '');
 }

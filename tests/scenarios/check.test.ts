@@ -79,6 +79,9 @@ const slips: readonly (readonly [was: string, is: string, code: string, says: st
   ],
   ['under: 1900 kPa', 'under: 1900', 'SCN130', 'needs a unit'],
   ['vent: vent.temperatureK', 'vent: vent.temperature', 'SCN131', 'did you mean "vent.temperatureK"?'],
+  ['quotes: { high: highSide', 'quotes: { top: highSide', 'SCN134', 'has places for high;'],
+  ['quotes: { high: highSide.gaugePressurePa, vent: vent', 'quotes: { vent: vent', 'SCN134', 'high, vent;'],
+  ['- id: fanSeen', '- id: fanSeenTwice', 'SCN132', 'rules.fanSeenTwice.idle'],
 ];
 
 describe('a slip', () => {

@@ -9,7 +9,8 @@ export interface CheckWords {
   'check.rule': 'reason' | 'rule';
   'check.ruleWithout': 'drop' | 'reason' | 'rule';
   'check.quotes': 'rule' | 'source';
-  'check.unspoken': 'rule';
+  'check.unspoken': 'rule' | 'words';
+  'check.unequal': 'places' | 'quotes' | 'rule';
   'check.bentSign': 'fault' | 'rule' | 'signal' | 'vehicle';
   'check.solutionLow': 'broken' | 'mark' | 'score';
   'check.passes': 'plan' | 'score';
