@@ -26,7 +26,14 @@ export type CautionId =
   | 'plug'
   | 'live'
   | 'looseClothes'
-  | 'unknownGas';
+  | 'unknownGas'
+  | 'hoseOnHot'
+  | 'fan'
+  | 'letOut'
+  | 'wrongOil'
+  | 'canOnUnknown'
+  | 'sealer'
+  | 'standing';
 
 export interface Caution {
   readonly id: CautionId;
@@ -46,6 +53,11 @@ export interface CautionFacts {
   readonly isIsolated: boolean;
   /** The identifier has taken a sample. */
   readonly gasKnown: boolean;
+  /** What has been seen of sealer; and what lies on the bench to look for either. */
+  readonly sealerKnown: boolean;
+  readonly tools: readonly string[];
+  /** Engine and air conditioning are on, and the hub is seen to stand. */
+  readonly hubStands: boolean;
 }
 
 const WITH_REFRIGERANT: ReadonlySet<Command['do']> = new Set([
@@ -55,6 +67,9 @@ const WITH_REFRIGERANT: ReadonlySet<Command['do']> = new Set([
   'untap',
   'purge',
   'can-valve',
+  'open-loop',
+  'identify',
+  'test-sealer',
 ]);
 
 function withoutGoggles(command: Command, { view }: CautionFacts): Caution | null {
@@ -86,10 +101,9 @@ function openingHighValve(command: Command, { view }: CautionFacts): Caution | n
 
 function startingEngine(command: Command, facts: CautionFacts): Caution | null {
   if (command.do !== 'engine' || Number(command.rpm) === 0 || facts.engineRuns) return null;
-  const inZone = facts.view.hoses.some(
-    (hose) => hose.port !== null && hazardsOf(facts.layout, hose.route).length > 0,
-  );
-  if (inZone) return { id: 'hoseInZone', safe: [] };
+  const met = facts.view.hoses.flatMap(({ port, route }) => (port ? hazardsOf(facts.layout, route) : []));
+  if (met.some((hazard) => hazard !== 'heat')) return { id: 'hoseInZone', safe: [] };
+  if (met.length > 0) return { id: 'hoseOnHot', safe: [] };
   return facts.doorOpen ? null : { id: 'doorStart', safe: [{ do: 'door', to: 'open' }] };
 }
 
@@ -108,11 +122,15 @@ const LOOKS = [
   ...hazardLooks,
 ] as const;
 
-/** The caution that belongs before `command`, or null. */
-export function cautionBefore(command: Command, facts: CautionFacts): Caution | null {
+/** The first caution that belongs before `command` and was not answered just now, or null. */
+export function cautionBefore(
+  command: Command,
+  facts: CautionFacts,
+  isQuiet: (id: CautionId) => boolean = () => false,
+): Caution | null {
   for (const look of LOOKS) {
     const caution = look(command, facts);
-    if (caution) return caution;
+    if (caution && !isQuiet(caution.id)) return caution;
   }
   return null;
 }

@@ -39,6 +39,34 @@ function intoTank(command: Command, { gasKnown }: CautionFacts): Caution | null 
   return starts && !gasKnown ? { id: 'unknownGas', safe: NOTHING } : null;
 }
 
+function fouling(command: Command, { sealerKnown, tools }: CautionFacts): Caution | null {
+  const starts = command.do === 'run' && command.device === 'recovery-machine' && command.to === 'on';
+  return starts && !sealerKnown && tools.includes('sealer-test') ? { id: 'sealer', safe: NOTHING } : null;
+}
+
+function handInFan({ do: act, part }: Command): Caution | null {
+  const isThere = (act === 'clean' || act === 'replace') && /^fan/.test(String(part));
+  return isThere ? { id: 'fan', safe: NOTHING } : null;
+}
+
+const lettingOut = (command: Command): Caution | null =>
+  command.do === 'open-loop' ? { id: 'letOut', safe: NOTHING } : null;
+
+function oil(command: Command, { isElectric }: CautionFacts): Caution | null {
+  if (!isElectric) return null;
+  const isOther = command.do === 'inject-oil' || (command.do === 'fill-oil' && command.kind !== 'POE');
+  return isOther ? { id: 'wrongOil', safe: NOTHING } : null;
+}
+
+/** A can about to be opened on a gas that nobody has looked at, or on a hub that stands. */
+function feeding(command: Command, { view, gasKnown, tools, hubStands }: CautionFacts): Caution | null {
+  const can = view.cans.find(({ id }) => id === command.can);
+  const isOpening = command.do === 'can-valve' && Number(command.turn) > 0 && can?.valveSixteenths === 0;
+  if (!isOpening || can?.onto === null) return null;
+  if (!gasKnown && tools.includes('identifier')) return { id: 'canOnUnknown', safe: NOTHING };
+  return hubStands ? { id: 'standing', safe: NOTHING } : null;
+}
+
 function looseSleeves(command: Command, { view, engineRuns, hoodOpen }: CautionFacts): Caution | null {
   const starts = command.do === 'engine' && Number(command.rpm) > 0 && !engineRuns;
   return starts && hoodOpen && !view.worn.includes('overall')
@@ -46,4 +74,7 @@ function looseSleeves(command: Command, { view, engineRuns, hoodOpen }: CautionF
     : null;
 }
 
-export const hazardLooks = [against, highVoltage, byFlame, intoTank, looseSleeves] as const;
+export const hazardLooks = [
+  ...[against, highVoltage, byFlame, intoTank, fouling, looseSleeves],
+  ...[handInFan, lettingOut, oil, feeding],
+] as const;

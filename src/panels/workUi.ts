@@ -49,13 +49,17 @@ export function makeWorkUi(raw: SessionModel) {
     isElectric: raw.layout.parts.some(({ kind }) => kind === 'compressor-electric'),
     isIsolated: raw.signal('highVoltage.isolated') === 1,
     gasKnown: !Number.isNaN(raw.signal('identifier.r134aShare')),
+    sealerKnown: !Number.isNaN(raw.signal('sealerTest.found')),
+    tools: raw.facts.tools,
+    hubStands:
+      raw.signal('engine.rpm') > 0 && raw.signal('ac.on') === 1 && raw.signal('clutch.turning') === 0,
   });
   const quiet = (id: CautionId): boolean =>
     raw.clock().seconds - (waved.get(id) ?? Number.NEGATIVE_INFINITY) < QUIET_S;
 
   const send = (command: Command): void => {
-    const found = cautions ? cautionBefore(command, facts()) : null;
-    if (found && !quiet(found.id)) setCaution({ caution: found, command });
+    const found = cautions ? cautionBefore(command, facts(), quiet) : null;
+    if (found) setCaution({ caution: found, command });
     else raw.send(command);
   };
   const answerSafe = (): void => {
@@ -63,10 +67,13 @@ export function makeWorkUi(raw: SessionModel) {
     setCaution(null);
     if (!standing) return;
     for (const command of standing.caution.safe) raw.send(command);
-    if (GOES_ON.includes(standing.caution.id)) raw.send(standing.command);
+    if (GOES_ON.includes(standing.caution.id)) {
+      waved.set(standing.caution.id, raw.clock().seconds);
+      send(standing.command);
+    }
     if (standing.caution.id === 'whichPort')
       setOpen({ kind: 'port', port: String(standing.caution.safe[0]?.port) });
-    if (standing.caution.id === 'hoseInZone') {
+    if (standing.caution.id === 'hoseInZone' || standing.caution.id === 'hoseOnHot') {
       const hose = raw.view().hoses.find((one) => one.port !== null);
       setOpen({ kind: 'tool', tool: hose?.id === 'charging' ? 'charging' : 'gauge-set' });
     }

@@ -35,6 +35,9 @@ function facts(part: Partial<SessionView> = {}, rest: Partial<CautionFacts> = {}
     isElectric: false,
     isIsolated: false,
     gasKnown: false,
+    sealerKnown: false,
+    tools: [],
+    hubStands: false,
     ...rest,
   };
 }
@@ -91,8 +94,35 @@ describe('a caution of the place comes', () => {
     ['plug', { do: 'isolate', to: 'on' }, { isElectric: true }],
     ['live', { do: 'replace', part: 'compressor' }, { isElectric: true }],
     ['unknownGas', { do: 'run', device: 'recovery-machine', to: 'on' }, {}],
+    [
+      'sealer',
+      { do: 'run', device: 'recovery-machine', to: 'on' },
+      { gasKnown: true, tools: ['sealer-test'] },
+    ],
+    ['fan', { do: 'replace', part: 'fan2' }, {}],
+    ['letOut', { do: 'open-loop', part: 'suction' }, {}],
+    ['wrongOil', { do: 'fill-oil', kind: 'PAG', mL: 30 }, { isElectric: true }],
   ] as const)('%s', (id, command, rest) => {
     expect(cautionBefore(command as Command, facts({}, rest))?.id).toBe(id);
+  });
+
+  test('before a can is opened on a gas nobody has looked at, and on a hub that stands', () => {
+    const low = facts({ ports: [{ ...port, traced: true }] });
+    expect(cautionBefore(open, { ...low, tools: ['identifier'] })?.id).toBe('canOnUnknown');
+    expect(cautionBefore(open, { ...low, hubStands: true })?.id).toBe('standing');
+    expect(cautionBefore(open, { ...low, tools: ['identifier'], gasKnown: true })).toBeNull();
+  });
+
+  test('before a start with a hose on the exhaust, told as hot and not as turning', () => {
+    const onHot = facts({ hoses: [{ ...hose, route: ['side-middle', 'exhaust'] }] });
+    expect(cautionBefore({ do: 'engine', rpm: 800 }, onHot)?.id).toBe('hoseOnHot');
+  });
+
+  test('again for the next hazard once one was answered', () => {
+    const bare = facts({ worn: [] });
+    const undo: Command = { do: 'open-loop', part: 'suction' };
+    expect(cautionBefore(undo, bare)?.id).toBe('goggles');
+    expect(cautionBefore(undo, bare, (id) => id === 'goggles')?.id).toBe('letOut');
   });
 
   test('before a start under an open hood in loose clothes', () => {
