@@ -5,6 +5,7 @@ import type { Condition } from '../../shared/schema/condition';
 import { readYaml } from '../../shared/schema/readYaml';
 import type { Rule } from '../../shared/schema/rubric';
 import { flattenWords, placeholdersOf, type WordGroup } from '../../shared/schema/words';
+import { checkTold } from '../../src/scoring/checkTold';
 import { measureList } from '../../src/session/record/measures';
 import { scenarios } from '../../src/session/scenario/library';
 import { rubrics } from '../../src/session/scenario/rubrics';
@@ -60,6 +61,7 @@ describe.each(rules.map((rule) => [rule.id, rule] as const))('the sentences of %
     ];
     for (const way of ways) expect(told.includes(way) || told.includes('told'), `${id} ${way}`).toBe(true);
     expect(words.has(`rules.${id}.why`)).toBe(true);
+    expect(checkTold(rule)).toBeNull();
   });
 
   it('name a published source or say that there is none', () => {
