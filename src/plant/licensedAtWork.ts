@@ -35,6 +35,8 @@ export function sendForLicensed(rig: Rig): Outcome {
   if (turns) return refuse(turns);
   if (Object.values(desk.hoses).some(({ port }) => port !== null)) return refuse('hosesInTheWay');
   if (desk.search.opened.length > 0) return refuse('loopStandsOpen');
+  const isSpent = rig.loopVessels.every((side) => network.pressurePa(side) < rig.airPressurePa);
+  if (isSpent) return refuse('nothingToTake');
   const tank = bringTank(rig);
   for (const side of SIDES) {
     const port = [...rig.ports.values()].find((one) => one.side === side) as RigPort;

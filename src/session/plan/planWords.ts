@@ -84,7 +84,8 @@ function commandOf(id: string, words: readonly string[]): Record<string, unknown
     if (words[at] !== undefined) command[name] = wordValue(spec, words[at]);
   });
   words.slice(specs.length).forEach((word, at) => {
-    command[`word-${specs.length + at + 1}`] = word;
+    const name = word in command ? `word ${specs.length + at + 1}` : word;
+    command[name] = word;
   });
   return command;
 }

@@ -65,6 +65,7 @@ export interface RefusalWords {
   'refusal.loopNotOpen': never;
   'refusal.licensedAtWork': never;
   'refusal.hosesInTheWay': never;
+  'refusal.nothingToTake': never;
   'refusal.loopStandsOpen': never;
   'refusal.unknownCommand': 'name';
   'refusal.unknownArgument': 'allowed' | 'value';
