@@ -25,6 +25,7 @@ export const IMPOSSIBLE: readonly Impossible[] = [
     because: 'refusal.loopNotOpen',
   },
   { commands: ['arrange'], states: ['open'], because: 'refusal.loopStandsOpen' },
+  { commands: ['arrange'], states: ['evacuated'], because: 'refusal.nothingToTake' },
   { commands: ['soap'], states: TURNING, because: 'refusal.soapBlownOff' },
   // nothing is undone in any other state
   { commands: ['close-loop'], states: ['evacuated', 'standing', ...TURNING], because: 'refusal.already' },
