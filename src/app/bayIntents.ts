@@ -1,6 +1,6 @@
 /** What a hand meant in the bay, as commands. Targets are only offered where something fits; judging it is the core's. */
 import type { BayCallbacks } from '../bay/bayApi';
-import { CAN, CAN_VALVE, hoseOfCoupler, MAT, portOfCap, SCALE } from '../bay/itemIds';
+import { CAN, CAN_TILT, CAN_VALVE, hoseOfCoupler, MAT, portOfCap, SCALE } from '../bay/itemIds';
 import type { SessionModel } from '../panels/sessionModel';
 import type { WorkUi } from '../panels/workUi';
 import { coreHoseOf } from './bayHoses';
@@ -36,6 +36,8 @@ function toggleCap(ui: WorkUi, portId: string): void {
   else if (port) ui.session.send({ do: 'cap', port: portId, to: port.capOn ? 'off' : 'on' });
 }
 
+const CAN_THINGS: readonly string[] = [CAN, CAN_VALVE, CAN_TILT];
+
 function pick(ui: WorkUi, session: SessionModel, id: string): void {
   const bayHose = hoseOfCoupler(id);
   const capPort = portOfCap(id);
@@ -43,15 +45,11 @@ function pick(ui: WorkUi, session: SessionModel, id: string): void {
   if (bayHose) showCoupler(ui, coreHoseOf(bayHose));
   else if (capPort) toggleCap(ui, capPort);
   else if (session.layout.ports.some((port) => port.id === id)) ui.show({ kind: 'port', port: id });
-  else if ((id === CAN || id === CAN_VALVE) && can) ui.show({ kind: 'tool', tool: can });
+  else if (CAN_THINGS.includes(id) && can) ui.show({ kind: 'tool', tool: can });
   else look(ui, id);
 }
 
 function look(ui: WorkUi, partId: string): void {
-  if (ui.session.layout.ports.some((port) => port.id === partId)) {
-    ui.show({ kind: 'port', port: partId });
-    return;
-  }
   ui.session.send({ do: 'look', at: partId });
   ui.show({ kind: 'part', part: partId });
 }
@@ -108,7 +106,7 @@ export function bayIntents({ model }: RunningSession, ui: WorkUi): BayCallbacks 
       const can = canInHand(model, ui);
       if (can) ui.session.send({ do: 'can-valve', can, turn: sixteenths });
     },
-    onLook: (id) => look(ui, id),
+    onLook: (id) => pick(ui, model, id),
     validTargets(item) {
       if (item === CAN) return [MAT, SCALE];
       const bayHose = hoseOfCoupler(item);

@@ -15,10 +15,9 @@ import {
   type Under,
 } from './gesture/handGesture';
 import { dropTarget, type Gear, type Scene, underPointer } from './gesture/underPointer';
-import { CAN, CAN_VALVE, couplerId, hoseOfCoupler, MAT, SCALE } from './itemIds';
+import { CAN, CAN_TILT, CAN_VALVE, couplerId, hoseOfCoupler, MAT, SCALE } from './itemIds';
 import type { BayScene } from './scene/bayScene';
 import type { Ring } from './scene/ringNode';
-import { CAN_TILT } from './twin/entries';
 
 export interface Hands {
   hand(): Hand;

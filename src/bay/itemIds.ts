@@ -1,6 +1,7 @@
 /**
  * Ids of what a hand can take and where it can go: a port is its layout id, a part its layout id, a coupler
- * "coupler:low", a cap "cap:port-a", the can "can", its valve "can-valve", the mat "mat", the scale "scale".
+ * "coupler:low", a cap "cap:port-a", the can "can", its valve "can-valve", its dial "can-tilt", the mat "mat", the scale
+ * "scale".
  */
 import type { CoupledHose } from '../layout/layout';
 
@@ -8,6 +9,7 @@ export const MAT = 'mat';
 export const SCALE = 'scale';
 export const CAN = 'can';
 export const CAN_VALVE = 'can-valve';
+export const CAN_TILT = 'can-tilt';
 
 export const couplerId = (hose: CoupledHose): string => `coupler:${hose}`;
 export const capId = (portId: string): string => `cap:${portId}`;

@@ -8,8 +8,8 @@ import type { BayCallbacks } from './bayApi';
 import type { BayFrame } from './bayFrame';
 import { type Camera, toBay } from './camera';
 import type { Hands } from './hands';
-import { CAN_VALVE } from './itemIds';
-import { CAN_TILT, type Entry } from './twin/entries';
+import { CAN_TILT, CAN_VALVE } from './itemIds';
+import type { Entry } from './twin/entries';
 
 export interface PointerHost {
   readonly root: HTMLElement;

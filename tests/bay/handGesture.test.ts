@@ -99,6 +99,15 @@ describe('clicking source, then target', () => {
     expect(play(...click(onPort, null)).intents).toEqual([{ kind: 'pick', id: 'coupler:low' }]);
   });
 
+  it('on the can shows its form; a drag carries it', () => {
+    const can: Under = { id: 'can', takeable: true, from: null };
+    expect(play(...click(can, null))).toEqual({
+      hand: { doing: 'nothing' },
+      intents: [{ kind: 'pick', id: 'can' }],
+    });
+    expect(play(...drag(can, 'scale')).intents[0]).toEqual({ kind: 'drop', item: 'can', target: 'scale' });
+  });
+
   it('on a part picks the part', () => {
     expect(play(...click({ id: 'battery', takeable: false, from: null }, null)).intents).toEqual([
       { kind: 'pick', id: 'battery' },

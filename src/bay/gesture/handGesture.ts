@@ -6,7 +6,7 @@
  * nothing it falls; if it stood on a port before, that takes it off.
  */
 import type { PointMm } from '../../layout/layout';
-import { MAT } from '../itemIds';
+import { CAN, MAT } from '../itemIds';
 
 /** What lies under a pointer: its id, and whether a hand can take it away. */
 export interface Under {
@@ -107,8 +107,9 @@ function released(
 ): HandStep {
   if (hand.doing === 'carrying') return hand.dragged ? letGo(hand, over) : clickedWhileHolding(hand, over);
   if (hand.doing !== 'pressing' || !hand.under) return stay(NOTHING);
-  // A loose thing that is clicked comes into the hand; anything else is looked at or worked.
-  if (hand.under.takeable && hand.under.from === null) return stay(carry(hand.under, at, false, valid));
+  // A loose coupler that is clicked comes into the hand; anything else is looked at or worked, the can in its form.
+  if (hand.under.takeable && hand.under.from === null && hand.under.id !== CAN)
+    return stay(carry(hand.under, at, false, valid));
   return { hand: NOTHING, intents: [{ kind: 'pick', id: hand.under.id }] };
 }
 

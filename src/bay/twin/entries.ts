@@ -10,10 +10,8 @@ import { word } from '../../words/words';
 import { type BayFrame, hasCoupler } from '../bayFrame';
 import type { Hand } from '../gesture/handGesture';
 import type { Ready } from '../hands';
-import { CAN, CAN_VALVE, couplerId, hoseOfCoupler, MAT, SCALE } from '../itemIds';
+import { CAN, CAN_TILT, CAN_VALVE, couplerId, hoseOfCoupler, MAT, SCALE } from '../itemIds';
 import { canState, couplerName, couplerState, lineName, partLabel, portState, routeName } from './names';
-
-export const CAN_TILT = 'can-tilt';
 
 export interface Entry {
   /** Id of the thing, for intents. */

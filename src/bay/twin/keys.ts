@@ -3,8 +3,8 @@
  * where the key is somebody else's.
  */
 import type { Hand } from '../gesture/handGesture';
-import { CAN, CAN_VALVE } from '../itemIds';
-import { CAN_TILT, type Entry } from './entries';
+import { CAN, CAN_TILT, CAN_VALVE } from '../itemIds';
+import type { Entry } from './entries';
 
 export type KeyAct =
   | { readonly act: 'go'; readonly arrow: 'up' | 'down' | 'left' | 'right' }
