@@ -125,6 +125,7 @@ export function Finds(props: {
   readonly onShow: (seconds: number) => void;
 }): JSX.Element {
   const anyLost = props.data.findings.some(isLost);
+  const anyAdvice = props.data.findings.some(({ kind }) => kind === 'advised');
   const [which, setWhich] = createSignal<'lost' | 'all'>(anyLost ? 'lost' : 'all');
   const order = { critical: 0, none: 1, part: 2, advised: 3, all: 4, idle: 5 } as const;
   const shown = () =>
@@ -139,7 +140,10 @@ export function Finds(props: {
         <Segmented
           label={word('debrief.which')}
           options={[
-            { value: 'lost' as const, label: word('debrief.lost') },
+            {
+              value: 'lost' as const,
+              label: anyAdvice ? word('debrief.lostAndAdvice') : word('debrief.lost'),
+            },
             {
               value: 'all' as const,
               label: word('debrief.all', { count: String(props.data.findings.length) }),

@@ -13,7 +13,7 @@ import type { SessionRecord } from '../session/record/record';
 import { parseQuantity } from '../units/quantity';
 import type { RowMoments } from './rowMoments';
 
-/** `advised`: a deed that would have broken it where it is asked, told as advice here. */
+/** `advised`: a deed that would have broken it where it is asked, told as advice here; what was left undone is idle. */
 export type Status = 'kept' | 'broken' | 'idle' | 'advised';
 
 export interface Verdict {
@@ -38,7 +38,7 @@ export function compileRule(rule: Rule, table: SignalTable): Judge {
     const verdict = judge(record, rows);
     const row = lastRow(rows, asked);
     if (row !== null) return verdict.status === 'kept' && isLastOne(rule) ? { ...verdict, row } : verdict;
-    const isAdvice = verdict.status === 'broken' && !('outcome' in rule);
+    const isAdvice = verdict.status === 'broken' && 'never' in rule;
     return { ...verdict, status: isAdvice ? 'advised' : 'idle', share: 0, counts: false };
   };
 }

@@ -104,6 +104,14 @@ describe('a rule', () => {
     expect(judge(rule('lawCharge'), allowed)).toMatchObject({ status: 'idle', counts: false });
   });
 
+  it('about training is silent for whoever has it, whatever was opened or left unsaid', () => {
+    const trained = { 'person.trainedForCar': ON };
+    for (const id of ['beyondTraining', 'saidRefer']) {
+      const verdict = judge(rule(id), [at(0, trained), at(5, {}, open), at(10, {}, ev('finished'))]);
+      expect([id, verdict]).toMatchObject([id, { status: 'idle', counts: false }]);
+    }
+  });
+
   it('about proof has no points to be had before the ghosts have run', () => {
     const proven = (justified: number) =>
       judge(rule('causeProven'), [at(0)], { 'diagnosis.justified': justified });

@@ -38,6 +38,7 @@ export interface DebriefWords {
   'debrief.pointsLost': never;
   'debrief.why': never;
   'debrief.lost': never;
+  'debrief.lostAndAdvice': never;
   'debrief.all': 'count';
   'debrief.which': never;
   'debrief.show': 'time';

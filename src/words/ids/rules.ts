@@ -245,12 +245,10 @@ export interface RulesWords {
   'rules.lawOtherGas.why': never;
   'rules.beyondTraining.kept': 'pressure' | 'step' | 'time';
   'rules.beyondTraining.broken': 'pressure' | 'step' | 'time';
-  'rules.beyondTraining.advised': 'pressure' | 'step' | 'time';
   'rules.beyondTraining.idle': 'pressure' | 'step' | 'time';
   'rules.beyondTraining.why': never;
   'rules.saidRefer.kept': 'pressure' | 'step' | 'time';
   'rules.saidRefer.broken': 'pressure' | 'step' | 'time';
-  'rules.saidRefer.advised': 'pressure' | 'step' | 'time';
   'rules.saidRefer.idle': 'pressure' | 'step' | 'time';
   'rules.saidRefer.why': never;
   'rules.causeProven.kept': 'high' | 'left' | 'step' | 'time';
