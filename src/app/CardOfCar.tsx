@@ -73,16 +73,10 @@ export function CardOfCar(): JSX.Element {
         />
       </section>
       <section class="card-sheet" aria-label={word('carCard.form.page')} data-region tabIndex={-1}>
-        <Show
-          when={reckoned()}
-          fallback={
-            <p class="panel" role="status">
-              {trouble() ?? word('carCard.form.working')}
-            </p>
-          }
-        >
-          {(made) => sheetElement(carCard(made().inputs, made().figures))}
-        </Show>
+        <p class="panel card-trouble" role="status" hidden={reckoned() !== null && trouble() === null}>
+          {trouble() ?? word('carCard.form.working')}
+        </p>
+        <Show when={reckoned()}>{(made) => sheetElement(carCard(made().inputs, made().figures))}</Show>
       </section>
     </>
   );

@@ -33,10 +33,9 @@ export function cardReckoning() {
       setTrouble(null);
       worker.postMessage({ number, inputs } satisfies CardRequest);
     },
-    /** What was typed makes no card: what it says is kept, no older card stays. */
+    /** What was typed makes no card: that is said over the last one, whose own figures stand in it. */
     refuse(reason: string): void {
       number++;
-      setReckoned(null);
       setTrouble(reason);
     },
   };

@@ -2,6 +2,7 @@
 
 import type { Place } from '../../shared/schema/persons';
 import {
+  CARD_LIMITS,
   type CardInputs,
   CONVERTED_SHARE,
   type LimitedInput,
@@ -9,6 +10,7 @@ import {
   outside,
 } from '../export/card/cardInputs';
 import type { RefrigerantId } from '../refrigerant/refrigerant';
+import { formatNumber, formatQuantity } from '../units/format';
 import { parseQuantity } from '../units/quantity';
 import type { QuantityKind } from '../units/unitTable';
 import { word } from '../words/words';
@@ -95,7 +97,21 @@ export function readTyped(typed: CardTyped): ReadTyped {
   };
   const limited = outside(inputs);
   if (limited === null) return { inputs };
-  return { wrong: word('carCard.form.outside', { name: typedName(TYPED_AS[limited]) }) };
+  return { wrong: outsideWords(limited, typed) };
+}
+
+/** Both ends of what may be typed; a temperature in the scale it was typed in. */
+function outsideWords(limited: LimitedInput, typed: CardTyped): string {
+  const field = TYPED_AS[limited];
+  const { least, most } = CARD_LIMITS[limited];
+  const write = (value: number): string => limitWords(value, KIND_OF[field], /F\s*$/.test(typed[field]));
+  return word('carCard.form.outside', { name: typedName(field), least: write(least), most: write(most) });
+}
+
+function limitWords(value: number, kind: QuantityKind, isFahrenheit: boolean): string {
+  if (kind === 'mass') return formatQuantity(value, 'g', 1);
+  if (kind === 'temperature') return formatQuantity(value, isFahrenheit ? 'degF' : 'degC', 1);
+  return kind === 'ratio' ? `${formatNumber(100 * value, 1)}%` : `${formatNumber(value, 1)} m`;
 }
 
 export function quantityOr(text: string, kind: QuantityKind): number | undefined {

@@ -142,7 +142,7 @@ export interface CarCardWords {
   'carCard.form.working': never;
   'carCard.form.failed': 'reason';
   'carCard.form.notQuantity': 'example' | 'name';
-  'carCard.form.outside': 'name';
+  'carCard.form.outside': 'least' | 'most' | 'name';
   'carCard.form.fromFile': never;
   'carCard.form.noLabel': never;
   'carCard.form.badFile': 'reason';
