@@ -84,7 +84,12 @@ function CoupledRows(props: {
   return (
     <>
       <div class="row wrap">
-        <button type="button" class="btn sm" onClick={() => send(props.hose.couplerOpen ? 'shut' : 'open')}>
+        <button
+          type="button"
+          class="btn sm"
+          data-next
+          onClick={() => send(props.hose.couplerOpen ? 'shut' : 'open')}
+        >
           {props.hose.couplerOpen ? word('panels.hose.shut') : word('panels.hose.open')}
         </button>
         <button

@@ -88,7 +88,7 @@ function CouplerRow(props: { readonly session: SessionModel; readonly hose: Hose
     send({ do: 'coupler', hose: props.hose.id, to: props.hose.couplerOpen ? 'shut' : 'open' });
   return (
     <div class="row wrap">
-      <button type="button" class="btn pri" onClick={toggle}>
+      <button type="button" class="btn pri" data-next onClick={toggle}>
         {props.hose.couplerOpen ? word('panels.port.shutValve') : word('panels.port.openValve')}
       </button>
       <button type="button" class="btn sm" onClick={() => send({ do: 'uncouple', hose: props.hose.id })}>

@@ -1,6 +1,6 @@
 /**
- * Focus inside a box: Tab goes round in it, and where the focused thing vanishes its nearest neighbour gets focus, so that
- * no key is lost to the page.
+ * Focus inside a box: Tab goes round in it, and where the focused thing vanishes focus goes to what has come in its stead
+ * and is marked `data-next`, else to its nearest neighbour, so that no key is lost to the page.
  */
 const FOCUSABLE = [
   'button:not([tabindex="-1"]):not([disabled])',
@@ -27,6 +27,16 @@ export function keepTabInside(event: KeyboardEvent, box: HTMLElement): void {
   (event.shiftKey ? last : first).focus();
 }
 
+/** What the new things of the box name as the next step. */
+function nextAmong(changes: readonly MutationRecord[]): HTMLElement | null {
+  for (const node of changes.flatMap(({ addedNodes }) => [...addedNodes])) {
+    if (!(node instanceof HTMLElement) || !node.isConnected) continue;
+    const next = node.matches('[data-next]') ? node : node.querySelector<HTMLElement>('[data-next]');
+    if (next) return next;
+  }
+  return null;
+}
+
 /** Watches the box until the returned function is called. */
 export function keepFocusWithin(box: HTMLElement): () => void {
   let held: HTMLElement | null = null;
@@ -35,11 +45,11 @@ export function keepFocusWithin(box: HTMLElement): () => void {
     held = event.target instanceof HTMLElement ? event.target : null;
     place = held ? Math.max(0, focusablesOf(box).indexOf(held)) : 0;
   };
-  const watcher = new MutationObserver(() => {
+  const watcher = new MutationObserver((changes) => {
     const lost = document.activeElement === null || document.activeElement === document.body;
     if (!held || held.isConnected || !lost) return;
     const all = focusablesOf(box);
-    (all[Math.min(place, all.length - 1)] ?? box).focus();
+    (nextAmong(changes) ?? all[Math.min(place, all.length - 1)] ?? box).focus();
   });
   box.addEventListener('focusin', remember);
   watcher.observe(box, { childList: true, subtree: true });
