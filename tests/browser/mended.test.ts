@@ -55,6 +55,20 @@ describe('an open form', () => {
     await page.keyboard.press('Escape');
     await page.waitForSelector('.form', { state: 'detached' });
   });
+
+  test('leads focus from coupling to the valve, so that a second Enter undoes nothing', async () => {
+    const { page } = await openSitting({ scenario: 'weighed-in', mode: 'practice' });
+    await begin(page);
+    for (const line of ['wear goggles', 'wear gloves', 'wear overall', 'cap port-a off', 'cap port-b off'])
+      await write(page, line);
+    await page
+      .getByRole('button', { name: /charging hose/i })
+      .first()
+      .click();
+    await page.locator('.form .do-row button').last().press('Enter');
+    const focused = () => page.evaluate(() => document.activeElement?.textContent);
+    await expect.poll(focused).toBe('Open the coupler');
+  });
 });
 
 test('a debrief that does not load says so and leads on', { timeout: 120_000 }, async () => {
