@@ -7,7 +7,7 @@ const project = (name: string, include: string, groupOrder: number) => ({
   test: {
     name,
     environment: 'node' as const,
-    testTimeout: 60_000,
+    testTimeout: 180_000,
     hookTimeout: 180_000,
     setupFiles: ['src/refrigerant/allFluids.ts'],
     include: [include],

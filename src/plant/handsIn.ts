@@ -45,11 +45,17 @@ export function handsIn(parts: PlantParts, command: Command): PlantEvent[] {
   return events;
 }
 
-/** The turning fan that a hand there is in. */
-function fanAt({ car, layout }: PlantParts, command: Command, at: PointMm | null): string | undefined {
+/**
+ * The turning fan that a hand there is in: beside one that has stood and starts by itself, or in one that is seen to turn, past
+ * which a clamp on a pipe is still put with care [guess].
+ */
+function fanAt({ car, layout, desk }: PlantParts, command: Command, at: PointMm | null): string | undefined {
   const reached = String(command.part ?? '');
   if (fanTurning(car, reached)) return reached;
-  const isNear = (rect: RectMm): boolean => at !== null && apartMm(rect, at) <= FINGERS_MM;
+  const isSeen = desk.engineRpm > 0;
+  if (isSeen && command.do === 'probe-line') return undefined;
+  const nearMm = isSeen ? 0 : FINGERS_MM;
+  const isNear = (rect: RectMm): boolean => at !== null && apartMm(rect, at) <= nearMm;
   return layout.zones.find(
     ({ hazard, part = '', rect }) => hazard === 'fan' && fanTurning(car, part) && isNear(rect),
   )?.part;

@@ -11,13 +11,19 @@ export type PlanName = 'solution' | 'careless' | 'nothing';
 
 /** What instruments show is no number while there is nothing to read, and so is what nobody has written. */
 const MAY_BE_EMPTY =
-  /^(chargingGauge|lowGauge|highGauge|airThermometer|lineThermometer|scale|micronGauge|identifier|detector|soap|lamp|label\.writtenKg)/;
+  /^(chargingGauge|lowGauge|highGauge|airThermometer|lineThermometer|scale|micronGauge|identifier|detector|soap|lamp|sealerTest|drainedOil|recoveryScale|chargingScale|label\.writtenKg)/;
 
 /** The `part`th of `parts` shares of the library. */
 export function holdPlays(part: number, parts: number): void {
   const ids = scenarios.map(({ data }) => data.id).filter((_, at) => at % parts === part);
   for (const id of ids) describe(id, () => holdScenario(id));
 }
+
+/** An hour's job costs half a minute; those of the long run are solved there, but for one conversion. */
+const IN_SHORT: ReadonlySet<string> = new Set(['from-twelve']);
+const LONG_MINUTES = 45;
+export const isLong = (id: string): boolean =>
+  scenarioById(id).data.minutes > LONG_MINUTES && !IN_SHORT.has(id);
 
 function holdScenario(id: string): void {
   const plays = new Map<PlanName, Played>();
@@ -29,14 +35,8 @@ function holdScenario(id: string): void {
   }
   afterAll(() => plays.clear());
 
-  it('is solved by its solution, without a refused line or a critical fault', () => {
-    const { score, refused, core } = play('solution');
-    expect(refused).toEqual([]);
-    expect(score.critical).toEqual([]);
-    expect(score.score).toBeGreaterThanOrEqual(95);
-    expect(score.passed).toBe(true);
-    expect(core.view().phase).toBe('debrief');
-    expect(core.view().deliveries.filter(({ done }) => !done)).toEqual([]);
+  it.skipIf(isLong(id))('is solved by its solution, without a refused line or a critical fault', () => {
+    holdSolved(play('solution'));
   });
 
   it('is failed by carelessness, with a critical or a serious fault', () => {
@@ -54,18 +54,8 @@ function holdScenario(id: string): void {
     expect(score.score).toBeLessThan(25);
   });
 
-  it('has a number for everything but instruments with nothing to read', () => {
-    const { record } = play('solution');
-    const width = record.signals.length;
-    const holes = new Set<string>();
-    record.values.forEach((value, at) => {
-      if (Number.isNaN(value)) holes.add(record.signals[at % width].id);
-    });
-    expect([...holes].filter((signal) => !MAY_BE_EMPTY.test(signal))).toEqual([]);
-  });
-
   it('brings about nothing that a condition could not name', () => {
-    for (const plan of ['solution', 'careless'] as const) {
+    for (const plan of isLong(id) ? (['careless'] as const) : (['solution', 'careless'] as const)) {
       const unknown = play(plan).record.events.filter((event) => !eventIds.includes(event.id));
       expect(unknown.map((event) => event.id)).toEqual([]);
     }
@@ -75,8 +65,24 @@ function holdScenario(id: string): void {
     for (const sentence of play('careless').sentences) {
       expect(sentence).toMatch(/\d\d:\d\d \(step [\d,]+\)/);
       expect(sentence.replace(/\d\d:\d\d \(step [\d,]+\)/, '')).toMatch(
-        /\d (kPa|g|kg|mL|%|ppm|min|s|m³|°C|K|rpm)|: [\d\w]/,
+        /\d (kPa|g|kg|mL|%|ppm|min|s|m³|°C|K|rpm|lines?|times?)|: [\d\w]/,
       );
     }
   });
+}
+
+/** What a solution has to be. */
+export function holdSolved({ score, refused, core, record }: Played): void {
+  expect(refused).toEqual([]);
+  expect(score.critical).toEqual([]);
+  expect(score.score).toBeGreaterThanOrEqual(95);
+  expect(score.passed).toBe(true);
+  expect(core.view().phase).toBe('debrief');
+  expect(core.view().deliveries.filter(({ done }) => !done)).toEqual([]);
+  const width = record.signals.length;
+  const holes = new Set<string>();
+  record.values.forEach((value, at) => {
+    if (Number.isNaN(value)) holes.add(record.signals[at % width].id);
+  });
+  expect([...holes].filter((signal) => !MAY_BE_EMPTY.test(signal))).toEqual([]);
 }
