@@ -138,7 +138,7 @@ export const hazardPlans: readonly HazardPlan[] = [
   {
     rule: 'forcedFitting',
     on: { ...PICKUP, ...bench({ tools: ['loose-adapter'], refrigerant: 'R-134a' }) },
-    broken: [...DRESSED, 'adapter gauge-low on', ...GAUGES],
+    broken: [...DRESSED, 'adapter gauge-low on', ...GAUGES, 'run-on 2 s'],
     near: [...DRESSED, 'adapter gauge-low on', ...GAUGES.slice(0, 2), 'uncouple gauge-low'],
   },
   {
