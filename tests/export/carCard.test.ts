@@ -84,7 +84,7 @@ describe('the page', () => {
   test('says that inside does not mean full, where to stop, and whose law it is', () => {
     const text = textOf(carCard(INPUTS, figures));
     expect(text).toContain('Inside does not mean full.');
-    expect(text).toContain('The scale says 800 g (28.2 oz) is in');
+    expect(text).toContain('The scale says 800 g (28.2 oz) went into an emptied loop');
     expect(text).toContain('Clean Air Act section 609');
     expect(text).toContain('service information, local rules and licensed practice come first');
     expect(text).not.toContain('R-1234yf burns');

@@ -83,7 +83,7 @@ describe('stopping, key off', () => {
   });
 });
 
-describe('a car left standing after a hot drive, 32 °C in the sun', () => {
+describe('a car left standing in the shade after a hot drive in the sun, 32 °C', () => {
   const AIR_PSI = psi(refrigerant('R-134a').saturationPressurePa(305.15) - 101_325);
 
   /** The car ten minutes after a quarter of an hour at 72 km/h. */
@@ -91,7 +91,7 @@ describe('a car left standing after a hot drive, 32 °C in the sun', () => {
     const car = start(id, 32);
     car.set({ engineRevPerS: 30, airConditioningOn, windowsOpen: false, sunW: 700, roadSpeedMPerS: 20 });
     run(car, 900);
-    car.set({ engineRevPerS: 0, blowerStep: 0, airConditioningOn: false, roadSpeedMPerS: 0 });
+    car.set({ engineRevPerS: 0, blowerStep: 0, airConditioningOn: false, roadSpeedMPerS: 0, sunW: 0 });
     run(car, 600);
     return car;
   }
