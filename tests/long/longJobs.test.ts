@@ -1,4 +1,4 @@
-/** The jobs of an hour and more, solved. */
+/** The longer jobs, solved. */
 import { expect, it } from 'vitest';
 import { scenarioById, scenarios } from '../../src/session/scenario/library';
 import { holdSolved, isLong } from '../support/holdPlays';
