@@ -45,7 +45,7 @@ function fouling(command: Command, { sealerKnown, tools }: CautionFacts): Cautio
 }
 
 function handInFan({ do: act, part }: Command): Caution | null {
-  const isThere = (act === 'clean' || act === 'replace') && /^fan/.test(String(part));
+  const isThere = (act === 'clean' || act === 'replace') && /^fan\d?$/.test(String(part));
   return isThere ? { id: 'fan', safe: NOTHING } : null;
 }
 

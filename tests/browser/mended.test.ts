@@ -28,7 +28,7 @@ describe('an open form', () => {
     for (const line of ['door open', 'engine 800']) await write(page, line);
     await page.getByRole('button', { name: 'It is something else…' }).first().click();
     await page.locator('.form summary').first().click();
-    await page.locator('.form').getByRole('button', { name: 'Put a new radiator fan in' }).click();
+    await page.locator('.form').getByRole('button', { name: 'Put a new fan relay in' }).click();
     await expect.poll(() => outcome(page)).toMatch(/engine/i);
     await page.keyboard.press('Escape');
     await page.getByRole('button', { name: 'Write a finding' }).click();
@@ -37,7 +37,7 @@ describe('an open form', () => {
     await write(page, 'engine 0');
     await page.getByRole('button', { name: 'It is something else…' }).first().click();
     await page.locator('.form summary').first().click();
-    await page.locator('.form').getByRole('button', { name: 'Put a new radiator fan in' }).click();
+    await page.locator('.form').getByRole('button', { name: 'Put a new fan relay in' }).click();
     await expect.poll(() => outcome(page)).toContain('A new part is in.');
   });
 
