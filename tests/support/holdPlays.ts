@@ -11,7 +11,7 @@ export type PlanName = 'solution' | 'careless' | 'nothing';
 
 /** What instruments show is no number while there is nothing to read, and so is what nobody has written. */
 const MAY_BE_EMPTY =
-  /^(chargingGauge|lowGauge|highGauge|airThermometer|lineThermometer|scale|micronGauge|identifier|detector|soap|lamp|sealerTest|drainedOil|recoveryScale|chargingScale|label\.writtenKg)/;
+  /^(chargingGauge|lowGauge|highGauge|airThermometer|lineThermometer|scale|micronGauge|identifier|detector|soap|lamp|sealerTest|label\.writtenKg)/;
 
 /** The `part`th of `parts` shares of the library. */
 export function holdPlays(part: number, parts: number): void {
