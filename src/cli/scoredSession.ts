@@ -7,6 +7,7 @@ import { STEPS_PER_MINUTE } from '../session/clock';
 import type { Mode, SessionCore } from '../session/corePort';
 import { engineHash } from '../session/engineHash';
 import { recordOf } from '../session/openSession';
+import type { SessionRecord } from '../session/record/record';
 import type { Scenario } from '../session/scenario/scenario';
 import type { SessionFile } from '../session/sessionFileText';
 
@@ -36,10 +37,15 @@ export interface PrintedScore {
   readonly minutes: number;
 }
 
-/** `weighed`: with what ghost cars say of the readings, which takes some seconds. */
-export function scoredSession(scenario: Scenario, core: SessionCore, weighed = false): ScoredSession {
+/** `weighed`: with what ghost cars say of the readings, which takes some seconds. Without a `record` the log is run again. */
+export function scoredSession(
+  scenario: Scenario,
+  core: SessionCore,
+  weighed = false,
+  record: SessionRecord = recordOf(scenario, core.log()),
+): ScoredSession {
   const log = core.log();
-  const scored = scoreOf(recordOf(scenario, log), scenario, weighed);
+  const scored = scoreOf(record, scenario, weighed);
   core.markScored();
   const hashes = { logHash: core.logHash(), stateHash: core.stateHash() };
   const { score: points, reported } = scored;

@@ -5,7 +5,7 @@
  */
 import type { PlanLine } from '../../shared/schema/plan';
 import type { Findings } from '../session/check/findings';
-import { openSession, recordOf } from '../session/openSession';
+import { openRecorded } from '../session/openSession';
 import { playPlan } from '../session/plan/playPlan';
 import type { Scenario } from '../session/scenario/scenario';
 import { isWordId, say, word } from '../words/words';
@@ -35,7 +35,7 @@ export function checkPlans(scenario: Scenario, findings: Findings): void {
 }
 
 function play(scenario: Scenario, lines: readonly PlanLine[], plan: string, findings: Findings): Score {
-  const core = openSession(scenario, { mode: 'assessed', seed: SEED });
+  const { core, record } = openRecorded(scenario, 'assessed', SEED);
   for (const { line, reason, params } of playPlan(core, lines)) {
     const told = isWordId(reason) ? say({ id: reason, values: params }) : reason;
     const message = word('check.refused', { number: String(line + 1), reason: told });
@@ -44,5 +44,5 @@ function play(scenario: Scenario, lines: readonly PlanLine[], plan: string, find
   }
   if (core.view().phase !== 'debrief')
     findings.error(['plans', plan], 'SCN204', word('check.unfinished', { plan }));
-  return score(recordOf(scenario, core.log()), scenario);
+  return score(record(), scenario);
 }

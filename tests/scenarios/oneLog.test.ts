@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { keyedUniform } from '../../src/numerics/keyedRandom';
 import { score } from '../../src/scoring/score';
 import type { SessionCore } from '../../src/session/corePort';
-import { openSession, recordOf } from '../../src/session/openSession';
+import { openRecorded, openSession, recordOf } from '../../src/session/openSession';
 import { type PlanAct, readPlanLine, singleLines } from '../../src/session/plan/planWords';
 import { scenarioById } from '../../src/session/scenario/library';
 
@@ -32,6 +32,15 @@ const inChunksOf = (chunk: number) => (core: SessionCore, steps: number) => {
 describe('one log', () => {
   const whole = play(inChunksOf(1_000_000));
   const points = score(recordOf(scenario, whole.log()), scenario);
+
+  it('written down while it was played, the same record as from its log', () => {
+    const { core, record } = openRecorded(scenario, 'assessed', 5);
+    for (const act of acts) {
+      if (act.kind === 'command') core.send(act.command);
+      else for (let time = 0; time < act.times; time++) core.advance(act.steps);
+    }
+    expect(record()).toEqual(recordOf(scenario, core.log()));
+  });
 
   it.each([1, 7, 1000])('in chunks of %i steps', (chunk) => {
     const core = play(inChunksOf(chunk));

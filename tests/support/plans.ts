@@ -3,7 +3,7 @@ import type { PlanLine } from '../../shared/schema/plan';
 import { sayFinding } from '../../src/scoring/sayFinding';
 import { type Score, score } from '../../src/scoring/score';
 import type { Mode, SessionCore } from '../../src/session/corePort';
-import { openSession, recordOf } from '../../src/session/openSession';
+import { openRecorded } from '../../src/session/openSession';
 import { playPlan, type RefusedLine } from '../../src/session/plan/playPlan';
 import type { SessionRecord } from '../../src/session/record/record';
 import type { Scenario } from '../../src/session/scenario/scenario';
@@ -22,9 +22,9 @@ export function played(
   mode: Mode = 'assessed',
   seed = 1,
 ): Played {
-  const core = openSession(scenario, { mode, seed });
+  const { core, record: recordNow } = openRecorded(scenario, mode, seed);
   const refused = playPlan(core, lines);
-  const record = recordOf(scenario, core.log());
+  const record = recordNow();
   const result = score(record, scenario);
   return {
     core,

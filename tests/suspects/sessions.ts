@@ -2,7 +2,7 @@
 import type { PlanLine } from '../../shared/schema/plan';
 import type { PlantOptions } from '../../src/plant/buildPlant';
 import type { SessionLog } from '../../src/session/corePort';
-import { openSession, recordOf } from '../../src/session/openSession';
+import { openRecorded } from '../../src/session/openSession';
 import { playPlan } from '../../src/session/plan/playPlan';
 import type { SessionRecord } from '../../src/session/record/record';
 import { scenarioById } from '../../src/session/scenario/library';
@@ -26,14 +26,13 @@ export function withFault(fault: string | null, severity = 1): Scenario {
 
 /** Throws where a line is refused: a test has to know what it played. */
 export function live(scenario: Scenario, lines: readonly PlanLine[], seed = 1): Lived {
-  const core = openSession(scenario, { mode: 'assessed', seed });
+  const { core, record } = openRecorded(scenario, 'assessed', seed);
   const [refused] = playPlan(core, lines);
   if (refused) throw new Error(`line ${refused.line} refused: ${refused.reason}`);
-  const log = core.log();
   return {
     scenario,
-    log,
-    record: recordOf(scenario, log),
+    log: core.log(),
+    record: record(),
     options: plantOptions(scenario.data, seed),
   };
 }

@@ -1,5 +1,5 @@
 /** `play SCENARIO`: a plan played without a screen, scored out of the record of its own log. */
-import { openSession } from '../../session/openSession';
+import { openRecorded } from '../../session/openSession';
 import { playPlan } from '../../session/plan/playPlan';
 import { sessionFileText } from '../../session/sessionFileText';
 import { sayRefusal } from '../../twin/hear';
@@ -26,15 +26,13 @@ export default defineVerb({
   run({ options, operands }, io) {
     const scenario = scenarioArgument(operands[0], io);
     const lines = planArgument(scenario, options.plan, io);
-    const core = openSession(scenario, {
-      mode: modeOption(options.mode, 'assessed', SCORED),
-      seed: seedOption(options.seed),
-    });
+    const mode = modeOption(options.mode, 'assessed', SCORED);
+    const { core, record } = openRecorded(scenario, mode, seedOption(options.seed));
     for (const { line, reason, params } of playPlan(core, lines)) {
       const told = sayRefusal(reason, params);
       io.note(word('verbs.play.refusedLine', { line: String(line + 1), reason: told }));
     }
-    const { printed, file } = scoredSession(scenario, core, options.weighed);
+    const { printed, file } = scoredSession(scenario, core, options.weighed, record());
     if (options.save !== undefined) io.writeFile(options.save, sessionFileText(file));
     io.json(printed);
     return 0;

@@ -34,6 +34,19 @@ export function makeRecord(
   plant: Plant,
   rules: readonly Rule[] = [],
 ): SessionRecord {
+  const { observe, recordOf } = recorder(plant, rules);
+  const core = sessionCore({ job, seed: log.seed, mode: log.mode, plant, log, observe });
+  return recordOf(log, core.step, answer);
+}
+
+/** Writes down a session while it runs; one that went back has to be run again from its log. */
+export interface Recorder {
+  readonly observe: Observer;
+  /** What was written down of the session that left `log` and stands at `lastStep`. */
+  recordOf(log: SessionLog, lastStep: number, answer: Answer): SessionRecord;
+}
+
+export function recorder(plant: Plant, rules: readonly Rule[]): Recorder {
   const events: RecordedEvent[] = [];
   const actions: RecordedAction[] = [];
   const transitions: RecordedTransition[] = [];
@@ -57,24 +70,27 @@ export function makeRecord(
     for (const event of moment.events) events.push({ ...event, row, step });
     for (const transition of walked) transitions.push({ ...transition, step });
   };
-  const core = sessionCore({ job, seed: log.seed, mode: log.mode, plant, log, observe });
-  const written: RowWriter = rows ?? rowWriter(0);
-  if (now !== null && written.lastStep < core.step) written.write(core.step, now);
-  const values = written.values();
-  const whole = wholeOf({ signals, values, events, answer });
   return {
-    scenarioId: log.scenarioId,
-    seed: log.seed,
-    mode: log.mode,
-    lastStep: core.step,
-    signals,
-    steps: written.steps(),
-    values,
-    events,
-    actions,
-    transitions,
-    wentBack: log.commands.filter(isRewind).length,
-    measures: measure(whole),
+    observe,
+    recordOf(log, lastStep, answer) {
+      const written: RowWriter = rows ?? rowWriter(0);
+      if (now !== null && written.lastStep < lastStep) written.write(lastStep, now);
+      const values = written.values();
+      return {
+        scenarioId: log.scenarioId,
+        seed: log.seed,
+        mode: log.mode,
+        lastStep,
+        signals,
+        steps: written.steps(),
+        values,
+        events,
+        actions,
+        transitions,
+        wentBack: log.commands.filter(isRewind).length,
+        measures: measure(wholeOf({ signals, values, events, answer })),
+      };
+    },
   };
 }
 
