@@ -1,0 +1,77 @@
+/**
+ * `npm run shots [-- NAME...]`: pictures of every screen and every vehicle, in three sizes, light and dark, into `.shots/`,
+ * which is kept out of the repository. For looking at, never for a test.
+ */
+import { mkdirSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { type Browser, chromium, type Page } from 'playwright-core';
+import { chromiumSources, firstThatAnswers } from '../../../tests/support/findBrowser.ts';
+import { buildApp } from '../buildApp.ts';
+import { appFolder, projectFolder } from '../folders.ts';
+import { serve } from '../server.ts';
+import { type Scene, scenes } from '../shots/scenes.ts';
+
+const SIZES = [
+  [1366, 768],
+  [1024, 600],
+  [390, 844],
+] as const;
+const LOOKS = ['light', 'dark'] as const;
+const FOLDER = join(projectFolder, '.shots');
+
+export async function run(args: string[]): Promise<number> {
+  const unknown = args.find((name) => !scenes.some((scene) => scene.name === name));
+  if (unknown !== undefined) {
+    console.error(`there is no screen "${unknown}"; there is ${scenes.map(({ name }) => name).join(', ')}`);
+    return 2;
+  }
+  const found = await firstThatAnswers(chromiumSources, (line) => console.error(line));
+  if (!found) {
+    console.error('No browser to take pictures with. Set PORTSIDE_BROWSER to one.');
+    return 1;
+  }
+  await buildApp();
+  const serving = await serve(appFolder, 0);
+  const { executablePath, env } = found;
+  const browser = await chromium.launch({
+    executablePath,
+    args: ['--no-sandbox', ...found.args],
+    env: { ...process.env, ...env } as Record<string, string>,
+  });
+  if (args.length === 0) rmSync(FOLDER, { recursive: true, force: true });
+  mkdirSync(FOLDER, { recursive: true });
+  let failures = 0;
+  for (const scene of scenes.filter(({ name }) => args.length === 0 || args.includes(name)))
+    failures += await take(browser, serving.address, scene);
+  await browser.close();
+  await serving.close();
+  console.log(FOLDER);
+  return failures > 0 ? 1 : 0;
+}
+
+/** Every size and look of one screen; gives 1 where it could not be reached. */
+async function take(browser: Browser, address: string, scene: Scene): Promise<number> {
+  const context = await browser.newContext({ viewport: { width: 1366, height: 768 } });
+  const page = await context.newPage();
+  try {
+    await scene.reach(page, address);
+    for (const look of LOOKS) await inEachSize(page, scene.name, look);
+    return 0;
+  } catch (error) {
+    console.error(`${scene.name}: ${error instanceof Error ? error.message : String(error)}`);
+    return 1;
+  } finally {
+    await context.close();
+  }
+}
+
+async function inEachSize(page: Page, name: string, look: (typeof LOOKS)[number]): Promise<void> {
+  await page.emulateMedia({ colorScheme: look });
+  for (const [width, height] of SIZES) {
+    await page.setViewportSize({ width, height });
+    await page.waitForTimeout(1200);
+    const file = `${name}-${width}x${height}-${look}.png`;
+    await page.screenshot({ path: join(FOLDER, file) });
+    console.log(file);
+  }
+}
