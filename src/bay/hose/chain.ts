@@ -3,6 +3,9 @@
  * (the bay is seen from above) and much friction: it stays where it was led, and more hose comes in over the edge as it
  * is pulled farther. Bodies two and four links apart push each other off, which is the stiffness of rubber.
  *
+ * Sent home, each body is drawn to its own place along a way by a soft tie, and the coupler end falls there as a damped
+ * weight; once all are there they are set on it to the last digit and nothing moves any more.
+ *
  * matter-js differs between engines in its last digits, so nothing that counts is decided here: the chain is only
  * looked at for the zones it lies in when it is let go.
  */
@@ -15,6 +18,8 @@ export interface HoseChain {
   points(): PointMm[];
   /** Takes the coupler end to a point. */
   pull(head: PointMm): void;
+  /** Lets it fall and slide until it lies along a way. */
+  sendHome(way: readonly PointMm[]): void;
   /** Lets time pass in steps of a sixtieth of a second; true while something still moves. */
   step(steps: number): boolean;
   dispose(): void;
@@ -35,6 +40,15 @@ const RESTLESS_MM = 0.12;
 const PATIENCE_STEPS = 120;
 /** Slack over the straight distance once hose has to be paid out. */
 const SLACK = 1.04;
+/** How softly a body is drawn home; the first steps are softer still, as weight has to get going. */
+const HOME_TIE = 0.05;
+/** The falling coupler: a damped spring, just short of swinging over; shares per step. */
+const FALL_PULL = 0.022;
+const FALL_KEPT = 0.74;
+/** Nearer than this to its place a body is home, mm. */
+const HOME_MM = 1.2;
+/** Steps after which whatever is still on its way is set down. */
+const HOME_STEPS = 80;
 
 export function createChain(way: readonly PointMm[]): HoseChain {
   const engine = Matter.Engine.create({
@@ -61,29 +75,90 @@ export function createChain(way: readonly PointMm[]): HoseChain {
   Matter.Composite.add(engine.world, [...bodies, ...links, ...stiffeners.map((s) => s.tie)]);
 
   let unpulled = 0;
+  let home: Home | null = null;
+  const setLink = (length: number): void => {
+    linkMm = length;
+    for (const link of links) link.length = linkMm;
+    for (const { apart, tie: stiffener } of stiffeners) stiffener.length = linkMm * apart;
+  };
+  const leaveHome = (): void => {
+    if (home) Matter.Composite.remove(engine.world, [...home.ties]);
+    home = null;
+  };
   const payOut = (): void => {
     const [head, edge] = [bodies[0].position, bodies[LINKS].position];
     const needed = (distance([head.x, head.y], [edge.x, edge.y]) * SLACK) / LINKS;
-    if (needed <= linkMm) return;
-    linkMm = needed;
-    for (const link of links) link.length = linkMm;
-    for (const { apart, tie: stiffener } of stiffeners) stiffener.length = linkMm * apart;
+    if (needed > linkMm) setLink(needed);
+  };
+  const fallOn = (going: Home): void => {
+    const [{ x, y }, [toX, toY]] = [bodies[0].position, going.places[0]];
+    going.vx = (going.vx + (toX - x) * FALL_PULL) * FALL_KEPT;
+    going.vy = (going.vy + (toY - y) * FALL_PULL) * FALL_KEPT;
+    Matter.Body.setPosition(bodies[0], { x: x + going.vx, y: y + going.vy });
+    going.steps++;
+  };
+  const isHome = ({ places, steps }: Home): boolean =>
+    steps >= HOME_STEPS ||
+    bodies.every(({ position: { x, y } }, i) => distance([x, y], places[i]) < HOME_MM);
+  const setDown = ({ places }: Home): void => {
+    bodies.forEach((body, i) => {
+      Matter.Body.setPosition(body, { x: places[i][0], y: places[i][1] });
+      Matter.Body.setVelocity(body, { x: 0, y: 0 });
+    });
+    leaveHome();
   };
 
   return {
     points: () => bodies.map(({ position }): PointMm => [position.x, position.y]),
     pull([x, y]) {
       unpulled = 0;
+      leaveHome();
       Matter.Body.setPosition(bodies[0], { x, y });
       payOut();
     },
+    sendHome(to) {
+      leaveHome();
+      const places = resample(to, LINKS + 1);
+      const ties = bodies.slice(1).map((bodyB, i) =>
+        Matter.Constraint.create({
+          pointA: { x: places[i + 1][0], y: places[i + 1][1] },
+          bodyB,
+          length: 0,
+          stiffness: HOME_TIE,
+          damping: 0.1,
+        }),
+      );
+      setLink(lengthOf(places) / LINKS);
+      Matter.Composite.add(engine.world, ties);
+      home = { places, ties, vx: 0, vy: 0, steps: 0 };
+    },
     step(steps) {
+      if (home) return goHome(home, steps);
       for (let i = 0; i < steps; i++) Matter.Engine.update(engine, STEP_MS);
       unpulled += steps;
       return unpulled < PATIENCE_STEPS && bodies.some((body) => !body.isStatic && body.speed > RESTLESS_MM);
     },
     dispose: () => Matter.Engine.clear(engine),
   };
+
+  function goHome(going: Home, steps: number): boolean {
+    for (let i = 0; i < steps; i++) {
+      fallOn(going);
+      Matter.Engine.update(engine, STEP_MS);
+    }
+    if (!isHome(going)) return true;
+    setDown(going);
+    return false;
+  }
+}
+
+interface Home {
+  readonly places: readonly PointMm[];
+  readonly ties: readonly Matter.Constraint[];
+  /** Of the coupler end, mm a step. */
+  vx: number;
+  vy: number;
+  steps: number;
 }
 
 const tie = (bodyA: Matter.Body, bodyB: Matter.Body, length: number, stiffness: number): Matter.Constraint =>
