@@ -2,7 +2,7 @@
  * Session to bay and back: view and channels become the bay's frame, its intents become commands or open a form. The bay
  * is loaded when the work screen stands; until then, and where it cannot be drawn, everything works from the panels.
  */
-import { createEffect, createRoot } from 'solid-js';
+import { createEffect, createRoot, createSignal, onCleanup } from 'solid-js';
 import type { BayCallbacks, BayTheme, BayView, ZoomStep } from '../bay/bayApi';
 import type { WorkUi } from '../panels/workUi';
 import { word } from '../words/words';
@@ -16,24 +16,25 @@ export interface BayHandle {
   dispose(): void;
 }
 
-function themeNow(): BayTheme {
+const themeNow = (isDark: boolean): BayTheme => {
   const { look } = settings();
   if (look !== 'auto') return look;
-  return matchMedia('(prefers-color-scheme: dark)').matches ? 'dark' : 'light';
-}
+  return isDark ? 'dark' : 'light';
+};
 
 export function attachBay(host: HTMLElement, session: RunningSession, ui: WorkUi): BayHandle {
   let view: BayView | null = null;
   let gone = false;
   let stop: () => void = () => {};
   const callbacks: BayCallbacks = bayIntents(session, ui);
+  const dark = matchMedia('(prefers-color-scheme: dark)');
   const start = async (): Promise<void> => {
     const { createBay } = await import('../bay/bayView');
     if (gone) return;
-    view = await createBay(host, session.model.layout, themeNow(), callbacks);
+    view = await createBay(host, session.model.layout, themeNow(dark.matches), callbacks);
     if (gone) view.dispose();
     else {
-      stop = follow(view, session, ui);
+      stop = follow(view, session, ui, dark);
       ui.showPictures(view.closeUp);
     }
   };
@@ -55,10 +56,15 @@ export function attachBay(host: HTMLElement, session: RunningSession, ui: WorkUi
   };
 }
 
-function follow(view: BayView, session: RunningSession, ui: WorkUi): () => void {
+/** The machine may go dark in the middle of a session. */
+function follow(view: BayView, session: RunningSession, ui: WorkUi, dark: MediaQueryList): () => void {
   return createRoot((dispose) => {
+    const [isDark, setDark] = createSignal(dark.matches);
+    const heed = (): void => void setDark(dark.matches);
+    dark.addEventListener('change', heed);
+    onCleanup(() => dark.removeEventListener('change', heed));
     createEffect(() => view.update(bayFrameOf(session, ui)));
-    createEffect(() => view.setTheme(themeNow()));
+    createEffect(() => view.setTheme(themeNow(isDark())));
     return dispose;
   });
 }
