@@ -18,6 +18,7 @@ import { type FaultBook, openFaultBook } from './faultBook';
 import { foundPorts } from './foundPorts';
 import { foundTasks } from './foundTasks';
 import { freshHazards } from './hazardDesk';
+import { foundStains } from './oilStains';
 import { makePanel, type Panel } from './panel';
 import type { RigCan, RigHose, RigPort } from './rig';
 import { freshSearch } from './searchDesk';
@@ -103,6 +104,7 @@ export function assemblePlant(options: PlantOptions): PlantParts {
   };
   foundPorts(parts);
   foundTasks(parts);
+  foundStains(parts);
   return parts;
 }
 

@@ -9,6 +9,7 @@ import type { Layout } from '../layout/layout';
 import type { Car } from '../loop/car/car';
 import type { VehicleData } from '../loop/car/vehicles';
 import type { HiddenFault } from './buildPlant';
+import { comesWith } from './comesWith';
 
 /** Named when there is nothing to find. */
 export const NOTHING_WRONG = 'nothing-wrong';
@@ -91,17 +92,6 @@ export function openFaultBook(
 function mends(layout: Layout, part: string, { id, site }: ActiveFault): boolean {
   const { clearedBy, usualSite } = faultOf(id);
   return usualSite === undefined ? clearedBy.includes(part) : comesWith(layout, part, site ?? usualSite);
-}
-
-/** Whether a new `part` renews `place`: itself, the seals of its own joints, the core of a port that stands on it. */
-function comesWith({ lines, ports }: Layout, part: string, place: string): boolean {
-  if (part === place) return true;
-  const port = ports.find(({ id }) => id === place);
-  if (port) return ('line' in port.on ? port.on.line : port.on.part) === part;
-  return lines.some(
-    ({ id, from, to }) =>
-      (place === `${id}-${from}` || place === `${id}-${to}`) && (part === id || place === `${id}-${part}`),
-  );
 }
 
 function refuse(vehicle: VehicleData, hidden: readonly HiddenFault[]): void {

@@ -4,6 +4,7 @@ import { dueWith } from './due';
 import { cyclesPerMinute } from './keepTally';
 import { glowAt } from './leakSearch';
 import { addOil } from './oilBook';
+import { wipeStains } from './oilStains';
 import { CHANNELS, type Channel, isStopped, shownOn } from './panel';
 import { placeOf } from './placeAir';
 import { replaceable } from './replaceable';
@@ -57,8 +58,12 @@ export function makeRig(parts: PlantParts): Rig {
     repair(part) {
       faults.repair(part);
       car.renew(part);
+      wipeStains(parts, part);
     },
-    clean: (part) => faults.clean(part),
+    clean(part) {
+      faults.clean(part);
+      wipeStains(parts, part);
+    },
     injectDye(kg, vessel) {
       addOil(parts, benchOil, () => car.network.bringIn(vessel, 'oil', kg));
       tally[SEARCH.dyeKg] += kg;

@@ -12,6 +12,7 @@ import type { LeakPlace } from '../faults/leakPlaces';
 import type { PlantParts } from './assemblePlant';
 import { AIR_J_PER_KG_K } from './benchVessels';
 import { leakFlowKgPerS } from './leakFlow';
+import { keepStains } from './oilStains';
 import { STEP_S } from './stepTime';
 import { SEARCH } from './tally';
 import { hubTurning } from './turning';
@@ -26,6 +27,7 @@ const AIR_KG_PER_M3 = 1.2;
 
 export function keepSearchAir(parts: PlantParts): void {
   keepGas(parts);
+  keepStains(parts);
   if (parts.tally[SEARCH.dyeKg] > 0) keepDye(parts);
   for (const place of parts.places) {
     if (parts.desk.search.opened.includes(place.id)) tradeWithRoom(parts, place);

@@ -38,7 +38,9 @@ export const SEARCH = {
   dyeOut: SEARCH_AT + 5,
 } as const;
 export const MOST_PLACES = 64;
-const COMPRESSOR_AT = SEARCH.dyeOut + MOST_PLACES;
+/** First of the places: oil that lies outside at each, kg. */
+export const OIL_OUT_AT = SEARCH.dyeOut + MOST_PLACES;
+const COMPRESSOR_AT = OIL_OUT_AT + MOST_PLACES;
 /** What has been told of the compressor: damage as a whole, its thermal switch, and damage by each of four causes. */
 export const COMPRESSOR = {
   wear: COMPRESSOR_AT,

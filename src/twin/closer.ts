@@ -1,15 +1,19 @@
 /** What looking closer and following a pipe tell: facts only, no side named unless the pipe's end names it. */
 import { boreOf } from '../layout/bores';
+import type { Layout } from '../layout/layout';
 import { layoutOf } from '../layout/layouts';
 import { placeOf } from '../layout/place';
+import { placesAt } from '../layout/placesAt';
 import { portOf, type TraceStep, tracePort } from '../layout/trace';
 import type { SessionCore } from '../session/corePort';
 import { word } from '../words/words';
 import { nameOf } from './nameOf';
-import { sensesOf } from './senses';
+import { type Senses, sensesOf } from './senses';
 
 /** Share of its speed below which a fan is seen to turn slowly. */
 const SLOW_BELOW = 0.8;
+/** The part with a sight glass in its head, where the car has one. */
+const GLASS_IN = 'drier';
 
 export function tracedLines(vehicleId: string, portId: string): string[] {
   const { downstream, upstream } = tracePort(layoutOf(vehicleId), portId);
@@ -20,7 +24,7 @@ export function tracedLines(vehicleId: string, portId: string): string[] {
   ];
 }
 
-export function lookedLines(core: SessionCore, part: string): string[] {
+export function lookedLines(vehicleId: string, core: SessionCore, part: string): string[] {
   const senses = sensesOf(core);
   const values = { part: nameOf(part) };
   const said: string[] = [];
@@ -33,7 +37,22 @@ export function lookedLines(core: SessionCore, part: string): string[] {
   const dirt = `dirt.${part}`;
   if (senses.has(dirt))
     said.push(senses.value(dirt) > 0 ? word('twin.closer.dirty', values) : word('twin.closer.clean', values));
+  said.push(...stainLines(layoutOf(vehicleId), senses, part), ...glassLines(senses, part));
   return said.length > 0 ? said : [word('twin.closer.nothing', values)];
+}
+
+function stainLines(layout: Layout, senses: Senses, part: string): string[] {
+  return placesAt(layout, part)
+    .filter((place) => senses.value(`stain.${place}`) > 0)
+    .map((place) => word('twin.closer.stain', { place: nameOf(place) }));
+}
+
+function glassLines(senses: Senses, part: string): string[] {
+  if (part !== GLASS_IN || !senses.has('sightGlass.bubblesRatio')) return [];
+  if (senses.isOn('sightGlass.streaked')) return [word('twin.closer.glassStreaked')];
+  return [
+    word(senses.value('sightGlass.bubblesRatio') > 0 ? 'twin.closer.glassBubbles' : 'twin.closer.glassClear'),
+  ];
 }
 
 function turningCue(part: string): string {

@@ -67,7 +67,7 @@ export function sitDown(scenario: Scenario, mode: Mode, seed: number): Sitting {
       lines.push(...sheetLines(data, String(command.sheet), core.view().conversionLabel));
     if (command.do === 'ask') lines.push(ownerAnswer(data, String(command.about)));
     if (command.do === 'trace') lines.push(...tracedLines(data.vehicle, String(command.port)));
-    if (command.do === 'look') lines.push(...lookedLines(core, String(command.at)));
+    if (command.do === 'look') lines.push(...lookedLines(data.vehicle, core, String(command.at)));
     if (command.do === 'hint')
       lines.push(word('twin.sit.hint', { hint: data.hints[Number(command.level) - 1] }));
     lines.push(

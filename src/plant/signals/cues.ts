@@ -11,8 +11,10 @@ import { lineEndK } from '../linePlaces';
 import { pipeWallK } from '../pipeWallK';
 import { fanTurning, hubTurning } from '../turning';
 import { airCues } from './airCues';
+import { glassCues } from './glassCues';
 import { seen } from './seen';
 import { flag, type Signal, signal } from './signal';
+import { stainCues } from './stainCues';
 
 const FREEZING_K = 273.15;
 /** Below its threshold by this much a surface is covered all over, K. */
@@ -44,18 +46,29 @@ export function cueSignals(parts: PlantParts): Signal[] {
       flag(`hose.${id}.caught`, 'cue', () => desk.hoses[id]?.caught === true),
       flag(`spray.${id}`, 'cue', () => desk.hoses[id]?.endOpen === true && isOverAir(parts, vessel)),
     ]),
+    ...[...hoses].flatMap(([id, { vessel }]) =>
+      covers(`hose-${id}`, dewK, () => car.network.wallTemperatureK(vessel, 0)),
+    ),
     ...canCues(parts, dewK),
+    ...stainCues(parts),
+    ...glassCues(parts),
   ];
 }
 
 function canCues({ car, cans, options }: PlantParts, dewK: number): Signal[] {
   const ambientK = options.weather.temperatureK;
-  return [...cans].flatMap(([id, { vessel }]) => [
+  return [...cans].flatMap(([id, { spec, vessel }]) => [
+    signal(`can.${id}.heftRatio`, '1', 'cue', () => hefted(car.network.chargeKg(vessel) / spec.netKg)),
     flag(`can.${id}.chilled`, 'cue', () => car.network.wallTemperatureK(vessel, 0) < ambientK - CHILLED_K),
     signal(`can.${id}.frostLevelRatio`, '1', 'cue', () =>
       car.network.wallTemperatureK(vessel, 0) < dewK ? seen(car.network.liquidShare(vessel, 0)) : 0,
     ),
   ]);
+}
+
+/** In the hand: full, half, quarter. */
+function hefted(share: number): number {
+  return Math.max(0, Math.min(4, Math.round(4 * share))) / 4;
 }
 
 function cover(thresholdK: number, surfaceK: number): number {
