@@ -6,6 +6,10 @@ export interface NameWords {
   'name.vehicle.pickup': never;
   'name.vehicle.sedan': never;
   'name.vehicle.van': never;
+  'name.part.hose-charging': never;
+  'name.part.hose-gauge-high': never;
+  'name.part.hose-gauge-low': never;
+  'name.part.hose-utility': never;
   'name.part.accumulator': never;
   'name.part.airbox': never;
   'name.part.alternator': never;

@@ -195,6 +195,16 @@ export interface PanelsWords {
   'panels.look.clean': never;
   'panels.look.clutchIn': never;
   'panels.look.clutchOut': never;
+  'panels.look.stain': 'place';
+  'panels.look.glassClear': never;
+  'panels.look.glassBubbles': never;
+  'panels.look.glassStreaked': never;
+  'panels.look.foam': 'place';
+  'panels.look.noFoam': 'place';
+  'panels.look.glow': 'place';
+  'panels.look.canFull': never;
+  'panels.look.canHalf': never;
+  'panels.look.canLittle': never;
   'panels.look.probe': never;
   'panels.finding.title': never;
   'panels.finding.sub': never;

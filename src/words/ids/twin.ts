@@ -101,6 +101,10 @@ export interface TwinWords {
   'twin.closer.turnsSlowly': 'part';
   'twin.closer.dirty': 'part';
   'twin.closer.clean': 'part';
+  'twin.closer.stain': 'place';
+  'twin.closer.glassClear': never;
+  'twin.closer.glassBubbles': never;
+  'twin.closer.glassStreaked': never;
   'twin.closer.nothing': 'part';
   'twin.closer.port': 'across' | 'bore' | 'depth' | 'port';
   'twin.closer.rear': never;
