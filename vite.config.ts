@@ -3,6 +3,8 @@ import { join } from 'node:path';
 import { defineConfig } from 'vite';
 import solid from 'vite-plugin-solid';
 import { appFolder, assetsFolder, cliFolder, sourceFolder } from './shared/build/folders.ts';
+import { leanMatter } from './shared/build/leanMatter.ts';
+import { leanPixi } from './shared/build/leanPixi.ts';
 import { dataModules } from './shared/build/plugins.ts';
 import { policyTag } from './shared/build/policyTag.ts';
 
@@ -20,7 +22,7 @@ export default defineConfig(({ mode }) => ({
   root: sourceFolder,
   publicDir: mode === 'cli' ? false : assetsFolder,
   base: './',
-  plugins: [...dataModules(), ...(mode === 'cli' ? [] : [solid(), policyTag()])],
+  plugins: [...dataModules(), ...(mode === 'cli' ? [] : [solid(), leanMatter(), leanPixi(), policyTag()])],
   worker: { format: 'es' as const, plugins: dataModules, rolldownOptions: { checks: QUIET } },
   ssr: { noExternal: true },
   build:

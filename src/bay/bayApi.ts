@@ -45,8 +45,6 @@ export interface BayView {
 export interface BayOptions {
   /** Stills instead of motion. Follows the system's setting where absent. */
   readonly reducedMotion?: boolean;
-  /** Which renderer; by itself WebGL where it is real, canvas where it is software or missing. */
-  readonly renderer?: 'webgl' | 'canvas';
 }
 
 export type CreateBay = (

@@ -13,7 +13,7 @@ import { ledWay } from './hose/hoseWays';
 import { hoseOfCoupler } from './itemIds';
 import { createPaintLoop } from './paintLoop';
 import { createPointer } from './pointer';
-import { makeRenderer, suitableRenderer } from './renderer';
+import { type BayRenderer, makeRenderer } from './renderer';
 import { createScene } from './scene/bayScene';
 import { type Entry, entriesOf, type GearPlaces } from './twin/entries';
 import { createInset } from './twin/inset';
@@ -30,7 +30,7 @@ export const createBay: CreateBay = async (host, layout, theme, callbacks, optio
   const viewport = createViewport(host, layout);
   const resolution = Math.min(MOST_RESOLUTION, window.devicePixelRatio || 1);
   const { width, height } = viewport.size();
-  const renderer = await makeRenderer(options.renderer ?? suitableRenderer(), width, height, resolution);
+  const renderer = makeRenderer(width, height, resolution);
   return bindBay(host, layout, theme, callbacks, options, viewport, renderer, resolution);
 };
 
@@ -41,7 +41,7 @@ function bindBay(
   callbacks: BayCallbacks,
   options: BayOptions,
   viewport: Viewport,
-  renderer: Awaited<ReturnType<typeof makeRenderer>>,
+  renderer: BayRenderer,
   resolution: number,
 ): BayView {
   let frame: BayFrame = stillFrame(layout.ports.map((port) => port.id));
@@ -57,7 +57,7 @@ function bindBay(
   const loop = createPaintLoop(scene.tick, () => renderer.render(scene.stage));
   const root = document.createElement('div');
   root.className = 'bay-view';
-  root.append(renderer.canvas as HTMLCanvasElement, twin.root, ...labels.elements, ...inset.elements);
+  root.append(renderer.canvas, twin.root, ...labels.elements, ...inset.elements);
   host.append(root);
 
   const places: GearPlaces = {
@@ -93,7 +93,7 @@ function bindBay(
   };
   const resize = (): void => {
     if (!viewport.resized()) return;
-    renderer.resize(Math.max(1, size().width), Math.max(1, size().height));
+    renderer.resize(size().width, size().height);
     refit();
   };
   /** The name of what has focus or lies under the pointer; a way to lead a hose is shown dotted before it is taken. */
@@ -156,7 +156,6 @@ function bindBay(
       pointer.dispose();
       root.remove();
       scene.stage.destroy({ children: true });
-      renderer.destroy();
     },
   };
 }

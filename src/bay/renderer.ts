@@ -1,42 +1,41 @@
 /**
- * Which of pixi's renderers to load. WebGL where the machine has a real one; where it is missing or done in software
- * the canvas renderer is faster and starts sooner. Only the one chosen is fetched.
+ * The canvas of the bay and what puts a scene on it. Canvas 2D everywhere: browsers paint it on the graphics processor
+ * where there is one, and without one it is faster than WebGL done in software.
  */
-// The policy of the page allows no eval; this gives pixi the forms of its code that do without.
-import 'pixi.js/unsafe-eval';
-import { autoDetectRenderer, type Renderer } from 'pixi.js';
+import type { Container } from 'pixi.js';
+import { paintScene } from './scenePainter';
 
-export type RendererKind = 'webgl' | 'canvas';
-
-/** Names under which software rasterisers report themselves. */
-const SOFTWARE = /swiftshader|llvmpipe|softpipe|software|basic render/i;
-
-export function suitableRenderer(): RendererKind {
-  const context = document
-    .createElement('canvas')
-    .getContext('webgl2', { failIfMajorPerformanceCaveat: true });
-  if (!context) return 'canvas';
-  const info = context.getExtension('WEBGL_debug_renderer_info');
-  const name = info ? String(context.getParameter(info.UNMASKED_RENDERER_WEBGL)) : '';
-  context.getExtension('WEBGL_lose_context')?.loseContext();
-  return SOFTWARE.test(name) ? 'canvas' : 'webgl';
+export interface BayRenderer {
+  readonly canvas: HTMLCanvasElement;
+  /** CSS pixels. */
+  resize(width: number, height: number): void;
+  render(stage: Container): void;
 }
 
-export async function makeRenderer(
-  kind: RendererKind,
-  width: number,
-  height: number,
-  resolution: number,
-): Promise<Renderer> {
-  return autoDetectRenderer({
-    preference: [kind],
-    width: Math.max(1, width),
-    height: Math.max(1, height),
-    resolution,
-    autoDensity: true,
-    antialias: true,
-    backgroundAlpha: 1,
-    backgroundColor: 0x2c3438,
-    skipExtensionImports: true,
-  });
+const GROUND = '#2c3438';
+
+/** `resolution` is device pixels a CSS pixel. Throws where the browser gives no 2D canvas. */
+export function makeRenderer(width: number, height: number, resolution: number): BayRenderer {
+  const canvas = document.createElement('canvas');
+  const ink = canvas.getContext('2d', { alpha: false });
+  if (!ink) throw new Error('no 2D canvas');
+  const resize = (newWidth: number, newHeight: number): void => {
+    canvas.width = Math.max(1, Math.round(newWidth * resolution));
+    canvas.height = Math.max(1, Math.round(newHeight * resolution));
+    canvas.style.width = `${newWidth}px`;
+    canvas.style.height = `${newHeight}px`;
+  };
+  resize(width, height);
+  return {
+    canvas,
+    resize,
+    render(stage) {
+      ink.setTransform(1, 0, 0, 1, 0, 0);
+      ink.globalAlpha = 1;
+      ink.fillStyle = GROUND;
+      ink.fillRect(0, 0, canvas.width, canvas.height);
+      ink.setTransform(resolution, 0, 0, resolution, 0, 0);
+      paintScene(ink, stage);
+    },
+  };
 }

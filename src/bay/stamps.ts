@@ -3,6 +3,7 @@
  * as the still layers; a change of size or theme throws all of them away.
  */
 import { type Sprite, Texture } from 'pixi.js';
+import { canvasTexture } from './canvasTexture';
 import { boundsOf } from './drawing/bounds';
 import { paint } from './drawing/painter';
 import type { Palette } from './drawing/palette';
@@ -85,7 +86,12 @@ function makeStamp(drawing: Drawing, pixelsPerMm: number, palette: Palette): Sta
   );
   paint(context, drawing, palette);
   const margin = MARGIN_PX / pixelsPerMm;
-  return { texture: Texture.from(canvas), x: box.x - margin, y: box.y - margin, mmPerPixel: 1 / pixelsPerMm };
+  return {
+    texture: canvasTexture(canvas),
+    x: box.x - margin,
+    y: box.y - margin,
+    mmPerPixel: 1 / pixelsPerMm,
+  };
 }
 
 /** Shows a stamp with its drawing's origin at (x, y). */

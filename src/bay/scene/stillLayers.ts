@@ -6,6 +6,7 @@
 import { Sprite, Texture } from 'pixi.js';
 import type { RectMm } from '../../layout/layout';
 import type { Camera, HostSize } from '../camera';
+import { canvasTexture } from '../canvasTexture';
 import { type Ink2D, paint } from '../drawing/painter';
 import type { Palette } from '../drawing/palette';
 import type { BayPicture } from '../drawing/picture';
@@ -85,7 +86,7 @@ function show(
   canvas.width = width;
   canvas.height = height;
   draw(context);
-  sprite.texture = Texture.from(canvas, true);
+  sprite.texture = canvasTexture(canvas);
   sprite.scale.set(1 / resolution);
   sprite.position.set(x / resolution, y / resolution);
 }

@@ -1,4 +1,4 @@
-/** Shows the bay by itself while somebody draws it: `?vehicle=sedan&theme=dark&renderer=canvas&state=work`. */
+/** Shows the bay by itself while somebody draws it: `?vehicle=sedan&theme=dark&state=work`. */
 
 import type { BayTheme } from '../../../src/bay/bayApi';
 import { type BayFrame, hasCoupler, stillFrame } from '../../../src/bay/bayFrame';
@@ -9,7 +9,9 @@ import type { HoseId } from '../../../src/layout/layout';
 import { layoutOf } from '../../../src/layout/layouts';
 import { tracePort } from '../../../src/layout/trace';
 import { defaultRoute } from '../../../src/layout/zones';
-import '../../../src/words/jobWords';
+import { learnWords } from '../../../src/words/words';
+
+await Promise.all([learnWords('page'), learnWords('job')]);
 
 const query = new URLSearchParams(location.search);
 const layout = layoutOf(query.get('vehicle') ?? 'hatchback');
@@ -105,65 +107,58 @@ const setHose = (id: HoseId, port: string | null, route: readonly string[]): voi
   };
   bay.update(frame);
 };
-const bay = await createBay(
-  host,
-  layout,
-  (query.get('theme') ?? 'light') as BayTheme,
-  {
-    onPick: (id) => {
-      console.log('pick', id);
-      const hose = frame.hoses.filter(hasCoupler).find((h) => couplerId(h.id) === id);
-      if (hose)
-        frame = { ...frame, hoses: frame.hoses.map((h) => (h === hose ? { ...h, open: !h.open } : h)) };
-      if (id.startsWith('cap:')) {
-        const port = id.slice(4);
-        frame = {
-          ...frame,
-          ports: {
-            ...frame.ports,
-            [port]: { strap: false, cap: frame.ports[port].cap === 'missing' ? 'blank' : 'missing' },
-          },
-        };
-      }
-      bay.update(frame);
-    },
-    onDrop: (item, target, route) => {
-      console.log('drop', item, target, route.join(','));
-      const hose = hoseOfCoupler(item);
-      if (hose && target === 'mat') setHose(hose, null, []);
-      if (hose && (hose === 'high' ? highPort : lowPort) === target) setHose(hose, target, route);
-      return true;
-    },
-    onCoupler: (hose) => console.log('coupler', hose),
-    onTilt: (tiltDeg) => {
-      if (!frame.can) return;
-      frame = { ...frame, can: { ...frame.can, tiltDeg } };
-      bay.update(frame);
-    },
-    onValve: (valveSixteenths) => {
-      if (!frame.can) return;
-      frame = { ...frame, can: { ...frame.can, valveSixteenths } };
-      bay.update(frame);
-    },
-    onLook: (id) => {
-      console.log('look', id);
-      document.getElementById('close')?.remove();
-      const picture = bay.closeUp(id, 400, 340);
-      if (!picture) return;
-      picture.id = 'close';
-      picture.style.cssText =
-        'position:absolute;right:20px;top:80px;width:400px;height:340px;border:2px solid #111';
-      document.body.append(picture);
-    },
-    validTargets: (item) => {
-      const hose = hoseOfCoupler(item);
-      if (hose === 'low' || hose === 'charging') return [lowPort, 'mat'];
-      if (hose === 'high') return [highPort, 'mat'];
-      return ['mat', 'scale'];
-    },
+const bay = await createBay(host, layout, (query.get('theme') ?? 'light') as BayTheme, {
+  onPick: (id) => {
+    console.log('pick', id);
+    const hose = frame.hoses.filter(hasCoupler).find((h) => couplerId(h.id) === id);
+    if (hose) frame = { ...frame, hoses: frame.hoses.map((h) => (h === hose ? { ...h, open: !h.open } : h)) };
+    if (id.startsWith('cap:')) {
+      const port = id.slice(4);
+      frame = {
+        ...frame,
+        ports: {
+          ...frame.ports,
+          [port]: { strap: false, cap: frame.ports[port].cap === 'missing' ? 'blank' : 'missing' },
+        },
+      };
+    }
+    bay.update(frame);
   },
-  query.has('renderer') ? { renderer: query.get('renderer') as 'canvas' | 'webgl' } : {},
-);
+  onDrop: (item, target, route) => {
+    console.log('drop', item, target, route.join(','));
+    const hose = hoseOfCoupler(item);
+    if (hose && target === 'mat') setHose(hose, null, []);
+    if (hose && (hose === 'high' ? highPort : lowPort) === target) setHose(hose, target, route);
+    return true;
+  },
+  onCoupler: (hose) => console.log('coupler', hose),
+  onTilt: (tiltDeg) => {
+    if (!frame.can) return;
+    frame = { ...frame, can: { ...frame.can, tiltDeg } };
+    bay.update(frame);
+  },
+  onValve: (valveSixteenths) => {
+    if (!frame.can) return;
+    frame = { ...frame, can: { ...frame.can, valveSixteenths } };
+    bay.update(frame);
+  },
+  onLook: (id) => {
+    console.log('look', id);
+    document.getElementById('close')?.remove();
+    const picture = bay.closeUp(id, 400, 340);
+    if (!picture) return;
+    picture.id = 'close';
+    picture.style.cssText =
+      'position:absolute;right:20px;top:80px;width:400px;height:340px;border:2px solid #111';
+    document.body.append(picture);
+  },
+  validTargets: (item) => {
+    const hose = hoseOfCoupler(item);
+    if (hose === 'low' || hose === 'charging') return [lowPort, 'mat'];
+    if (hose === 'high') return [highPort, 'mat'];
+    return ['mat', 'scale'];
+  },
+});
 bay.update(frame);
 if (query.has('zoom')) for (let i = 0; i < Number(query.get('zoom')); i++) bay.zoom('nearer');
 if (query.has('whole')) bay.zoom('whole');
