@@ -7,7 +7,9 @@ import type { BoreMm } from '../layout/layout';
 import type { SessionModel } from '../panels/sessionModel';
 import type { WorkUi } from '../panels/workUi';
 import type { CanView, PortView } from '../session/corePort';
+import { bayCuesOf } from './bayCuesOf';
 import { bayHoseOf } from './bayHoses';
+import { labelPrintOf } from './labelPrintOf';
 import type { RunningSession } from './session';
 
 function portsOf(session: SessionModel): Record<string, PortFrame> {
@@ -31,8 +33,25 @@ function hosesOf(session: SessionModel): HoseFrame[] {
     const id = bayHoseOf(hose.id);
     return id === null
       ? []
-      : [{ id, port: hose.port, open: hose.couplerOpen, route: hose.route, caught: hose.caught }];
+      : [
+          {
+            id,
+            port: hose.port,
+            open: hose.couplerOpen,
+            route: hose.route,
+            caught: hose.caught,
+            ...skinOf(session, hose.id),
+          },
+        ];
   });
+}
+
+function skinOf(session: SessionModel, hose: string): Pick<HoseFrame, 'frost' | 'sweat' | 'spraying'> {
+  return {
+    frost: orZero(session.signal(`frost.hose-${hose}`)),
+    sweat: orZero(session.signal(`sweat.hose-${hose}`)),
+    spraying: session.signal(`spray.${hose}`) === 1,
+  };
 }
 
 /** The can that stands where it can be seen: the one in use, else the one in hand, else the first. */
@@ -60,6 +79,7 @@ function canOf(session: SessionModel, tool: string | null): CanFrame | null {
     mounted: can.onto !== null,
     onto: can.onto === 'charging' || can.onto === 'utility' ? can.onto : null,
     frostLevel: session.signal(`can.${can.id}.chilled`) === 1 && !Number.isNaN(level) ? level : null,
+    heft: orZero(session.signal(`can.${can.id}.heftRatio`)),
     onScale: can.place === 'scale',
     readout: weighed ? inWords(writeMass(massKg, session.units().mass)) : null,
   };
@@ -97,6 +117,12 @@ function marked(session: SessionModel, ui: WorkUi): string[] {
     .map(({ on }) => ('line' in on ? on.line : on.part));
 }
 
+function lookedAt(ui: WorkUi): string | null {
+  const open = ui.open();
+  if (open?.kind === 'part') return open.part;
+  return open?.kind === 'port' ? open.port : null;
+}
+
 const orZero = (value: number): number => (Number.isNaN(value) ? 0 : value);
 
 export function bayFrameOf({ model, painted }: RunningSession, ui: WorkUi): BayFrame {
@@ -111,12 +137,14 @@ export function bayFrameOf({ model, painted }: RunningSession, ui: WorkUi): BayF
     fansTurning: fans(model),
     frost: covers(model, 'frost'),
     sweat: covers(model, 'sweat'),
-    condenserDirt: orZero(model.signal('condenser.dirtRatio')),
-    bubbles: orZero(model.signal('sightGlass.bubblesRatio')),
+    condenserDirt: orZero(model.signal('dirt.condenser')),
+    ...bayCuesOf(model),
+    looked: lookedAt(ui),
     marked: marked(model, ui),
     keepClearShown: tool === 'charging' || tool === 'gauge-set',
     held: heldOf(model, tool),
     assessed: model.mode === 'assessed',
     label: model.bayLabel(),
+    print: labelPrintOf(model),
   };
 }

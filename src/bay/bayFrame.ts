@@ -26,6 +26,11 @@ export interface HoseFrame {
   readonly route: readonly string[];
   /** Caught by the fan or belt. */
   readonly caught: boolean;
+  /** Cover 0..1 of its skin, where it is cold enough. */
+  readonly frost?: number;
+  readonly sweat?: number;
+  /** Its end stands open, and more than a whiff comes out. */
+  readonly spraying?: boolean;
 }
 
 export type CoupledHoseFrame = HoseFrame & { readonly id: CoupledHose };
@@ -46,10 +51,31 @@ export interface CanFrame {
   readonly onto?: 'charging' | 'utility' | null;
   /** Frost on its wall up to this share of its height; null: none. */
   readonly frostLevel: number | null;
+  /** What a hand tells is left in it, in quarters. */
+  readonly heft?: number;
   /** Stands on the scale. */
   readonly onScale: boolean;
   /** Read-out drawn beside it ("182 g"), already formatted; null: none. */
   readonly readout: string | null;
+}
+
+/** What the sight glass shows of its stream. */
+export interface GlassFrame {
+  /** By their share of the room, 0..1. */
+  readonly bubbles: number;
+  /** Hardly any liquid: oil runs down the glass. */
+  readonly streaked: boolean;
+}
+
+/** A label in full. */
+export interface LabelPrint {
+  /** `none`: there is no label, and nothing to draw. */
+  readonly look: 'printed' | 'conversion' | 'worn' | 'none';
+  readonly heading: string;
+  readonly rows: readonly (readonly [name: string, value: string])[];
+  readonly note: string;
+  /** Wears the sign for what burns. */
+  readonly burns: boolean;
 }
 
 export interface BayFrame {
@@ -65,8 +91,19 @@ export interface BayFrame {
   readonly sweat: Readonly<Record<string, number>>;
   /** Air-side dirt of the condenser, 0..1. */
   readonly condenserDirt: number;
-  /** Share of bubbles in the sight glass, 0..1. */
-  readonly bubbles: number;
+  readonly glass: GlassFrame;
+  /** Oil to be seen at places of the loop, 0..1, by place. */
+  readonly stains: Readonly<Record<string, number>>;
+  /** Where soap was put last, and how it foams, 0..8; null while it has had no time yet. */
+  readonly soap: { readonly at: string; readonly level: number | null } | null;
+  /** Where the lamp shines, and what glows there, 0..8. */
+  readonly glow: { readonly at: string; readonly level: number } | null;
+  /** Share of its full speed that a fan turns with, by part id. */
+  readonly fanSpeeds: Readonly<Record<string, number>>;
+  /** Speed of the clutch's hub over its pulley's. */
+  readonly hubSpeed: number;
+  /** What is looked at closely now: part, line or port. */
+  readonly looked: string | null;
   /** Lines and parts marked as traced or chosen. */
   readonly marked: readonly string[];
   readonly keepClearShown: boolean;
@@ -76,6 +113,8 @@ export interface BayFrame {
   readonly assessed: boolean;
   /** The two fields of the under-hood label. */
   readonly label: readonly [heading: string, text: string];
+  /** The same as it reads from near. */
+  readonly print: LabelPrint;
 }
 
 /** A bay at rest: caps on, nothing connected, engine off. */
@@ -90,11 +129,18 @@ export function stillFrame(portIds: readonly string[]): BayFrame {
     frost: {},
     sweat: {},
     condenserDirt: 0,
-    bubbles: 0,
+    glass: { bubbles: 0, streaked: false },
+    stains: {},
+    soap: null,
+    glow: null,
+    fanSpeeds: {},
+    hubSpeed: 1,
+    looked: null,
     marked: [],
     keepClearShown: false,
     held: null,
     assessed: false,
     label: ['', ''],
+    print: { look: 'none', heading: '', rows: [], note: '', burns: false },
   };
 }

@@ -26,19 +26,21 @@ export function dirtNode(context: SceneContext, part: Part): SceneNode {
   };
 }
 
-const FOAM_STEPS = 5;
+const FOAM_STEPS = 8;
 
 export function sightGlassNode(context: SceneContext, part: Part): SceneNode {
   const view = new Sprite();
   return {
     view,
-    show(frame) {
-      const foam = Math.round(frame.bubbles * FOAM_STEPS);
-      view.visible = foam > 0;
+    show({ glass: { bubbles, streaked } }) {
+      const foam = Math.round(bubbles * FOAM_STEPS);
+      view.visible = foam > 0 || streaked;
       if (view.visible)
         showStamp(
           view,
-          context.stamps.get(`glass:${foam}`, () => sightGlass(6, 0, foam / FOAM_STEPS)),
+          context.stamps.get(`glass:${streaked ? 'streaked' : foam}`, () =>
+            sightGlass(6, 0, foam / FOAM_STEPS, streaked),
+          ),
           part.at[0],
           part.at[1],
         );

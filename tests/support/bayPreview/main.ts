@@ -80,7 +80,7 @@ const states: Record<string, Partial<BayFrame>> = {
     clutchEngaged: true,
     fansTurning: { fan: true, fan2: true },
     sweat: { suction: 0.8, accumulator: 0.9, 'evap-out': 1 },
-    bubbles: 0.6,
+    glass: { bubbles: 0.6, streaked: false },
   },
   frost: {
     frost: { suction: 0.7, accumulator: 1, 'evap-out': 1, liquid: 1 },

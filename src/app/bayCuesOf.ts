@@ -1,0 +1,53 @@
+/** What an eye has of the loop's state beside frost: oil, soap, dye, the sight glass, how fast things turn. Cues only. */
+import type { BayFrame } from '../bay/bayFrame';
+import { isFan } from '../bay/drawing/parts/fanElectric';
+import { loopLines } from '../layout/trace';
+import type { SessionModel } from '../panels/sessionModel';
+
+type Cues = Pick<BayFrame, 'glass' | 'stains' | 'soap' | 'glow' | 'fanSpeeds' | 'hubSpeed'>;
+
+export function bayCuesOf(session: SessionModel): Cues {
+  const { layout } = session;
+  const or = (id: string, none: number): number => {
+    const value = session.signal(id);
+    return Number.isNaN(value) ? none : value;
+  };
+  return {
+    glass: {
+      bubbles: or('sightGlass.bubblesRatio', 0),
+      streaked: session.signal('sightGlass.streaked') === 1,
+    },
+    stains: stainsOf(session),
+    soap: soapOf(session),
+    glow: glowOf(session),
+    fanSpeeds: Object.fromEntries(
+      layout.parts.filter(isFan).map(({ id }) => [id, or(`fan.${id}.speedRatio`, 1)]),
+    ),
+    hubSpeed: or('clutch.hubSpeedRatio', 1),
+  };
+}
+
+function stainsOf({ layout, signal }: SessionModel): Record<string, number> {
+  const joints = loopLines(layout).flatMap(({ id, from, to }) => [`${id}-${from}`, `${id}-${to}`]);
+  const ids = [...layout.parts, ...layout.lines, ...layout.ports].map(({ id }) => id);
+  return Object.fromEntries(
+    [...ids, ...joints].map((id) => [id, signal(`stain.${id}`)] as const).filter(([, share]) => share > 0),
+  );
+}
+
+/** The place it was put last, by what happened; what it shows is the reading's. */
+function lastAt({ view }: SessionModel, ids: readonly string[]): string | null {
+  return view().happened.find(({ id }) => ids.includes(id))?.subject ?? null;
+}
+
+function soapOf(session: SessionModel): BayFrame['soap'] {
+  const at = lastAt(session, ['soap-put-on', 'soaped']);
+  const level = session.signal('soap.bubbles');
+  return at === null ? null : { at, level: Number.isNaN(level) ? null : level };
+}
+
+function glowOf(session: SessionModel): BayFrame['glow'] {
+  const at = lastAt(session, ['lamp-shone']);
+  const level = session.signal('lamp.glow');
+  return at === null || Number.isNaN(level) ? null : { at, level };
+}
