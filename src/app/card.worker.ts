@@ -1,6 +1,7 @@
 /** Reckons a car card off the page's own thread: it runs a car for ten minutes. */
 import { type CardFigures, cardFigures, fluidsFor } from '../export/card/cardFigures';
 import type { CardInputs } from '../export/card/cardInputs';
+import { loadVehicle, vehicleIds } from '../loop/car/vehicles';
 import { loadRefrigerant } from '../refrigerant/fluids';
 
 export interface CardRequest {
@@ -16,7 +17,7 @@ export interface CardAnswer {
 
 async function answer({ number, inputs }: CardRequest): Promise<CardAnswer> {
   try {
-    await Promise.all(fluidsFor(inputs).map(loadRefrigerant));
+    await Promise.all([...vehicleIds.map(loadVehicle), ...fluidsFor(inputs).map(loadRefrigerant)]);
     return { number, figures: cardFigures(inputs) };
   } catch (error) {
     return { number, failed: String(error) };
