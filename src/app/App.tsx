@@ -1,5 +1,16 @@
 /** Which screen is shown: shelf, session, menu, help. A session stays alive under menu and help. */
-import { createResource, createSignal, lazy, Match, onMount, Show, Switch } from 'solid-js';
+import {
+  createEffect,
+  createMemo,
+  createResource,
+  createSignal,
+  lazy,
+  Match,
+  on,
+  onMount,
+  Show,
+  Switch,
+} from 'solid-js';
 import { render } from 'solid-js/web';
 import { Textures } from '../instruments/Textures';
 import { Help } from '../panels/Help';
@@ -22,15 +33,23 @@ import {
 import { bestOf } from './bestResults';
 import { isFinished } from './finished';
 import { LoadLater } from './LoadLater';
+import { language } from './language';
 import type { Other } from './logStanding';
 import { forgetLog, type KeptSession, keepLog, keptSession } from './savedSession';
 import { shelfFacts } from './scenarioFacts';
 import { changeSettings, settings } from './settings';
+import { tellPlaces } from './told';
+import { withWords } from './withWords';
 
-const SessionPage = lazy(() => import('./SessionPage'));
-const OtherSession = lazy(() => import('./OtherSession'));
-const CardPage = lazy(() => import('./CardPage'));
-const DrillPage = lazy(() => import('./DrillPage'));
+const SessionPage = lazy(() => withWords(['job'], import('./SessionPage')));
+const OtherSession = lazy(() => withWords(['job'], import('./OtherSession')));
+const CardPage = lazy(() =>
+  withWords(
+    ['job'],
+    tellPlaces().then(() => import('./CardPage')),
+  ),
+);
+const DrillPage = lazy(() => withWords(['job'], import('./DrillPage')));
 
 type Over = 'menu' | 'help' | null;
 
@@ -61,6 +80,12 @@ const askedOf = (log: SessionLog): Asked => ({
   seed: log.seed,
   lapse: 1,
 });
+
+/** The menu stands there anew in the other language: title and focus are where they were. */
+function sayTitleAgain(): void {
+  document.title = word('app.title');
+  document.querySelector<HTMLElement>('#language [aria-checked="true"]')?.focus();
+}
 
 function App() {
   const [over, setOver] = createSignal<Over>(null);
@@ -100,6 +125,8 @@ function App() {
     void readNow();
     addEventListener('popstate', () => void readNow());
   });
+  const onShelf = createMemo(on(language, shelfFacts));
+  createEffect(on(language, sayTitleAgain, { defer: true }));
   const saved = () => {
     const log = kept()?.log;
     return log && !isFinished(log)
@@ -111,11 +138,13 @@ function App() {
   };
   return (
     <>
-      <a class="btn skip" href="#main">
-        {word('app.skip')}
-      </a>
+      <Show when={language()} keyed>
+        <a class="btn skip" href="#main">
+          {word('app.skip')}
+        </a>
+      </Show>
       <Textures />
-      <Show when={over() === 'menu'}>
+      <Show when={over() === 'menu' && language()} keyed>
         <Menu
           settings={settings()}
           inSession={opening() !== null}
@@ -188,7 +217,7 @@ function App() {
         </Match>
         <Match when={over() === null}>
           <Shelf
-            scenarios={shelfFacts}
+            scenarios={onShelf()}
             units={settings().units}
             best={bestOf}
             saved={saved()}

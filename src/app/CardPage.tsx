@@ -1,5 +1,4 @@
 /** The car card and the conversion label: what is typed in at the left, the page to print at the right. */
-import '../words/jobWords';
 import { createSignal, type JSX, Match, Switch } from 'solid-js';
 import '../export/card/card.css';
 import './styles/cardPage.css';

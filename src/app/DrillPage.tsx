@@ -1,5 +1,4 @@
 /** The port drill as a page of its own: a bay, a question, a trace, an answer, the next bay. Loaded when it is asked for. */
-import '../words/jobWords';
 import './styles/drillPage.css';
 import { createEffect, createSignal, type JSX, onCleanup, onMount } from 'solid-js';
 import { createDrillView, type DrillView, type DrillZoom } from '../bay/drill/drillView';

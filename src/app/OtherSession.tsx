@@ -1,5 +1,4 @@
 /** A kept session of another engine or scenario: what it was and the score it had. It can be saved, not played on. */
-import '../words/jobWords';
 import { TopBar } from '../panels/TopBar';
 import { sessionFileText } from '../session/sessionFileText';
 import { word } from '../words/words';

@@ -1,5 +1,4 @@
 /** One session from opening to debrief: opens the core, offers to go on from a log, shows work, inside, words, debrief. */
-import '../words/jobWords';
 import '../app/styles/session.css';
 import { createResource, createSignal, lazy, Match, onCleanup, Show, Switch } from 'solid-js';
 import { Failed } from '../panels/Failed';
@@ -17,8 +16,9 @@ import { saveFile } from './saveFile';
 import { factsOf, scenarioData } from './scenarioFacts';
 import { openRunningSession, type RunningSession } from './session';
 import { holdSession } from './tabLock';
+import { withWords } from './withWords';
 
-const DebriefPage = lazy(() => import('./DebriefPage'));
+const DebriefPage = lazy(() => withWords(['findings'], import('./DebriefPage')));
 
 export interface SessionPageProps {
   readonly asked: Asked;

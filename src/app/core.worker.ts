@@ -5,7 +5,7 @@
 import { loadRefrigerant, REFRIGERANT_IDS } from '../refrigerant/fluids';
 import { weigh } from '../scoring/weigh';
 import type { SessionCore } from '../session/corePort';
-import { BrokenLogError } from '../session/logProblem';
+import { BrokenLogError, OtherLogError } from '../session/logProblem';
 import { recordOf } from '../session/openSession';
 import type { Scenario } from '../session/scenario/scenario';
 import { isToBeWeighed, makeDebrief, tellable } from './debriefOf';
@@ -147,6 +147,7 @@ async function act(message: ToWorker): Promise<void> {
 self.onmessage = (event: MessageEvent<ToWorker>): void => {
   act(event.data).catch((error: unknown) => {
     const reason = error instanceof Error ? error.message : String(error);
+    if (error instanceof OtherLogError) return post({ type: 'failed', reason, other: error.other });
     if (!(error instanceof BrokenLogError)) return post({ type: 'failed', reason });
     const { number, reason: why, params } = error;
     post({ type: 'failed', reason, broken: { number, reason: why, params } });

@@ -1,7 +1,7 @@
 /** The page `/hash`: the state hashes of the standard run in this browser, as text, to be compared with the command line's. */
 import './styles/index.css';
 import type { StandardHash } from '../session/standardRun';
-import { word } from '../words/words';
+import { learnWords, word } from '../words/words';
 
 export interface StandardHashes {
   readonly engineHash: string;
@@ -30,8 +30,7 @@ function show(root: HTMLElement, { engineHash, hashes }: StandardHashes): void {
   );
 }
 
-const root = document.querySelector('#hash');
-if (root instanceof HTMLElement) {
+function start(root: HTMLElement): void {
   document.title = word('app.titleOf', { name: word('app.hash.title') });
   root.className = 'pg';
   root.replaceChildren(line('h1', word('app.hash.title')), line('p', word('app.hash.running')));
@@ -39,3 +38,6 @@ if (root instanceof HTMLElement) {
   worker.onerror = ({ message }) => root.append(line('p', word('app.failed.error', { reason: message })));
   worker.onmessage = ({ data }: MessageEvent<StandardHashes>) => show(root, data);
 }
+
+const root = document.querySelector('#hash');
+if (root instanceof HTMLElement) void learnWords('page').then(() => start(root));

@@ -40,7 +40,8 @@ export function watchWords(to: Lapse, notable: string | null, step: number): str
 }
 
 /** Why the core gave up. */
-export function failureWords({ reason, broken }: Extract<FromWorker, { type: 'failed' }>): string {
+export function failureWords({ reason, broken, other }: Extract<FromWorker, { type: 'failed' }>): string {
+  if (other !== undefined) return other === 'engine' ? word('app.other.engine') : word('app.other.scenario');
   if (broken === undefined) return reason;
   const { number, reason: why, params } = broken;
   const told = isWordId(why) ? say({ id: why, values: params }) : why;

@@ -4,13 +4,11 @@ import { type RubricOutline, rubricOutline } from '../panels/rubricOutline';
 import { loadRefrigerant } from '../refrigerant/fluids';
 import { PASS_MARK } from '../scoring/score';
 import type { SessionCore } from '../session/corePort';
-import { OtherLogError } from '../session/logProblem';
 import { openSession } from '../session/openSession';
 import { fetchScenario } from '../session/scenario/fetchScenario';
 import { plantOptions } from '../session/scenario/plantOptions';
 import type { Scenario } from '../session/scenario/scenario';
 import { besideGhost } from '../suspects/besideGhost';
-import { word } from '../words/words';
 import { fluidsNeeded, onBench } from './fluidsNeeded';
 import type { OpenRequest } from './protocol';
 import { saturationOf } from './saturationOf';
@@ -22,25 +20,14 @@ export interface OpenedCore {
   readonly rubric: RubricOutline;
 }
 
-/** Throws `RangeError` where no such scenario ships, or its log is another one's. */
+/** Throws `RangeError` where no such scenario ships, `OtherLogError` where its log is another one's. */
 export async function openCore({ scenarioId, mode, seed, log }: OpenRequest): Promise<OpenedCore> {
   const scenario = await fetchScenario(scenarioId);
   if (!scenario) throw new RangeError(`no scenario "${scenarioId}"`);
   await Promise.all(fluidsNeeded(scenario.data).map(loadRefrigerant));
-  const alone = inWords(() => openSession(scenario, { mode, seed, ...(log ? { log } : {}) }));
+  const alone = openSession(scenario, { mode, seed, ...(log ? { log } : {}) });
   // an assessed session has no ghost: its frames hold no truth
   const core = mode === 'assessed' ? alone : besideGhost(alone, plantOptions(scenario.data, seed));
   const rubric = rubricOutline(scenario.rules, scenario.weights, PASS_MARK);
   return { scenario, core, saturation: saturationOf(onBench(scenario.data)), rubric };
-}
-
-/** Why a log was not run, for whoever reads the page; what a broken one was refused for is said there. */
-function inWords<Made>(make: () => Made): Made {
-  try {
-    return make();
-  } catch (error) {
-    if (error instanceof OtherLogError)
-      throw new RangeError(error.other === 'engine' ? word('app.other.engine') : word('app.other.scenario'));
-    throw error;
-  }
 }

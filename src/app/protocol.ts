@@ -9,7 +9,7 @@ import type { Lapse, RunOn } from '../panels/sessionModel';
 import type { Command, IdSet, Outcome } from '../plant/commandSpecs';
 import type { SignalSpec } from '../plant/signalTypes';
 import type { Mode, SessionLog, SessionView } from '../session/corePort';
-import type { BrokenLogError } from '../session/logProblem';
+import type { BrokenLogError, OtherLogError } from '../session/logProblem';
 
 export interface OpenRequest {
   readonly scenarioId: string;
@@ -70,4 +70,6 @@ export type FromWorker =
       readonly reason: string;
       /** Command of the log that could not have been given, and the word for why. */
       readonly broken?: Pick<BrokenLogError, 'number' | 'reason' | 'params'>;
+      /** Whose log it is, where it is another's. */
+      readonly other?: OtherLogError['other'];
     };

@@ -1,10 +1,16 @@
-/** Settings out of a stored text: whatever of it is still a setting; the rest as at the start. */
+/**
+ * Settings out of a stored text: whatever of it is still a setting; the rest as at the start. Where no language was chosen,
+ * the first of those the browser asks for that there is.
+ */
 import type { Settings } from '../panels/Menu';
+
+const ENGLISH = 'en';
 
 const PLAIN: Settings = {
   units: { pressure: 'psi', temperature: 'degC', mass: 'g' },
   look: 'auto',
   bay: 'drawn',
+  language: ENGLISH,
 };
 
 const CHOICES = {
@@ -18,7 +24,15 @@ const CHOICES = {
 const pick = <T extends string>(allowed: readonly T[], value: unknown, otherwise: T): T =>
   allowed.find((one) => one === value) ?? otherwise;
 
-export function readSettings(text: string | null): Settings {
+/** `wished`: languages as a browser names them, "es-MX". */
+const firstOf = (languages: readonly string[], wished: readonly string[]): string =>
+  wished.map((name) => name.slice(0, 2).toLowerCase()).find((name) => languages.includes(name)) ?? ENGLISH;
+
+export function readSettings(
+  text: string | null,
+  languages: readonly string[] = [ENGLISH],
+  wished: readonly string[] = [],
+): Settings {
   let given: Record<string, unknown> = {};
   try {
     const parsed: unknown = JSON.parse(text ?? '{}');
@@ -38,5 +52,6 @@ export function readSettings(text: string | null): Settings {
     },
     look: pick(CHOICES.look, given.look, PLAIN.look),
     bay: pick(CHOICES.bay, given.bay, PLAIN.bay),
+    language: pick(languages, given.language, firstOf(languages, wished)),
   };
 }

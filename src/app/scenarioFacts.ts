@@ -7,6 +7,8 @@ import { USUAL_PLACE } from '../equipment/place';
 import type { ScenarioFacts } from '../panels/sessionModel';
 import { parseQuantity } from '../units/quantity';
 import { isWordId, say } from '../words/words';
+import { language } from './language';
+import { toldOf } from './told';
 
 const scenarioFiles = import.meta.glob<ShelfScenario>('../../scenarios/*.yaml', {
   eager: true,
@@ -39,14 +41,16 @@ const BODIES: Readonly<Record<string, ScenarioFacts['body']>> = {
 const PERCENT = 100;
 const SEA_LEVEL_PA = 101_325;
 
+/** In the page's language, as far as its texts are there. */
 export function factsOf(data: ShelfScenario): ScenarioFacts {
+  const { title, complaint, deliver, owner, hints } = toldOf(data.id);
   return {
     id: data.id,
-    title: data.title,
+    title,
     vehicle: vehicleWord(data.vehicle),
     body: BODIES[data.vehicle] ?? 'hatch',
-    complaint: data.complaint,
-    deliver: data.deliver,
+    complaint,
+    deliver: data.deliver.map((id) => ({ id, text: deliver[id] })),
     level: data.level,
     minutes: data.minutes,
     airTemperatureK: parseQuantity(data.weather.temperature, 'temperature'),
@@ -58,12 +62,25 @@ export function factsOf(data: ShelfScenario): ScenarioFacts {
     vehicleId: data.vehicle,
     site: siteOf(data),
     hasHeater: data.found.heater !== undefined,
-    owner: data.owner ?? {},
+    owner,
     person: data.person,
     country: data.jurisdiction ?? 'check-first',
-    hints: data.hints,
+    hints,
     tools: data.bench.tools,
   };
 }
 
-export const shelfFacts: readonly ScenarioFacts[] = scenarioData.map(factsOf);
+/** The same, made anew when the page's language changes. */
+export function factsSpoken(data: ShelfScenario): () => ScenarioFacts {
+  let facts = factsOf(data);
+  let spoken = language();
+  return () => {
+    if (spoken !== language()) {
+      facts = factsOf(data);
+      spoken = language();
+    }
+    return facts;
+  };
+}
+
+export const shelfFacts = (): readonly ScenarioFacts[] => scenarioData.map(factsOf);

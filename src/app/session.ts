@@ -3,19 +3,23 @@
  * channel follows the latest one. Nothing here decides anything.
  */
 import { createSignal } from 'solid-js';
-import { layoutOf } from '../layout/layouts';
+import { layoutOf, loadLayout } from '../layout/layouts';
+import { loadVehicle } from '../loop/car/vehicles';
 import type { DebriefData } from '../panels/debriefModel';
 import type { ClockState, Notice, SessionModel } from '../panels/sessionModel';
 import { STEPS_PER_SECOND } from '../session/clock';
 import type { SessionView } from '../session/corePort';
 import { type CoreClient, startCore } from './coreClient';
 import { gaugeHistory } from './gaugeHistory';
+import { language } from './language';
 import { sessionNames } from './names';
 import { failureWords, happeningWords, refusalWords, watchWords } from './notices';
 import type { FromWorker, Opened, OpenRequest, Seen } from './protocol';
-import { factsOf, scenarioData } from './scenarioFacts';
+import { factsSpoken, scenarioData } from './scenarioFacts';
 import { settings } from './settings';
 import { bayLabelOf, sheetsOf } from './sheets';
+import { tellJob } from './told';
+import { toldDebrief } from './toldDebrief';
 
 export interface RunningSession {
   readonly model: SessionModel;
@@ -37,9 +41,11 @@ export interface SessionHooks {
 
 const NOTICE_MS = 6000;
 
-export function openRunningSession(request: OpenRequest, hooks: SessionHooks): Promise<RunningSession> {
+export async function openRunningSession(request: OpenRequest, hooks: SessionHooks): Promise<RunningSession> {
+  await tellJob(request.scenarioId);
   const data = scenarioData.find((one) => one.id === request.scenarioId);
-  if (!data) return Promise.reject(new RangeError(request.scenarioId));
+  if (!data) throw new RangeError(request.scenarioId);
+  await Promise.all([loadVehicle(data.vehicle), loadLayout(data.vehicle)]);
   const [seen, setSeen] = createSignal<Seen>({
     view: null as unknown as SessionView,
     choices: null as unknown as Seen['choices'],
@@ -83,25 +89,39 @@ export function openRunningSession(request: OpenRequest, hooks: SessionHooks): P
     if (words) tell('note', words);
   };
   const wantsFile: ((file: string) => void)[] = [];
+  let untold: DebriefData | null = null;
+  let toldIn: string | null = null;
+  const showDebrief = async (data: DebriefData): Promise<void> => {
+    untold = data;
+    toldIn = language();
+    setDebrief(await toldDebrief(data, request.scenarioId, facts().country));
+  };
+  /** Told once more where the page's language has changed since. */
+  const debriefSpoken = (): DebriefData | null => {
+    if (untold !== null && toldIn !== language()) void showDebrief(untold);
+    return debrief();
+  };
   const takeDebrief = (data: DebriefData): void => {
     const waiting = wantsFile.shift();
     if (waiting) waiting(data.file);
-    else setDebrief(data);
+    else void showDebrief(data);
   };
   const other = (message: Exclude<FromWorker, { type: 'opened' | 'frame' | 'seen' | 'outcome' }>): void => {
     if (message.type === 'log') hooks.onLog(message.log);
     else if (message.type === 'debriefed') takeDebrief(message.debrief);
-    else if (message.type === 'weighed') setDebrief(message.debrief);
+    else if (message.type === 'weighed') void showDebrief(message.debrief);
     else if (message.type === 'failed') setFailure(failureWords(message));
     else if (message.type === 'clockFell')
       tell('clock', watchWords(message.to, message.notable, message.step));
   };
-  const facts = factsOf(data);
-  const layout = layoutOf(facts.vehicleId);
+  const facts = factsSpoken(data);
+  const layout = layoutOf(data.vehicle);
   const named = sessionNames(layout, request.mode, () => seen().view);
   const history = gaugeHistory();
   const model = (): SessionModel => ({
-    facts,
+    get facts() {
+      return facts();
+    },
     layout,
     mode: request.mode,
     seed: request.seed,
@@ -152,7 +172,7 @@ export function openRunningSession(request: OpenRequest, hooks: SessionHooks): P
           model: model(),
           opened: message,
           painted,
-          debrief,
+          debrief: debriefSpoken,
           failure,
           askDebrief: () => client.askDebrief(),
           sessionFile: () =>

@@ -1,6 +1,8 @@
 /** Settings kept in this browser. Storage may refuse or throw; then they last as long as the page. */
 import { createSignal } from 'solid-js';
 import type { Settings } from '../panels/Menu';
+import { languages } from '../words/words';
+import { speak } from './language';
 import { readSettings } from './readSettings';
 
 const KEY = 'portside-settings';
@@ -13,7 +15,9 @@ function stored(): string | null {
   }
 }
 
-const [settings, setSettings] = createSignal<Settings>(readSettings(stored()));
+const [settings, setSettings] = createSignal<Settings>(
+  readSettings(stored(), languages(), navigator.languages),
+);
 
 export { settings };
 
@@ -24,6 +28,7 @@ function paintLook({ look }: Settings): void {
 paintLook(settings());
 
 export function changeSettings(next: Settings): void {
+  if (next.language !== settings().language) void speak(next.language);
   setSettings(next);
   paintLook(next);
   try {

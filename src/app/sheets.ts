@@ -16,6 +16,7 @@ import type { Sheet } from '../panels/sessionModel';
 import type { ConversionLabel } from '../session/corePort';
 import { formatQuantity } from '../units/format';
 import { word } from '../words/words';
+import { toldOf } from './told';
 
 const S_PER_MIN = 60;
 const RPM_PER_HZ = 60;
@@ -119,9 +120,11 @@ function serviceSheet(vehicle: VehicleData, units: DisplayUnits): Sheet {
 /** `covered`: the label of a conversion that stands over the old one. */
 export function sheetsOf(data: ShelfScenario, units: DisplayUnits, covered: ConversionLabel | null): Sheet[] {
   const vehicle = vehicleOf(data.vehicle);
-  const papers = data.papers.map(
-    (paper): Sheet => ({ id: paper.id, title: paper.title, paragraphs: paper.lines, head: [], rows: [] }),
-  );
+  const told = toldOf(data.id).papers;
+  const papers = data.papers.map((id): Sheet => {
+    const { title = id, lines = [] } = told[id] ?? {};
+    return { id, title, paragraphs: lines, head: [], rows: [] };
+  });
   return [labelSheet(vehicle, units, data.found.label, covered), ...papers, serviceSheet(vehicle, units)];
 }
 

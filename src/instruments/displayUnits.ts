@@ -3,7 +3,7 @@
  * never finer than its scale can be read. Units never reach the core: a score cannot depend on them. Pressures here are
  * gauge pressures unless a name says absolute.
  */
-import { DISPLAY_UNITS, ENGLISH_MARKS, formatNumber, valueInUnit } from '../units/format';
+import { DISPLAY_UNITS, formatNumber, valueInUnit } from '../units/format';
 import {
   inchesOfVacuumFromGaugePa,
   PA_PER_BAR,
@@ -34,7 +34,7 @@ export const ATMOSPHERE_PA = STANDARD_ATMOSPHERE_PA;
 
 /** A number with a fixed count of decimals, thousands separated, true minus, no minus zero. */
 export function plainNumber(value: number, decimals = 0): string {
-  return formatNumber(value, 10 ** -decimals, ENGLISH_MARKS);
+  return formatNumber(value, 10 ** -decimals);
 }
 
 export interface Written {
@@ -57,7 +57,7 @@ export function writePressure(gaugePressurePa: number, unit: PressureUnit, face:
     };
   }
   return {
-    number: formatNumber(valueInUnit(gaugePressurePa, unit), DIAL_STEP[face][unit], ENGLISH_MARKS),
+    number: formatNumber(valueInUnit(gaugePressurePa, unit), DIAL_STEP[face][unit]),
     unit,
   };
 }

@@ -1,7 +1,7 @@
 /** Menu with settings: units, look, drawn or in words. Kept in this browser; a score never depends on them. */
 import { type JSX, Show } from 'solid-js';
 import type { DisplayUnits, MassUnit, PressureUnit, TemperatureUnit } from '../instruments/displayUnits';
-import { word } from '../words/words';
+import { languages, word } from '../words/words';
 import { Segmented } from './controls';
 import { Icon } from './Icon';
 import { TopBar } from './TopBar';
@@ -13,6 +13,7 @@ export interface Settings {
   readonly units: DisplayUnits;
   readonly look: Look;
   readonly bay: BayForm;
+  readonly language: string;
 }
 
 export interface MenuProps {
@@ -25,9 +26,13 @@ export interface MenuProps {
   readonly onCard: () => void;
 }
 
+/** Each in its own tongue, so that whoever got lost finds back; names of languages, not translated. */
+const OWN_NAMES: Readonly<Record<string, string>> = { en: 'English', es: 'Español' };
+
 function Setting(props: {
   readonly name: string;
   readonly note?: string;
+  readonly id?: string;
   readonly children: JSX.Element;
 }): JSX.Element {
   return (
@@ -38,7 +43,7 @@ function Setting(props: {
           <small>{props.note}</small>
         </Show>
       </div>
-      <div>{props.children}</div>
+      <div id={props.id}>{props.children}</div>
     </div>
   );
 }
@@ -116,6 +121,14 @@ export function Menu(props: MenuProps): JSX.Element {
         <section class="panel" aria-label={word('help.settings')} data-region tabIndex={-1}>
           <h2>{word('help.settings')}</h2>
           <p class="s mut">{word('help.settingsSub')}</p>
+          <Setting name={word('help.language')} id="language">
+            <Segmented
+              label={word('help.language')}
+              options={languages().map((value) => ({ value, label: OWN_NAMES[value] ?? value }))}
+              value={props.settings.language}
+              onChoose={(language) => change({ language })}
+            />
+          </Setting>
           <UnitSettings units={props.settings.units} onChange={(units) => change({ units })} />
           <Setting name={word('help.look')} note={word('help.lookSub')}>
             <Segmented

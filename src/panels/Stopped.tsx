@@ -1,9 +1,9 @@
 /** The stop of a practice session: what happened, by which numbers, why it matters, and the way back to before it. */
-import { type JSX, onMount, Show } from 'solid-js';
+import { createSignal, type JSX, onMount, Show } from 'solid-js';
 import { inWords, writeClock, writePressure } from '../instruments/displayUnits';
 import { sayFinding } from '../scoring/sayFinding';
 import type { Stop } from '../session/corePort';
-import { isWordId, say, word } from '../words/words';
+import { isWordId, learnWords, say, word } from '../words/words';
 import { writerOf } from './evidenceUnits';
 import { Icon } from './Icon';
 import type { SessionModel } from './sessionModel';
@@ -51,7 +51,23 @@ export function StopSign(): JSX.Element {
   );
 }
 
-export function Stopped(props: { readonly session: SessionModel; readonly stop: Stop }): JSX.Element {
+interface StoppedProps {
+  readonly session: SessionModel;
+  readonly stop: Stop;
+}
+
+/** What findings say is fetched when the first of them is told. */
+export function Stopped(props: StoppedProps): JSX.Element {
+  const [isThere, setThere] = createSignal(false);
+  void learnWords('findings').finally(() => setThere(true));
+  return (
+    <Show when={isThere()}>
+      <StopCard {...props} />
+    </Show>
+  );
+}
+
+function StopCard(props: StoppedProps): JSX.Element {
   let back: HTMLButtonElement | undefined;
   onMount(() => back?.focus());
   const goBack = (): void => props.session.send({ do: 'rewind', step: props.stop.rewindStep });

@@ -3,11 +3,17 @@
  * its placeholders filled; numbers arrive already formatted. Ids and placeholders are checked by the compiler
  * (wordIds.ts is generated from shared/words/en by `npm run words`) and again here, for ids that come out of data.
  */
+import lots from 'virtual:words';
 import { flattenWords, placeholdersOf, type WordGroup } from '../../shared/schema/words';
 import { sentenceIn } from './sentence';
 import type { WordId, WordParameters } from './wordIds';
 
 export type { WordId } from './wordIds';
+
+const ENGLISH = 'en';
+/** In which lots words are fetched (shared/build/wordBundles.ts). */
+const ALL = ['page', 'job', 'findings', 'line'] as const;
+export type Bundle = (typeof ALL)[number];
 
 /** Placeholder values of the word `Id`; nothing where it has none. */
 type Filling<Id extends WordId> = [WordParameters[Id]] extends [never]
@@ -20,57 +26,47 @@ export interface Message {
   readonly values?: Readonly<Record<string, string>>;
 }
 
-/** What the page needs before anything is opened. */
-const english = gather({
-  ...import.meta.glob<WordGroup>('../../shared/words/en/{app,shelf,help,instrument,name}.yaml', {
+/** Sentence by id, of the language that is set: all that has been fetched so far. */
+let current = wordsOutsideThePage();
+let language = ENGLISH;
+const fetched = new Set<Bundle>();
+
+/** Outside a browser all English is there at once; a page fetches lots of its own language. */
+function wordsOutsideThePage(): Map<string, string> {
+  if (!import.meta.env.SSR) return new Map();
+  const files = import.meta.glob<WordGroup>('../../shared/words/en/*.yaml', {
     eager: true,
     import: 'default',
-  }),
-  ...wordsOutsideThePage(),
-});
-const others = import.meta.glob<WordGroup>(['../../shared/words/*/*.yaml', '!../../shared/words/en/*.yaml'], {
-  import: 'default',
-});
-
-let current: Map<string, string> = english;
-
-/** Outside a browser all is there at once; a page has the rest from `jobWords`, and does without the command line's. */
-function wordsOutsideThePage(): Readonly<Record<string, WordGroup>> {
-  if (!import.meta.env.SSR) return {};
-  return import.meta.glob<WordGroup>('../../shared/words/en/*.yaml', { eager: true, import: 'default' });
-}
-
-/** Adds words that came later, by the path of their file. */
-export function learnWords(files: Readonly<Record<string, WordGroup>>): void {
-  for (const [id, sentence] of gather(files)) {
-    english.set(id, sentence);
-    if (!current.has(id)) current.set(id, sentence);
-  }
-}
-
-function gather(files: Readonly<Record<string, WordGroup>>): Map<string, string> {
-  const words = new Map<string, string>();
-  for (const [path, group] of Object.entries(files)) {
-    const feature = path.slice(path.lastIndexOf('/') + 1, -'.yaml'.length);
-    for (const [id, sentence] of flattenWords(feature, group)) words.set(id, sentence);
-  }
-  return words;
+  });
+  const pairs = Object.entries(files).flatMap(([path, group]) => [
+    ...flattenWords(path.slice(path.lastIndexOf('/') + 1, -'.yaml'.length), group),
+  ]);
+  return new Map(pairs);
 }
 
 /** Languages that have a folder, English first. */
-export function languages(): string[] {
-  const found = Object.keys(others).map((path) => path.split('/').at(-2) as string);
-  return ['en', ...new Set(found)];
+export const languages = (): string[] => Object.keys(lots);
+
+/**
+ * Sets a language; what had been fetched of the one before is fetched of this one. What it lacks is in its lots from
+ * English. Throws `RangeError` where there is none.
+ */
+export async function setLanguage(wished: string): Promise<void> {
+  if (!languages().includes(wished)) throw new RangeError(`no words in "${wished}"; there is ${languages()}`);
+  const wanted: readonly Bundle[] = import.meta.env.SSR ? ALL : [...fetched];
+  const loaded = await Promise.all(wanted.map((bundle) => lots[wished][bundle]()));
+  language = wished;
+  current = new Map(loaded.flatMap((words) => Object.entries(words)));
 }
 
-/** Loads a language; a sentence it lacks is taken from English. Throws `RangeError` where there is none. */
-export async function setLanguage(language: string): Promise<void> {
-  if (!languages().includes(language))
-    throw new RangeError(`no words in "${language}"; there is ${languages()}`);
-  const paths = Object.keys(others).filter((path) => path.split('/').at(-2) === language);
-  const loaded = await Promise.all(paths.map(async (path) => [path, await others[path]?.()] as const));
-  const own = gather(Object.fromEntries(loaded.filter((pair): pair is [string, WordGroup] => !!pair[1])));
-  current = new Map([...english, ...own]);
+/** Fetches a lot of words of the language that is set, once. */
+export async function learnWords(bundle: Bundle): Promise<void> {
+  if (import.meta.env.SSR || fetched.has(bundle)) return;
+  const asked = language;
+  const words = await lots[asked][bundle]();
+  fetched.add(bundle);
+  if (asked !== language) return setLanguage(language);
+  for (const [id, sentence] of Object.entries(words)) current.set(id, sentence);
 }
 
 /** The sentence of `id` with its placeholders filled. */
@@ -86,10 +82,10 @@ export function say(message: Message): string {
 }
 
 export function isWordId(id: string): id is WordId {
-  return english.has(id);
+  return current.has(id);
 }
 
-/** What the English sentence of `id` has places for, in order of the alphabet. */
+/** What the sentence of `id` has places for, in order of the alphabet. */
 export function placeholdersIn(id: WordId): string[] {
-  return placeholdersOf(english.get(id) ?? '');
+  return placeholdersOf(current.get(id) ?? '');
 }

@@ -39,6 +39,7 @@ describe('settings', () => {
       units: { pressure: 'kPa', temperature: 'degC', mass: 'g' },
       look: 'dark',
       bay: 'drawn',
+      language: 'en',
     });
   });
 

@@ -23,8 +23,10 @@ describe('a kept session', () => {
   it('that cannot be run is refused in words', async () => {
     const { scenarioId, mode, seed } = log;
     const open = (given: typeof log) => openCore({ scenarioId, mode, seed, log: given });
-    await expect(open({ ...log, engineHash: other })).rejects.toThrow(/another version of the model/);
-    await expect(open({ ...log, scenarioHash: other })).rejects.toThrow(/scenario has been changed/);
+    await expect(open({ ...log, engineHash: other })).rejects.toMatchObject({ other: 'engine' });
+    await expect(open({ ...log, scenarioHash: other })).rejects.toMatchObject({ other: 'scenario' });
+    expect(failureWords({ type: 'failed', reason: '', other: 'engine' })).toMatch(/another version/);
+    expect(failureWords({ type: 'failed', reason: '', other: 'scenario' })).toMatch(/been changed/);
     const odd = [{ step: 0, command: { do: 'finish' } }] as const;
     const broken = { number: 1, reason: 'session.refused.notBegun' };
     await expect(open({ ...log, commands: odd })).rejects.toMatchObject(broken);

@@ -26,8 +26,8 @@ test('a scenario on the shelf says what to do and not what is wrong', () => {
     query: '?shelf',
   });
   for (const data of Object.values(files)) {
-    expect(data).toHaveProperty('complaint');
-    for (const key of ['faults', 'answer', 'plans', 'teacher', 'debrief', 'contents', 'rubric'])
+    expect(data).toHaveProperty('deliver');
+    for (const key of ['faults', 'answer', 'plans', 'teacher', 'debrief', 'contents', 'rubric', 'complaint'])
       expect(data).not.toHaveProperty(key);
     const text = JSON.stringify(data);
     for (const told of ['"sealer":', '"caps":', '"converted":true', '"done":', '"cans":'])

@@ -39,7 +39,7 @@ describe('writing numbers', () => {
   });
 
   it('uses the marks it is given', () => {
-    expect(formatNumber(1234.5, 0.1, { decimal: ',', thousands: '.' })).toBe('1.234,5');
+    expect(formatNumber(1234.5, 0.1, { decimal: ',', thousands: '.', leastGrouped: 4 })).toBe('1.234,5');
     expect(formatNumber(1234.5, 0.1, PLAIN_MARKS)).toBe('1234.5');
   });
 

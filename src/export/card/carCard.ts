@@ -7,8 +7,9 @@
 import type { Act } from '../../../shared/schema/jurisdiction';
 import type { Person } from '../../../shared/schema/persons';
 import { jurisdictionOf } from '../../session/law/jurisdictions';
-import { ENGLISH_MARKS, formatNumber } from '../../units/format';
+import { formatNumber } from '../../units/format';
 import { CELSIUS_ZERO_K } from '../../units/temperature';
+import { lawTold } from '../../words/lawTold';
 import { isWordId, say, word } from '../../words/words';
 import type { CardFigures } from './cardFigures';
 import { type CardInputs, filledWith } from './cardInputs';
@@ -54,7 +55,7 @@ function head(inputs: CardInputs): Leaf {
   const today = word('carCard.typed.todayText', {
     temperature: temperature(inputs.ambientK),
     humidity: String(Math.round(PERCENT * inputs.relativeHumidity)),
-    height: formatNumber(inputs.altitudeM, 1, ENGLISH_MARKS),
+    height: formatNumber(inputs.altitudeM, 1),
   });
   const onLabel = word('carCard.typed.chargeText', {
     refrigerant: inputs.labelRefrigerant,
@@ -205,7 +206,8 @@ function law({ jurisdiction, converts, labelRefrigerant }: CardInputs): Leaf {
   const asked: Act[] = ['charge', 'fill-leaking', 'recover', 'buy-can', 'top-up'];
   if (labelRefrigerant === 'R-12') asked.push(converts ? 'convert' : 'handle-r12');
   const lines = asked.map((act) => {
-    const { who, rule } = acts[act];
+    const { who, rule: own } = acts[act];
+    const rule = lawTold(jurisdiction, act)?.rule ?? own;
     return word('carCard.law.line', { act: spoken(`carCard.law.act.${act}`), who: whoMay(who), rule });
   });
   return section(

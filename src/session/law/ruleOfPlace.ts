@@ -15,12 +15,15 @@ const ACT_OF: Readonly<Record<string, Act>> = {
   lawOtherGas: 'change-gas',
 };
 
+/** The act a rule of the law is about; undefined for any other rule. */
+export const actOf = (rule: string): Act | undefined => ACT_OF[rule];
+
 /** Null for a rule that is none of the law, and where no place is told. */
 export function ruleOfPlace(
   rule: string,
   { jurisdiction }: Pick<ScenarioData, 'jurisdiction'>,
 ): Permission | null {
-  const act = ACT_OF[rule];
+  const act = actOf(rule);
   if (act === undefined || jurisdiction === undefined) return null;
   const { known, acts } = jurisdictionOf(jurisdiction);
   return known ? acts[act] : null;

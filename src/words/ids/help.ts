@@ -3,6 +3,7 @@ export interface HelpWords {
   'help.menu': never;
   'help.settings': never;
   'help.settingsSub': never;
+  'help.language': never;
   'help.pressure': never;
   'help.pressureSub': never;
   'help.temperature': never;

@@ -137,6 +137,7 @@ const bay = await createBay(host, layout, (query.get('theme') ?? 'light') as Bay
     frame = { ...frame, can: { ...frame.can, tiltDeg } };
     bay.update(frame);
   },
+  onShake: () => console.log('shaken'),
   onValve: (valveSixteenths) => {
     if (!frame.can) return;
     frame = { ...frame, can: { ...frame.can, valveSixteenths } };

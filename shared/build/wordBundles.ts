@@ -1,0 +1,19 @@
+/**
+ * In which lots the words are fetched: what the page shows first, what a job or another page needs, what only a finding
+ * says, and what only the command line does. A feature nobody names here belongs to the jobs.
+ */
+const FEATURES = {
+  page: ['app', 'shelf', 'help', 'instrument', 'name'],
+  findings: ['rules'],
+  line: ['cli', 'verbs', 'signs', 'report', 'loop', 'properties', 'suspects', 'check'],
+} as const;
+
+export const BUNDLES = ['page', 'job', 'findings', 'line'] as const;
+export type Bundle = (typeof BUNDLES)[number];
+
+export function bundleOf(feature: string): Bundle {
+  const named = Object.entries(FEATURES).find(([, features]) =>
+    (features as readonly string[]).includes(feature),
+  );
+  return (named?.[0] as Bundle | undefined) ?? 'job';
+}
