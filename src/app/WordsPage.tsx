@@ -4,6 +4,7 @@ import { WordsScreen } from '../panels/WordsScreen';
 import type { WorkUi } from '../panels/workUi';
 import { STEPS_PER_SECOND } from '../session/clock';
 import { readWords } from '../session/plan/planWords';
+import { decimalPoint } from '../units/decimalPoint';
 import { happeningWords, refusalWords } from './notices';
 import type { SessionPageProps } from './SessionPage';
 import type { RunningSession } from './session';
@@ -26,7 +27,7 @@ export interface WordsPageProps {
 export default function WordsPage(props: WordsPageProps) {
   const { model } = props.session;
   const onLine = (line: string): string | null => {
-    const reading = readWords(line);
+    const reading = readWords(decimalPoint(line));
     if ('problem' in reading)
       return refusalWords(reading.problem.reason, reading.problem.params, model.nameOf);
     if (reading.act.kind === 'command') props.ui.session.send(reading.act.command);

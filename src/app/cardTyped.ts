@@ -10,6 +10,7 @@ import {
   outside,
 } from '../export/card/cardInputs';
 import type { RefrigerantId } from '../refrigerant/refrigerant';
+import { decimalPoint } from '../units/decimalPoint';
 import { formatNumber, formatQuantity } from '../units/format';
 import { parseQuantity } from '../units/quantity';
 import type { QuantityKind } from '../units/unitTable';
@@ -116,7 +117,7 @@ function limitWords(value: number, kind: QuantityKind, isFahrenheit: boolean): s
 
 export function quantityOr(text: string, kind: QuantityKind): number | undefined {
   try {
-    return parseQuantity(text, kind);
+    return parseQuantity(decimalPoint(text), kind);
   } catch {
     return undefined;
   }

@@ -1,9 +1,13 @@
 import { describe, expect, it } from 'vitest';
+import { decimalPoint } from '../../src/units/decimalPoint';
 import {
   type DisplayUnit,
+  ENGLISH_MARKS,
   formatNumber,
   formatQuantity,
   PLAIN_MARKS,
+  SPANISH_MARKS,
+  showMarks,
   valueInUnit,
 } from '../../src/units/format';
 import { gramsFromKg, ouncesFromKg } from '../../src/units/mass';
@@ -76,5 +80,28 @@ describe('conversions', () => {
     expect(gramsFromKg(0.62)).toBeCloseTo(620, 9);
     // A perfect vacuum at the standard atmosphere is 29.92 inches of mercury.
     expect(inchesOfVacuumFromGaugePa(-101325)).toBeCloseTo(29.92, 2);
+  });
+});
+
+describe('Spanish marks', () => {
+  it('are a decimal comma, and a narrow space from five figures on', () => {
+    expect(formatNumber(0.48, 0.01, SPANISH_MARKS)).toBe('0,48');
+    expect(formatNumber(1280, 1, SPANISH_MARKS)).toBe('1280');
+    expect(formatNumber(310000, 1, SPANISH_MARKS)).toBe('310\u202f000');
+    showMarks(SPANISH_MARKS);
+    expect(formatQuantity(317158.8, 'bar', 0.1)).toBe('3,2 bar');
+    showMarks(ENGLISH_MARKS);
+    expect(formatQuantity(317158.8, 'bar', 0.1)).toBe('3.2 bar');
+  });
+
+  it('are understood when they are typed, but no thousands as decimals', () => {
+    expect(decimalPoint('0,48 kg')).toBe('0.48 kg');
+    expect(decimalPoint('1,280 g')).toBe('1,280 g');
+    showMarks(SPANISH_MARKS);
+    expect(decimalPoint('0,480 kg')).toBe('0.480 kg');
+    showMarks(ENGLISH_MARKS);
+    expect(decimalPoint('couple charging port-a firewall,fender')).toBe(
+      'couple charging port-a firewall,fender',
+    );
   });
 });
