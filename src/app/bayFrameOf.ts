@@ -40,6 +40,7 @@ function hosesOf(session: SessionModel): HoseFrame[] {
             open: hose.couplerOpen,
             route: hose.route,
             caught: hose.caught,
+            ...(hose.couplerM > 0 && { bore: boreOf(hose.couplerM) }),
             ...skinOf(session, hose.id),
           },
         ];

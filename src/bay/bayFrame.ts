@@ -26,6 +26,8 @@ export interface HoseFrame {
   readonly route: readonly string[];
   /** Caught by the fan or belt. */
   readonly caught: boolean;
+  /** What its coupler goes over; absent where it has none. */
+  readonly bore?: BoreMm;
   /** Cover 0..1 of its skin, where it is cold enough. */
   readonly frost?: number;
   readonly sweat?: number;
