@@ -9,7 +9,7 @@ const project = (name: string, include: string, groupOrder: number) => ({
     environment: 'node' as const,
     testTimeout: 180_000,
     hookTimeout: 180_000,
-    setupFiles: ['src/refrigerant/allFluids.ts'],
+    setupFiles: ['src/layout/allLayouts.ts', 'src/loop/car/allVehicles.ts', 'src/refrigerant/allFluids.ts'],
     include: [include],
     sequence: { groupOrder },
   },

@@ -1,4 +1,6 @@
 /** `portside VERB`: collects the verbs of src/cli/verbs, one a file, and dispatches. */
+import '../layout/allLayouts';
+import '../loop/car/allVehicles';
 import '../refrigerant/allFluids';
 import { dispatch } from './dispatch';
 import { processIo } from './io';

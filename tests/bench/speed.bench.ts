@@ -2,6 +2,8 @@
  * What a step of 20 ms costs on one core: the loop alone by vehicle, the saloon's plant without and with a can feeding
  * through a hose, a whole session, a ghost car, and playing a log of a quarter of an hour again.
  */
+import '../../src/layout/allLayouts';
+import '../../src/loop/car/allVehicles';
 import '../../src/refrigerant/allFluids';
 import { createCar } from '../../src/loop/car/createCar';
 import { vehicleOf } from '../../src/loop/car/vehicles';

@@ -1,4 +1,6 @@
 /** Random hands on the deck of plants: every vehicle, every two faults, every command in every state. */
+import '../../src/layout/allLayouts';
+import '../../src/loop/car/allVehicles';
 import '../../src/refrigerant/allFluids';
 import { type FuzzReport, fuzzDeck, replayPlant } from '../../src/plant/fuzz/fuzzDeck';
 

@@ -1,4 +1,6 @@
 /** The physics report of the two cars that the printed figures in this folder are for, held against those. */
+import '../../src/layout/allLayouts';
+import '../../src/loop/car/allVehicles';
 import '../../src/refrigerant/allFluids';
 import type { ReportInputs } from '../../src/export/report/inputs';
 import { makeReport, type OnSection, REPORT_SECTIONS } from '../../src/export/report/makeReport';

@@ -1,6 +1,6 @@
 /**
- * The cars that ship, by id, in SI numbers; checked and converted when the project is built. Outside a browser all of them
- * are there at once; a page fetches the one it plays with.
+ * The cars that ship, by id, in SI numbers; checked and converted when the project is built. A page fetches
+ * the one it plays with; the command line and the tests hold them all (allVehicles.ts).
  */
 import type { VehicleData } from '../../../shared/schema/vehicle';
 
@@ -10,24 +10,20 @@ const files = import.meta.glob<VehicleData>(
   { import: 'default' },
 );
 
-const byId = new Map(Object.values(outsideThePage()).map((vehicle) => [vehicle.id, vehicle]));
+const byId = new Map<string, VehicleData>();
 
 export const vehicleIds: readonly string[] = Object.keys(files)
   .map((path) => path.slice(FOLDER.length, -'.yaml'.length))
   .sort();
 
-function outsideThePage(): Readonly<Record<string, VehicleData>> {
-  if (!import.meta.env.SSR) return {};
-  return import.meta.glob<VehicleData>(
-    ['../../../shared/vehicles/*.yaml', '!../../../shared/vehicles/*.layout.yaml'],
-    { eager: true, import: 'default' },
-  );
-}
-
-/** After it `vehicleOf(id)` answers. An id that no car has is left to whoever asks for it. */
+/** Fetches one car; after it `vehicleOf(id)` answers. An id that no car has is left to whoever asks for it. */
 export async function loadVehicle(id: string): Promise<void> {
   const fetched = byId.has(id) ? undefined : await files[`${FOLDER}${id}.yaml`]?.();
-  if (fetched) byId.set(id, fetched);
+  if (fetched) keepVehicle(fetched);
+}
+
+export function keepVehicle(vehicle: VehicleData): void {
+  byId.set(vehicle.id, vehicle);
 }
 
 /** Throws `RangeError` for an id that no car has, or whose car has not been loaded. */
