@@ -17,27 +17,24 @@ export function labelPrintOf(session: SessionModel): LabelPrint {
   if (covered)
     return {
       look: 'conversion',
+      over: word('bay.label.converted'),
       heading: covered.refrigerant,
       rows: [
         [word('bay.label.charge'), mass(covered.grams / G_PER_KG)],
         [word('bay.label.oil'), `${covered.oil}, ${covered.mL} mL`],
       ],
+      signed: word('bay.label.signed'),
       note: word('bay.label.was', { refrigerant: label.refrigerant }),
       burns: false,
     };
+  const plain = { over: '', heading: word('bay.label.heading'), signed: '' };
   const [heading, text] = session.bayLabel();
   if (text === '')
-    return {
-      look: heading === '' ? 'none' : 'worn',
-      heading: word('bay.label.heading'),
-      rows: [],
-      note: '',
-      burns: false,
-    };
+    return { ...plain, look: heading === '' ? 'none' : 'worn', rows: [], note: '', burns: false };
   const burns = label.refrigerant === BURNS;
   return {
+    ...plain,
     look: 'printed',
-    heading: word('bay.label.heading'),
     rows: [
       [word('bay.label.refrigerant'), label.refrigerant],
       [

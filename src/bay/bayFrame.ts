@@ -73,8 +73,12 @@ export interface GlassFrame {
 export interface LabelPrint {
   /** `none`: there is no label, and nothing to draw. */
   readonly look: 'printed' | 'conversion' | 'worn' | 'none';
+  /** In small letters over the heading; none where empty. */
+  readonly over: string;
   readonly heading: string;
   readonly rows: readonly (readonly [name: string, value: string])[];
+  /** Name of the line that is signed by hand; none where empty. */
+  readonly signed: string;
   readonly note: string;
   /** Wears the sign for what burns. */
   readonly burns: boolean;
@@ -143,6 +147,6 @@ export function stillFrame(portIds: readonly string[]): BayFrame {
     held: null,
     assessed: false,
     label: ['', ''],
-    print: { look: 'none', heading: '', rows: [], note: '', burns: false },
+    print: { look: 'none', over: '', heading: '', rows: [], signed: '', note: '', burns: false },
   };
 }

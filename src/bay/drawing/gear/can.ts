@@ -6,13 +6,18 @@
 import { grain } from '../grain';
 import { chain, move, scale, turn } from '../matrix';
 import { across, CAN_WALL, down, gearAcross } from '../paints';
-import { circle, roundRect } from '../paths';
+import { circle, polygon, roundRect } from '../paths';
 import { bar, type Drawing, fill, mm, placed, ROUND, shape, stroke, text } from '../record';
 import { frostSpike } from './frost';
+import { wetted } from './wetted';
 
 export const CAN_SCALE = 0.82;
 const W = 72;
 const H = 128;
+/** Of its body, upright and as it is drawn. */
+export const CAN_SIZE = { w: W * CAN_SCALE, h: H * CAN_SCALE } as const;
+/** Of its wall's corners. */
+const WALL_R = 14;
 
 /** Where the charging hose leaves the tap, in the can's own frame before tilt and scale. */
 const OUTLET = [38, -93] as const;
@@ -48,14 +53,14 @@ function shadowOf(tiltDeg: number): Drawing {
   const [c, s] = [Math.cos(angle), Math.sin(angle)];
   return [
     {
-      ...fill(roundRect(-W / 2, -H / 2, W, H, 14), 'shadow', 0.3),
+      ...fill(roundRect(-W / 2, -H / 2, W, H, WALL_R), 'shadow', 0.3),
       matrix: move(mm(12 * (c + s)), mm(12 * (c - s))),
     },
   ];
 }
 
 const wall = (): Drawing => [
-  shape(roundRect(-W / 2, -H / 2, W, H, 14), CAN_WALL, 'mill-d', 2.4),
+  shape(roundRect(-W / 2, -H / 2, W, H, WALL_R), CAN_WALL, 'mill-d', 2.4),
   fill(roundRect(-W / 2, -H / 2 + 20, W, H - 40, 0), 'paper-label'),
   fill(roundRect(-W / 2, -H / 2 + 20, W * 0.3, H - 40, 0), 'white', 0.45),
   fill(roundRect(W * 0.22, -H / 2 + 20, W * 0.28, H - 40, 0), 'shadow', 0.16),
@@ -86,43 +91,38 @@ function tap(valveSixteenths: number): Drawing {
   ];
 }
 
-/** Crystals on the wall where liquid wets it: the lowest share of the can as it stands, lies or hangs. */
+/** Crystals on the wall where liquid wets it, thickest along its surface, which stays level however the can is held. */
 function frost(level: number, tiltDeg: number): Drawing {
-  const { x, y, w, h, up } = wetted(Math.max(0, Math.min(1, level)), tiltDeg);
+  const wet = wetted(W, H, WALL_R, level, tiltDeg);
+  if (wet.outline.length < 3) return [];
   const random = grain(9);
   let crystals = '';
-  for (let i = 0; i < 90; i++)
-    crystals += frostSpike(
-      x + 4 + random() * (w - 8),
-      y + random() * h,
-      random() * 6.28,
-      4 + random() * 6,
-      2,
-    );
-  const lying = w < W;
+  for (let i = 0; i < 150; i++) {
+    const [x, y] = [(random() - 0.5) * (W - 8), (random() - 0.5) * (H - 8)];
+    const spike = frostSpike(x, y, random() * 6.28, 4 + random() * 6, 2);
+    if (wet.contains(x, y)) crystals += spike;
+  }
+  const [[ax, ay], [bx, by]] = wet.surface;
+  const up = Math.atan2(wet.up[1], wet.up[0]);
   let rim = '';
-  for (let i = 0; i < 22; i++) {
-    const along = random();
-    const [rx, ry] = lying ? [x, y + 3 + along * (h - 6)] : [x + 3 + along * (w - 6), up > 0 ? y + h : y];
-    rim += frostSpike(rx, ry, (lying ? Math.PI : (up * Math.PI) / 2) + (random() - 0.5), 4 + random() * 5, 1);
+  for (let i = 0; i < 26; i++) {
+    const share = 0.04 + random() * 0.92;
+    rim += frostSpike(
+      ax + (bx - ax) * share,
+      ay + (by - ay) * share,
+      up + (random() - 0.5),
+      4 + random() * 5,
+      1,
+    );
   }
   return [
-    fill(roundRect(x, y, w, h, 12), 'frost', 0.5),
+    fill(polygon(wet.outline.map(([x, y]) => [mm(x), mm(y)] as const)), 'frost', 0.5),
     stroke(crystals, 'frost-d', 1, 0.5, ROUND),
     stroke(crystals, 'frost', 1.2, 0.8, ROUND),
+    bar(mm(ax), mm(ay), mm(bx), mm(by), 'frost-d', 2.2, 0.75),
     stroke(rim, 'frost-d', 2.4, 0.5, ROUND),
     stroke(rim, 'frost', 1.3, 1, ROUND),
-  ];
-}
-
-/** The wetted part of the wall in the can's own frame; `up` is where its surface lies: -1 above, 1 below (inverted). */
-function wetted(
-  level: number,
-  tiltDeg: number,
-): { readonly x: number; readonly y: number; readonly w: number; readonly h: number; readonly up: 1 | -1 } {
-  if (tiltDeg > 60 && tiltDeg < 120) return { x: W / 2 - W * level, y: -H / 2, w: W * level, h: H, up: -1 };
-  if (tiltDeg <= 60) return { x: -W / 2, y: H / 2 - H * level, w: W, h: H * level, up: -1 };
-  return { x: -W / 2, y: -H / 2, w: W, h: H * level, up: 1 };
+  ].filter((record) => record.d !== '');
 }
 
 /** Tilt dial at the origin: the can as a small sign, its degrees below. */

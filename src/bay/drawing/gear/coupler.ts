@@ -17,11 +17,17 @@ export type CouplerForm = 'low' | 'high';
 export const couplerForm = (hose: CoupledHose): CouplerForm => (hose === 'high' ? 'high' : 'low');
 
 const knobRadius = (hose: CouplerForm): number => (hose === 'low' ? 27 : 30);
+/** How high the knob stands over the sleeve while it is out, and how far it goes in. */
+const KNOB_OUT_MM = 17;
+const KNOB_TRAVEL_MM = 11;
 /** How far the hose starts from the middle of a coupler on a port. */
 export const BARB_MM = 66;
 
-/** On a port at the origin, the hose leaving at `angle` (radians, clockwise from picture right). */
-export function couplerTop(hose: CouplerForm, angle: number, open: boolean): Drawing {
+/**
+ * On a port at the origin, the hose leaving at `angle` (radians, clockwise from picture right). `turnedIn` is how far
+ * its knob is turned in: 0 stands up and the core is shut, 1 is down on the sleeve and the core pressed.
+ */
+export function couplerTop(hose: CouplerForm, angle: number, turnedIn: number): Drawing {
   const r = knobRadius(hose);
   const [c, s] = [Math.cos(angle), Math.sin(angle)];
   const along = (k: number): readonly [number, number] => [mm(c * k), mm(2 + s * k)];
@@ -30,8 +36,8 @@ export function couplerTop(hose: CouplerForm, angle: number, open: boolean): Dra
     const [x, y] = along(r + 40 * share);
     return bar(x - s * 10, y + c * 10, x + s * 10, y - c * 10, 'mill-d', 2, 0.7);
   };
-  const stem: Drawing = open ? [] : canister(0, -2, r * 0.5, 10, 'mill', { elevation: 6 });
-  const rise = open ? -6 : -17;
+  const stem: Drawing = turnedIn >= 1 ? [] : canister(0, -2, r * 0.5, 10, 'mill', { elevation: 6 });
+  const rise = mm(-KNOB_OUT_MM + KNOB_TRAVEL_MM * turnedIn);
   return [
     ...lineShadow(barb, 22, 30),
     ...tube(barb, 22, 'mill'),
@@ -75,26 +81,45 @@ export const MAT_SCALE = 0.86;
 
 /** Loose, in side view, mouth down when `turnDeg` is 0; the barb is at its right, or at its left where asked. */
 export function couplerSide(hose: CouplerForm, turnDeg: number, barbLeft = false): Drawing {
+  const upright = placed(sideBadge(hose), turn(-turnDeg, 0, -26));
+  return placed([...sideBody(hose, barbLeft, 0, 0), ...upright], chain(turn(turnDeg), scale(MAT_SCALE)));
+}
+
+/** How far the knob of an opened coupler has gone in, and the sleeve of one that holds has gone up. */
+const KNOB_IN_MM = 13;
+const SLEEVE_UP_MM = 7;
+
+/** On a port, from the side, about its own middle: the sleeve up, the knob out or turned in. */
+export const couplerUpright = (hose: CouplerForm, open: boolean): Drawing => [
+  ...sideBody(hose, false, open ? KNOB_IN_MM : 0, SLEEVE_UP_MM),
+  ...sideBadge(hose),
+];
+
+const sideWidth = (hose: CouplerForm): number => (hose === 'low' ? 40 : 50);
+const sideBadge = (hose: CouplerForm): Drawing => badge(hose, 0, -26, sideWidth(hose) * 0.3);
+
+function sideBody(hose: CouplerForm, barbLeft: boolean, knobMm: number, sleeveMm: number): Drawing {
   const ink = HOSE_INK[hose];
-  const w = hose === 'low' ? 40 : 50;
+  const w = sideWidth(hose);
   const mouth = hose === 'low' ? 18.6 : 22.6;
-  const body: Drawing = [
+  const sleeve: Drawing = [
+    shape(roundRect(-w / 2 - 3, 2, w + 6, 48, 7), across('mill'), 'mill-d', 2),
+    ...[0.2, 0.4, 0.6, 0.8].map((k) => bar(-w / 2, 2 + 48 * k, w / 2, 2 + 48 * k, 'mill-d', 2, 0.5)),
+    fill(roundRect(-w / 2 - 3, 17, w + 6, 12, 0), ink),
+  ];
+  return [
     ...shadow(roundRect(-w / 2, -70, w, 140, 8), 18),
     shape(roundRect(-7, -84, 14, 30, 3), across('mill'), 'mill-d', 1.6),
-    ...sideKnob(hose, w),
+    ...placed(sideKnob(hose, w), move(0, knobMm)),
     shape(roundRect(barbLeft ? -w * 0.2 - 60 : w * 0.2, -34, 60, 24, 6), down('mill'), 'mill-d', 2),
     ...[30, 40, 50, 60]
       .map((k) => (w * 0.2 + k - 6) * (barbLeft ? -1 : 1))
       .map((x) => bar(x, -33, x, -11, 'mill-d', 2, 0.6)),
     shape(roundRect(-w * 0.42, -58, w * 0.84, 66, 7), across('mill'), 'mill-d', 2),
-    shape(roundRect(-w / 2 - 3, 2, w + 6, 48, 7), across('mill'), 'mill-d', 2),
-    ...[0.2, 0.4, 0.6, 0.8].map((k) => bar(-w / 2, 2 + 48 * k, w / 2, 2 + 48 * k, 'mill-d', 2, 0.5)),
-    fill(roundRect(-w / 2 - 3, 17, w + 6, 12, 0), ink),
-    shape(roundRect(-w * 0.36, 48, w * 0.72, 14, 3), across('alu'), 'mill-d', 1.6),
+    ...placed(sleeve, move(0, -sleeveMm)),
+    shape(roundRect(-w * 0.36, 48 - sleeveMm, w * 0.72, 14 + sleeveMm, 3), across('alu'), 'mill-d', 1.6),
     fill(roundRect(-mouth / 2, 56, mouth, 8, 2), 'iron-d'),
   ];
-  const upright = placed(badge(hose, 0, -26, w * 0.3), turn(-turnDeg, 0, -26));
-  return placed([...body, ...upright], chain(turn(turnDeg), scale(MAT_SCALE)));
 }
 
 /** How far the mouth of an upright coupler is below its middle. */
