@@ -1,19 +1,22 @@
 /**
- * The same session with something done otherwise: both run from the start, both scored, and the first step after which
- * their states differ. States are compared once a second; the second in which they part is run once more, step by step.
+ * The same session with something done otherwise: both scored, and the first step after which their states differ. What
+ * ghost cars said of the readings is not weighed again: where it is handed over it counts as it did.
  */
-import { STEPS_PER_SECOND } from '../session/clock';
-import type { SessionCore, SessionLog } from '../session/corePort';
-import { openSession, recordOf } from '../session/openSession';
+import type { SessionLog } from '../session/corePort';
+import type { MeasureId } from '../session/record/measures';
+import type { SessionRecord } from '../session/record/record';
 import type { Scenario } from '../session/scenario/scenario';
-import { editLog, type LogEdit, type NumberedCommand, numberedCommands } from '../session/whatIf/editLog';
-import { playCommands, type RefusedCommand } from '../session/whatIf/playCommands';
+import { editLog, type LogEdit } from '../session/whatIf/editLog';
+import { openTrials, type Trials } from '../session/whatIf/openTrials';
+import type { RefusedCommand } from '../session/whatIf/playEntries';
+import { toEnd } from '../session/whatIf/toEnd';
 import { type Score, score } from './score';
 
 export interface WhatIfRun {
   readonly score: Score;
   readonly stateHash: string;
   readonly lastStep: number;
+  readonly record: SessionRecord;
 }
 
 export interface WhatIf {
@@ -23,68 +26,48 @@ export interface WhatIf {
   readonly firstDifferentStep: number | null;
   /** What can no longer be done. */
   readonly refused: readonly RefusedCommand[];
+  /** Steps that had to be run for it. */
+  readonly stepsRun: number;
 }
 
-interface Played {
-  readonly core: SessionCore;
-  readonly refused: readonly RefusedCommand[];
-  readonly hashes: readonly string[];
-}
+/** Measures that ghost cars weighed; null before they have, or where there was nothing to weigh. */
+export type WeighedMeasures = Readonly<Partial<Record<MeasureId, number>>> | null;
 
 /** Throws `EditError` for an edit that cannot be made. */
 export function whatIf(scenario: Scenario, log: SessionLog, edits: readonly LogEdit[]): WhatIf {
-  const entries = numberedCommands(log);
-  const edited = editLog(entries, edits);
-  const [before, after] = [entries, edited].map((list) => play(scenario, log, list));
+  const trials = toEnd(openTrials(scenario, log));
+  return toEnd(tryOut(scenario, trials, edits, null));
+}
+
+/** The same on a session that is made ready, in stretches. Throws `EditError`. */
+export function* tryOut(
+  scenario: Scenario,
+  { once, again }: Trials,
+  edits: readonly LogEdit[],
+  weighed: WeighedMeasures,
+): Generator<void, WhatIf> {
+  const other = yield* again(editLog(once.entries, edits));
   return {
-    before: runOf(scenario, before),
-    after: runOf(scenario, after),
-    firstDifferentStep: firstDifferent(scenario, log, [entries, edited], [before, after]),
-    refused: after.refused,
+    before: runOf(scenario, once, weighed),
+    after: runOf(scenario, other, weighed),
+    firstDifferentStep: other.firstDifferentStep,
+    refused: other.refused,
+    stepsRun: other.stepsRun,
   };
 }
 
-function play(
+function runOf(
   scenario: Scenario,
-  { mode, seed, lastStep }: SessionLog,
-  list: readonly NumberedCommand[],
-): Played {
-  const core = openSession(scenario, { mode, seed });
-  const hashes: string[] = [];
-  const keep = (): void => void hashes.push(core.stateHash());
-  const refused = playCommands(core, list, lastStep, keep, STEPS_PER_SECOND);
-  return { core, refused, hashes };
+  { record, stateHash, lastStep }: Omit<WhatIfRun, 'score'>,
+  weighed: WeighedMeasures,
+): WhatIfRun {
+  return { score: score(withWeighed(record, weighed), scenario), stateHash, lastStep, record };
 }
 
-function runOf(scenario: Scenario, { core }: Played): WhatIfRun {
-  return {
-    score: score(recordOf(scenario, core.log()), scenario),
-    stateHash: core.stateHash(),
-    lastStep: core.step,
-  };
-}
-
-function firstDifferent(
-  scenario: Scenario,
-  { mode, seed, lastStep }: SessionLog,
-  lists: readonly (readonly NumberedCommand[])[],
-  [before, after]: readonly Played[],
-): number | null {
-  const seconds = Math.max(before.hashes.length, after.hashes.length);
-  const second = Array.from({ length: seconds }, (_, at) => at).find(
-    (at) => before.hashes[at] !== after.hashes[at],
-  );
-  if (second === undefined) return null;
-  const from = second * STEPS_PER_SECOND;
-  const end = Math.min(lastStep, from + STEPS_PER_SECOND);
-  const [old, other] = lists.map((list) => {
-    const core = openSession(scenario, { mode, seed });
-    const steps = new Map<number, string>();
-    const keep = (): void => void (core.step >= from && steps.set(core.step, core.stateHash()));
-    const upTo = list.filter(({ step }) => step <= end);
-    playCommands(core, upTo, end, keep, 1);
-    return steps;
-  });
-  const apart = [...new Set([...old.keys(), ...other.keys()])].sort((a, b) => a - b);
-  return apart.find((step) => old.get(step) !== other.get(step)) ?? null;
+/** Who named no cause has nothing justified. */
+function withWeighed(record: SessionRecord, weighed: WeighedMeasures): SessionRecord {
+  if (weighed === null) return record;
+  const hasNamed = record.events.some(({ id }) => id === 'diagnosed');
+  const shares = { 'diagnosis.justified': 0, 'diagnosis.efficient': 0, 'diagnosis.noiseless': 0 };
+  return { ...record, measures: { ...record.measures, ...weighed, ...(hasNamed ? {} : shares) } };
 }

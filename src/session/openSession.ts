@@ -2,8 +2,9 @@
 import { buildPlant } from '../plant/buildPlant';
 import type { Mode, SessionCore, SessionLog } from './corePort';
 import { isRewind } from './liveLog';
-import { makeRecord, recorder } from './record/makeRecord';
+import { makeRecord } from './record/makeRecord';
 import type { SessionRecord } from './record/record';
+import { recorder } from './record/recorder';
 import { plantOptions } from './scenario/plantOptions';
 import type { Scenario } from './scenario/scenario';
 import { sessionCore } from './sessionCore';

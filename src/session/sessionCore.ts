@@ -13,6 +13,7 @@ import { STEPS_PER_MINUTE } from './clock';
 import { asCommand, shapeProblem } from './commandShape';
 import type { Advance, LoggedCommand, Mode, SessionCore, SessionLog, SessionView } from './corePort';
 import { engineHash } from './engineHash';
+import { gate } from './gate';
 import { goneBackTo, isRewind, liveLog } from './liveLog';
 import { BrokenLogError, numberOf, refuseDisorder, refuseOther } from './logProblem';
 import { type Observer, type RunSnapshot, type SessionJob, type SessionRun, sessionRun } from './sessionRun';
@@ -172,29 +173,4 @@ export function sessionCore({ job, seed, mode, plant, log, observe }: CoreOption
 function standing({ controller: { phase } }: SessionRun, number: number): BrokenLogError {
   const reason = phase === 'briefing' ? 'notBegun' : phase === 'work' ? 'stopped' : 'over';
   return new BrokenLogError(number, `session.refused.${reason}`);
-}
-
-/** What the session itself forbids now: before it began, after it ended, while it is stopped, by mode. */
-function gate(run: SessionRun, mode: Mode, job: SessionJob, command: Command) {
-  const no = (reason: string, params: Record<string, string> = {}) => ({
-    reason: `session.refused.${reason}`,
-    params,
-  });
-  const { phase } = run.controller;
-  const { stopped } = run.book;
-  if (phase === 'briefing') return command.do === 'begin' ? null : no('notBegun');
-  if (phase !== 'work') return no('over');
-  if (stopped !== null) return command.do === 'rewind' || command.do === 'begin' ? null : no('stopped');
-  if (command.do === 'begin') return no('hasBegun');
-  if (command.do === 'rewind') {
-    if (mode === 'assessed') return no('noGoingBack');
-    return Number(command.step) > run.plant.step ? no('notYetLived') : null;
-  }
-  if (command.do === 'hint') {
-    if (mode === 'assessed') return no('noHints');
-    return Number(command.level) > job.hintLevels
-      ? no('noSuchHint', { levels: String(job.hintLevels) })
-      : null;
-  }
-  return null;
 }

@@ -55,6 +55,8 @@ export interface RunSnapshot {
   readonly controller: ControllerSnapshot;
   readonly watches: Float64Array;
   readonly criticals: readonly boolean[];
+  /** Walked since the last moment that was looked at. */
+  readonly transitions: readonly Transition[];
 }
 
 export interface SessionRun {
@@ -208,6 +210,7 @@ export function sessionRun(job: SessionJob, mode: Mode, plant: Plant, observe?: 
       controller: state.snapshot(),
       watches: bank.snapshot(),
       criticals: criticals.map(({ was }) => was),
+      transitions,
     }),
     restore(from) {
       plant.restore(from.plant);
@@ -215,6 +218,7 @@ export function sessionRun(job: SessionJob, mode: Mode, plant: Plant, observe?: 
       wasBusy = true;
       state.restore(from.controller);
       bank.restore(from.watches);
+      transitions = from.transitions;
       from.criticals.forEach((was, at) => {
         criticals[at].was = was;
       });

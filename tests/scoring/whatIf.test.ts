@@ -1,11 +1,16 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import whatIfVerb from '../../src/cli/verbs/whatIf';
+import { hashFloats } from '../../src/numerics/hash';
 import { whatIf } from '../../src/scoring/whatIf';
 import type { SessionLog } from '../../src/session/corePort';
-import { openSession } from '../../src/session/openSession';
+import { openSession, recordOf } from '../../src/session/openSession';
 import { playPlan } from '../../src/session/plan/playPlan';
+import type { SessionRecord } from '../../src/session/record/record';
 import { scenarioById } from '../../src/session/scenario/library';
-import { EditError, numberedCommands } from '../../src/session/whatIf/editLog';
+import { EditError, editLog, type NumberedCommand, numberedCommands } from '../../src/session/whatIf/editLog';
+import { openTrials } from '../../src/session/whatIf/openTrials';
+import { toEnd } from '../../src/session/whatIf/toEnd';
 
 const scenario = scenarioById('warm-at-the-lights');
 
@@ -84,6 +89,99 @@ describe('a session with something done otherwise', () => {
       [2, 'door'],
       [5, 'ac'],
     ]);
+  });
+});
+
+describe('trials from checkpoints', () => {
+  const trials = toEnd(openTrials(scenario, log));
+
+  /** Everything from the start, through the session's own door. */
+  function inFull(entries: readonly NumberedCommand[]) {
+    const core = openSession(scenario, { mode: log.mode, seed: log.seed });
+    const refused = entries.flatMap(({ step, command, number }) => {
+      core.advance(step - core.step);
+      return core.send(command).ok ? [] : [number];
+    });
+    core.advance(log.lastStep - core.step);
+    const record = printOf(recordOf(scenario, core.log()));
+    return { stateHash: core.stateHash(), lastStep: core.step, refused, record };
+  }
+
+  const printOf = ({ steps, values, events, actions, transitions, measures }: SessionRecord) => ({
+    rows: [steps.length, hashFloats(Float64Array.from(steps)), hashFloats(values)],
+    events,
+    actions,
+    transitions,
+    measures,
+  });
+
+  const anEdit = fc.oneof(
+    fc.record({ kind: fc.constant('drop' as const), number: fc.integer({ min: 2, max: 9 }) }),
+    fc.record({
+      kind: fc.constant('move' as const),
+      number: fc.integer({ min: 2, max: 9 }),
+      bySteps: fc.integer({ min: -600, max: 600 }),
+    }),
+    fc.record({
+      kind: fc.constant('set' as const),
+      number: fc.constant(numberOf('engine')),
+      name: fc.constant('rpm'),
+      value: fc.constantFrom('0', '900', '1500', '3000'),
+    }),
+  );
+
+  test('give the same as running everything from the start, bit for bit', () => {
+    fc.assert(
+      fc.property(
+        fc.uniqueArray(anEdit, { minLength: 1, maxLength: 3, selector: ({ number }) => number }),
+        (edits) => {
+          const edited = editLog(trials.once.entries, edits);
+          const found = toEnd(trials.again(edited));
+          expect({
+            stateHash: found.stateHash,
+            lastStep: found.lastStep,
+            refused: found.refused.map(({ number }) => number),
+            record: printOf(found.record),
+          }).toEqual(inFull(edited));
+          expect(found.firstDifferentStep === null).toBe(found.stateHash === trials.once.stateHash);
+        },
+      ),
+      { numRuns: 12, seed: 7 },
+    );
+  });
+
+  test('are the session itself again when nothing is changed any more', () => {
+    const found = toEnd(trials.again(trials.once.entries));
+    expect([found.stateHash, found.stepsRun]).toEqual([trials.once.stateHash, 0]);
+  });
+
+  test('run on only until both stand alike, and take the rest as it was', () => {
+    const long = played(
+      [...LINES.slice(0, 5), ...Array(18).fill({ 'run-on': '10 s' }), ...LINES.slice(5)],
+      'assessed',
+    );
+    const ready = toEnd(openTrials(scenario, long));
+    const look = numberedCommands(long).find(({ command }) => command.do === 'look');
+    const without = editLog(ready.once.entries, [{ kind: 'drop', number: look?.number ?? 0 }]);
+    const found = toEnd(ready.again(without));
+    expect(found.firstDifferentStep).toBeNull();
+    expect(found.stepsRun).toBeLessThan(long.lastStep / 2);
+    expect(found.record.values.length).toBeLessThan(ready.once.record.values.length);
+    expect(found.record.actions.at(-1)).toMatchObject({ number: without.length, command: { do: 'finish' } });
+    expect(found.stateHash).toBe(ready.once.stateHash);
+  });
+
+  test('carry on where practice would have held the clock', () => {
+    const careless = played(
+      ['begin', 'door open', 'cap port-a off', { 'run-on': '10 s' }, 'finish'],
+      'practice',
+    );
+    const ready = toEnd(openTrials(scenario, careless));
+    const found = toEnd(
+      ready.again(editLog(ready.once.entries, [{ kind: 'move', number: 3, bySteps: 100 }])),
+    );
+    expect(found.refused).toEqual([]);
+    expect(found.lastStep).toBe(careless.lastStep);
   });
 });
 

@@ -1,11 +1,21 @@
 /** Rows of a record as they come: a table of numbers that grows. */
 import type { Moment } from '../conditions/moment';
 
+export interface Rows {
+  readonly steps: Int32Array;
+  readonly values: Float64Array;
+}
+
 export interface RowWriter {
   /** Step of the last row, -1 while there is none. */
   readonly lastStep: number;
   /** Copies the moment; gives the number of the new row. */
   write(step: number, moment: Moment): number;
+  readonly count: number;
+  /** Takes over rows `from` to `to` of another such table. */
+  copy(other: Rows, from: number, to: number): void;
+  /** Forgets all rows. */
+  clear(): void;
   steps(): Int32Array;
   values(): Float64Array;
 }
@@ -16,9 +26,10 @@ export function rowWriter(width: number): RowWriter {
   let steps = new Int32Array(FIRST_ROWS);
   let values = new Float64Array(FIRST_ROWS * width);
   let rowCount = 0;
-  const grow = (): void => {
-    const widerSteps = new Int32Array(2 * steps.length);
-    const widerValues = new Float64Array(2 * values.length);
+  const grow = (least: number): void => {
+    const length = Math.max(2 * steps.length, least);
+    const widerSteps = new Int32Array(length);
+    const widerValues = new Float64Array(length * width);
     widerSteps.set(steps);
     widerValues.set(values);
     steps = widerSteps;
@@ -29,11 +40,24 @@ export function rowWriter(width: number): RowWriter {
       return rowCount === 0 ? -1 : steps[rowCount - 1];
     },
     write(step, moment) {
-      if (rowCount === steps.length) grow();
+      if (rowCount === steps.length) grow(rowCount + 1);
       steps[rowCount] = step;
       const at = rowCount * width;
       for (let i = 0; i < width; i++) values[at + i] = moment.value(i);
       return rowCount++;
+    },
+    get count() {
+      return rowCount;
+    },
+    copy(other, from, to) {
+      const end = rowCount + to - from;
+      if (end > steps.length) grow(end);
+      steps.set(other.steps.subarray(from, to), rowCount);
+      values.set(other.values.subarray(from * width, to * width), rowCount * width);
+      rowCount = end;
+    },
+    clear() {
+      rowCount = 0;
     },
     steps: () => steps.slice(0, rowCount),
     values: () => values.slice(0, rowCount * width),

@@ -8,22 +8,36 @@ import { changesByItself } from '../conditions/changesByItself';
 import { ConditionError, compileCondition } from '../conditions/compileCondition';
 import type { Moment, Predicate, SignalTable } from '../conditions/moment';
 
-/** True in a moment in which one of them became true or false. Has to be asked in every moment, in order. */
-export type RuleEdges = (moment: Moment) => boolean;
+export interface RuleEdges {
+  /** True in a moment in which one of them became true or false. Has to be asked in every moment, in order. */
+  look(moment: Moment): boolean;
+  /** Which of them held in the moment looked at last. */
+  held(): readonly boolean[];
+  /** As if the moment looked at last had been another. */
+  hold(held: readonly boolean[]): void;
+}
 
 export function ruleEdges(rules: readonly Rule[], table: SignalTable): RuleEdges {
   const watched = rules
     .flatMap(conditionsOf)
     .flatMap((condition) => compiled(condition, table))
     .map((holds) => ({ holds, was: false }));
-  return (moment) => {
-    let changed = false;
-    for (const one of watched) {
-      const now = one.holds(moment);
-      if (now !== one.was) changed = true;
-      one.was = now;
-    }
-    return changed;
+  return {
+    look(moment) {
+      let changed = false;
+      for (const one of watched) {
+        const now = one.holds(moment);
+        if (now !== one.was) changed = true;
+        one.was = now;
+      }
+      return changed;
+    },
+    held: () => watched.map(({ was }) => was),
+    hold(held) {
+      watched.forEach((one, at) => {
+        one.was = held[at] ?? false;
+      });
+    },
   };
 }
 

@@ -9,7 +9,7 @@ import { hashText } from '../../numerics/hash';
 import { nearest } from '../../words/nearest';
 import { canonicalJson } from '../canonicalJson';
 import { standingOf } from '../law/standing';
-import type { Answer } from '../record/makeRecord';
+import type { Answer } from '../record/recorder';
 import type { SessionJob } from '../sessionRun';
 
 export interface Scenario {
