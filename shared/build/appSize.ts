@@ -16,7 +16,9 @@ const TABLE = /^r\d+[a-z]*-[\w-]+\.js$/;
 /** Chunks of pages that are no part of a session. */
 const OTHER_PAGE = /^(CardPage|card\.worker|DrillPage|drill\.worker)-/;
 
-const scenarioIds = readdirSync(join(projectFolder, 'scenarios')).map((file) => basename(file, '.yaml'));
+const scenarioIds = readdirSync(join(projectFolder, 'scenarios'))
+  .filter((file) => file.endsWith('.yaml'))
+  .map((file) => basename(file, '.yaml'));
 /** Chunk of a scenario: its id and a hash of eight. */
 const isScenario = (name: string): boolean =>
   scenarioIds.some((id) => name.startsWith(`${id}-`) && name.length === id.length + '-12345678.js'.length);

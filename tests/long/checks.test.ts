@@ -4,7 +4,9 @@ import { expect, it } from 'vitest';
 import { checkScenario } from '../../src/scoring/checkScenario';
 import { rubrics } from '../../src/session/scenario/rubrics';
 
-const files = readdirSync('scenarios').map((name) => `scenarios/${name}`);
+const files = readdirSync('scenarios')
+  .filter((name) => name.endsWith('.yaml'))
+  .map((name) => `scenarios/${name}`);
 
 it.each(files)('%s has no error', (file) => {
   const problems = checkScenario(file, readFileSync(file, 'utf8'), rubrics);
