@@ -23,6 +23,7 @@ const GROUPS = [
   'name.cause',
   'name.sure',
   'name.choice',
+  'name.sheet',
 ] as const;
 const HOSES = ['charging', 'gauge-low', 'gauge-high', 'utility'];
 

@@ -18,7 +18,7 @@ import type { FromWorker, Opened, OpenRequest, Seen } from './protocol';
 import { factsSpoken, scenarioData } from './scenarioFacts';
 import { settings } from './settings';
 import { bayLabelOf, sheetsOf } from './sheets';
-import { tellJob } from './told';
+import { tellJob, toldOf } from './told';
 import { toldDebrief } from './toldDebrief';
 
 export interface RunningSession {
@@ -116,7 +116,8 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
   };
   const facts = factsSpoken(data);
   const layout = layoutOf(data.vehicle);
-  const named = sessionNames(layout, request.mode, () => seen().view);
+  const nameOf = sessionNames(layout, request.mode, () => seen().view);
+  const named = (id: string): string => toldOf(request.scenarioId).papers[id]?.title ?? nameOf(id);
   const history = gaugeHistory();
   const model = (): SessionModel => ({
     get facts() {

@@ -4,12 +4,14 @@ import { isWordId, say } from '../words/words';
 
 type NameOf = (id: string) => string;
 
+const OWN_GROUPS = ['item', 'sum', 'to', 'from'];
+
 /** Arguments whose names differ from what the same id is called elsewhere. */
 function argumentWords(command: Command, key: string, value: string | number, nameOf: NameOf): string {
   const isItem = key === 'item' || (command.do === 'place' && key === 'at');
-  const group = isItem ? 'item' : command.do === 'sum' && key === 'of' ? 'sum' : null;
+  const group = isItem ? 'item' : command.do === 'sum' && key === 'of' ? 'sum' : key;
   const wordId = `name.${group}.${value}`;
-  if (group !== null && isWordId(wordId)) return say({ id: wordId });
+  if (OWN_GROUPS.includes(group) && isWordId(wordId)) return say({ id: wordId });
   return typeof value === 'number' ? String(value) : nameOf(value);
 }
 
