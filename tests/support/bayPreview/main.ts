@@ -6,6 +6,7 @@ import { createBay } from '../../../src/bay/bayView';
 
 import { couplerId, hoseOfCoupler } from '../../../src/bay/itemIds';
 import type { HoseId } from '../../../src/layout/layout';
+import '../../../src/layout/allLayouts';
 import { layoutOf } from '../../../src/layout/layouts';
 import { tracePort } from '../../../src/layout/trace';
 import { defaultRoute } from '../../../src/layout/zones';
