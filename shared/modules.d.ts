@@ -4,6 +4,12 @@ declare module '*.yaml' {
   export default data;
 }
 
+/** The drawings that a layout's parts wear, or that a list names; see shared/build/partModules.ts. */
+declare module '*.yaml?parts' {
+  const bundle: unknown;
+  export default bundle;
+}
+
 /** Hash of everything that decides how a log is played and scored; see shared/build/engineModule.ts. */
 declare module 'virtual:engine-hash' {
   const hash: string;

@@ -10,6 +10,7 @@ import { readYaml } from '../schema/readYaml.ts';
 import type { ScenarioData } from '../schema/scenario.ts';
 import { shelfScenario } from '../schema/shelfScenario.ts';
 import { projectFolder } from './folders.ts';
+import { jsonModule } from './jsonModule.ts';
 import { validate } from './validate.ts';
 
 export function yamlModules(): Plugin {
@@ -25,20 +26,8 @@ export function yamlModules(): Plugin {
         const source = readYaml(file, text);
         const whole = validate(file, source);
         const data = query === 'shelf' ? shelfScenario(whole as ScenarioData) : whole;
-        return {
-          code: `export default /* @__PURE__ */ JSON.parse(${quote(JSON.stringify(data))});`,
-          map: null,
-          moduleType: 'js',
-        };
+        return jsonModule(data);
       },
     },
   };
-}
-
-/** JSON text as a JavaScript string literal in single quotes. */
-function quote(text: string): string {
-  const escaped = text.replace(/[\\'\u2028\u2029]/g, (sign) => {
-    return sign === '\u2028' ? '\\u2028' : sign === '\u2029' ? '\\u2029' : `\\${sign}`;
-  });
-  return `'${escaped}'`;
 }

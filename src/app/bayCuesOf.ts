@@ -1,6 +1,6 @@
 /** What an eye has of the loop's state beside frost: oil, soap, dye, the sight glass, how fast things turn. Cues only. */
 import type { BayFrame } from '../bay/bayFrame';
-import { isFan } from '../bay/drawing/parts/fanElectric';
+import { isFan } from '../bay/drawing/parts/isFan';
 import { loopLines } from '../layout/trace';
 import type { SessionModel } from '../panels/sessionModel';
 

@@ -4,7 +4,8 @@
  * shows the frame's state and says nothing that the eye could not see.
  */
 import type { Layout } from '../layout/layout';
-import { stopsOf } from '../layout/order';
+import { type Stop, stopsOf } from '../layout/order';
+import { placePoints } from '../layout/placePoints';
 import type { BayFrame } from './bayFrame';
 import { canView } from './closer/canView';
 import type { CloseView } from './closer/closeView';
@@ -51,8 +52,14 @@ export function viewOf(layout: Layout, frame: BayFrame, id: string, dark: boolea
   const part = layout.parts.find((p) => p.id === id);
   const own = part ? partView(frame, part.kind, id) : null;
   if (own) return own;
-  const stop = stopsOf(layout).find((known) => known.id === id);
+  const stop = stopsOf(layout).find((known) => known.id === id) ?? jointStop(layout, id);
   return stop ? placeView(layout, frame, stop, dark) : null;
+}
+
+/** A joint is no stop of its own: it is looked at where it lies. */
+function jointStop(layout: Layout, id: string): Pick<Stop, 'at' | 'hit'> | null {
+  const at = placePoints(layout).get(id);
+  return at ? { at, hit: [at[0], at[1], 0, 0] } : null;
 }
 
 /** Of parts that have a picture of their own. */

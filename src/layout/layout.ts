@@ -29,18 +29,18 @@ export interface Shell {
 
 export interface Part {
   readonly id: string;
-  /** Which drawing. */
+  /** What it is, and which drawing it wears. */
   readonly kind: string;
+  /** A variant of that drawing: the file `KIND-DRAWING` instead of `KIND`. */
+  readonly drawing?: string;
   /** Key of its name among the words; a part without one is scenery and cannot be picked. */
   readonly name?: string;
   readonly at: PointMm;
   readonly z: number;
-  /** What the drawing needs beyond its place, in mm unless the name says otherwise. */
+  /** How large it is where that is not the size it is drawn in (w, h, r, d), in mm, and how far turned (turnDeg). */
   readonly size?: Readonly<Record<string, number>>;
   /** Pulleys, where the part is a belt drive. */
   readonly wheels?: readonly (readonly number[])[];
-  readonly flip?: boolean;
-  readonly plain?: boolean;
   /** Where a pointer finds it; every named part has one. */
   readonly hit?: RectMm;
 }

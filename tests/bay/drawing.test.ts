@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { boundsOf } from '../../src/bay/drawing/bounds';
 import { canDrawing, canOutlet } from '../../src/bay/drawing/gear/can';
 import { port } from '../../src/bay/drawing/gear/cap';
@@ -10,10 +10,10 @@ import { keepClear } from '../../src/bay/drawing/gear/keepClear';
 import { portCover } from '../../src/bay/drawing/gear/portCover';
 import type { Paint } from '../../src/bay/drawing/paints';
 import { mixed, paletteOf } from '../../src/bay/drawing/palette';
-import { hubFront } from '../../src/bay/drawing/parts/compressorFront';
-import { hubSide } from '../../src/bay/drawing/parts/compressorSide';
-import { fanStill, fanTurning } from '../../src/bay/drawing/parts/fanElectric';
-import { stillPart } from '../../src/bay/drawing/parts/stillParts';
+import { clutchHub } from '../../src/bay/drawing/parts/clutchHub';
+import { fanStill, fanTurning } from '../../src/bay/drawing/parts/fan';
+import { loadParts } from '../../src/bay/drawing/parts/partBook';
+import { stillPart } from '../../src/bay/drawing/parts/stillPart';
 import { pathBox } from '../../src/bay/drawing/pathBox';
 import { bayPicture } from '../../src/bay/drawing/picture';
 import type { Drawing } from '../../src/bay/drawing/record';
@@ -26,7 +26,7 @@ const LABEL = ['A/C', 'R-134a 0.48 kg'] as const;
 
 const allOf = (id: string): Drawing => {
   const { below, fans, above } = bayPicture(layoutOf(id), LABEL, 0.15);
-  return [...below, ...fans.flatMap(fanStill), ...fanTurning(100), ...above];
+  return [...below, ...fans.flatMap(fanStill), ...fans.flatMap(fanTurning), ...above];
 };
 
 function inksOf(drawing: Drawing): Set<string> {
@@ -46,8 +46,8 @@ function inksOf(drawing: Drawing): Set<string> {
 }
 
 const gear = (): Drawing => [
-  ...couplerTop('low', 0.4, true),
-  ...couplerTop('high', 3, false),
+  ...couplerTop('low', 0.4, 1),
+  ...couplerTop('high', 3, 0),
   ...couplerSide('low', -90),
   ...couplerSide('high', 0, true),
   ...canDrawing('R-1234yf', 180, 6, 0.4),
@@ -59,9 +59,13 @@ const gear = (): Drawing => [
   ...port(16, [0, 0], { cap: 'missing', strap: true }),
   ...keepClear([0, 0, 300, 90]),
   ...frostedPot({ id: 'accumulator', x: 0, y: 0, r: 56, lip: 80 }, 1),
-  ...hubFront(partOf(layoutOf('sedan'), 'clutch'), true, 1),
-  ...hubSide(partOf(layoutOf('hatchback'), 'compressor'), false),
+  ...clutchHub(partOf(layoutOf('sedan'), 'clutch'), true, 1),
+  ...clutchHub(partOf(layoutOf('hatchback'), 'compressor'), false),
 ];
+
+beforeAll(async () => {
+  await Promise.all(layoutIds.map(loadParts));
+});
 
 describe('draw records', () => {
   it.each(each)('of the %s are the same every time', (id) => {

@@ -6,18 +6,14 @@ import { badge, letter } from '../drawing/badge';
 import { port } from '../drawing/gear/cap';
 import { overBeam } from '../drawing/overBeam';
 import { lampStrength } from '../drawing/palette';
-import { hubFront } from '../drawing/parts/compressorFront';
-import { hubSide } from '../drawing/parts/compressorSide';
-import { fanStill } from '../drawing/parts/fanElectric';
-import { stillPart } from '../drawing/parts/stillParts';
+import { clutchHub } from '../drawing/parts/clutchHub';
+import { fanStill } from '../drawing/parts/fan';
+import { stillPart } from '../drawing/parts/stillPart';
 import { circle, roundRect } from '../drawing/paths';
 import { bayPicture } from '../drawing/picture';
 import { pipe } from '../drawing/pipe';
 import { type Drawing, ROUND, ROUND_JOIN, shape, stroke } from '../drawing/record';
 import { HOSE_FACTOR, hasHose, pathOf, type Run, runsOf } from '../drawing/run';
-
-/** At rest the arms of a hub stand so. */
-const HUB_TURN = 0.2;
 
 export function drillPicture(
   layout: Layout,
@@ -26,15 +22,15 @@ export function drillPicture(
   dark: boolean,
 ): Drawing {
   const { below, fans, above } = bayPicture(layout, ['', ''], lampStrength(dark));
-  const hubs = layout.parts.flatMap((part): Drawing => {
-    if (part.kind === 'clutch-front') return hubFront(part, false, HUB_TURN);
-    return part.kind === 'compressor-side' ? hubSide(part, false) : [];
-  });
+  const hubs = layout.parts.filter(({ kind }) => HUBS.has(kind)).flatMap((part) => clutchHub(part, false));
   const caps = layout.ports
     .filter(({ id }) => !covered.has(id))
     .flatMap((one) => port(one.boreMm, one.at, ports[one.id] ?? { cap: 'blank', strap: false }));
   return [...below, ...fans.flatMap(fanStill), ...above, ...hubs, ...caps];
 }
+
+/** What wears a clutch's hub. */
+const HUBS: ReadonlySet<string> = new Set(['clutch-front', 'compressor-side']);
 
 export interface DrillMarks {
   readonly traced: readonly string[];

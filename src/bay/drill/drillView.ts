@@ -9,6 +9,7 @@ import { type Arrow, neighbour } from '../../layout/order';
 import type { PortFrame } from '../bayFrame';
 import { paint } from '../drawing/painter';
 import { type Palette, paletteOf } from '../drawing/palette';
+import { loadParts } from '../drawing/parts/partBook';
 import type { Drawing } from '../drawing/record';
 import { type DrillMarks, drillMarks, drillPicture } from './drillPicture';
 
@@ -71,6 +72,7 @@ export function createDrillView(host: HTMLElement, label: string, onPress: (id: 
   host.append(root);
   let shown: DrillShown | null = null;
   let painted: Layout | null = null;
+  let isReady = false;
   let bayId = '';
   let spots: readonly Spot[] = [];
   let zoom = 0;
@@ -100,12 +102,12 @@ export function createDrillView(host: HTMLElement, label: string, onPress: (id: 
     paint(context, drawing, palette());
   };
   const paintBase = (): void => {
-    if (!shown) return;
+    if (!shown || !isReady) return;
     painted = shown.layout;
     draw(base, drillPicture(shown.layout, shown.ports, shown.covered, dark));
   };
   const paintMarks = (): void => {
-    if (shown) draw(over, drillMarks(shown.layout, shown.ports, shown.covered, shown.marks));
+    if (shown && isReady) draw(over, drillMarks(shown.layout, shown.ports, shown.covered, shown.marks));
   };
   const place = (): void => {
     if (!shown) return;
@@ -169,6 +171,10 @@ export function createDrillView(host: HTMLElement, label: string, onPress: (id: 
   list.addEventListener('keydown', onKey);
   const watcher = new ResizeObserver(refit);
   watcher.observe(host);
+  void loadParts('drill').then(() => {
+    isReady = true;
+    refit();
+  });
 
   return {
     show(next) {

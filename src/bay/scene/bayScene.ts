@@ -7,7 +7,8 @@ import type { CoupledHose, Layout, RectMm } from '../../layout/layout';
 import type { BayFrame } from '../bayFrame';
 import type { Camera, HostSize } from '../camera';
 import { lampStrength, type Palette, paletteOf } from '../drawing/palette';
-import { fanPlace, isFan, MOUTH_K } from '../drawing/parts/fanElectric';
+import { fanPlace } from '../drawing/parts/fan';
+import { isFan } from '../drawing/parts/isFan';
 import { bayPicture } from '../drawing/picture';
 import { createStamps } from '../stamps';
 import { beltNode } from './beltNode';
@@ -117,8 +118,8 @@ function windowOf(layout: Layout): RectMm {
   if (mouths.length === 0) return [0, 0, 0, 0];
   const left = Math.min(...mouths.map(({ x, r }) => x - r)) - WINDOW_ROOM_MM;
   const right = Math.max(...mouths.map(({ x, r }) => x + r)) + WINDOW_ROOM_MM;
-  const top = Math.min(...mouths.map(({ y, r }) => y - r * MOUTH_K)) - WINDOW_ROOM_MM;
-  const bottom = Math.max(...mouths.map(({ y, r }) => y + r * MOUTH_K)) + WINDOW_ROOM_MM;
+  const top = Math.min(...mouths.map(({ y, r, squash }) => y - r * squash)) - WINDOW_ROOM_MM;
+  const bottom = Math.max(...mouths.map(({ y, r, squash }) => y + r * squash)) + WINDOW_ROOM_MM;
   return [left, top, right - left, bottom - top];
 }
 

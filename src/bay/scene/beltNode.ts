@@ -4,8 +4,8 @@ import { type Course, measure, stationAt } from '../../layout/course';
 import type { Part, PointMm } from '../../layout/layout';
 import { beltEdge } from '../drawing/parts/beltFront';
 import { beltSpans } from '../drawing/parts/beltSide';
-import { fanPlace, isFan, MOUTH_K } from '../drawing/parts/fanElectric';
-import { sizeOf } from '../drawing/parts/partSize';
+import { fanPlace } from '../drawing/parts/fan';
+import { isFan } from '../drawing/parts/isFan';
 import type { SceneContext, SceneNode } from './sceneNode';
 
 const TICK_PITCH_MM = 46;
@@ -50,10 +50,10 @@ export function beltNode(context: SceneContext, part: Part): SceneNode {
 
 /** A fan stands before the belt: what runs behind its mouth, its shroud or what is before that is not seen. */
 function isBehind(fan: Part, atX: number, atY: number): boolean {
-  const { x, y, r } = fanPlace(fan);
+  const { x, y, r, squash, width } = fanPlace(fan);
   const top = fan.kind === 'fan-belt' ? y : fan.at[1];
-  if (atY > top && Math.abs(atX - x) < sizeOf(fan, 'w') / 2) return true;
-  const [u, v] = [(atX - x) / (r + RIM_MM), (atY - y) / ((r + RIM_MM) * MOUTH_K)];
+  if (atY > top && Math.abs(atX - x) < width / 2) return true;
+  const [u, v] = [(atX - x) / (r + RIM_MM), (atY - y) / ((r + RIM_MM) * squash)];
   return u * u + v * v < 1;
 }
 

@@ -1,8 +1,7 @@
 /** Hub plate of a compressor clutch: it stands apart while the clutch is open and turns with the pulley when engaged. */
 import { Sprite } from 'pixi.js';
 import type { Part } from '../../layout/layout';
-import { hubFront } from '../drawing/parts/compressorFront';
-import { hubSide } from '../drawing/parts/compressorSide';
+import { clutchHub } from '../drawing/parts/clutchHub';
 import { showStamp } from '../stamps';
 import type { SceneContext, SceneNode } from './sceneNode';
 
@@ -18,9 +17,7 @@ export function clutchNode(context: SceneContext, part: Part): SceneNode {
   let phase = 0;
   const shown = (): void => {
     const step = engaged && running ? Math.floor(phase) % PHASES : 0;
-    const draw = edgeOn
-      ? () => hubSide(part, engaged, step % 2)
-      : () => hubFront(part, engaged, engaged ? (step * 2 * Math.PI) / (3 * PHASES) : 0.2);
+    const draw = () => clutchHub(part, engaged, (step * 2 * Math.PI) / (3 * PHASES), step % 2);
     showStamp(view, context.stamps.get(`hub:${part.id}:${engaged}:${edgeOn ? step % 2 : step}`, draw));
   };
   return {

@@ -1,7 +1,7 @@
 /** Blades of a fan: standing, or a round picture of motion that is turned and then squashed to the mouth. */
 import { Container, Sprite } from 'pixi.js';
 import type { Part } from '../../layout/layout';
-import { fanHub, fanPlace, fanStill, fanTurning, MOUTH_K } from '../drawing/parts/fanElectric';
+import { fanHub, fanPlace, fanStill, fanTurning } from '../drawing/parts/fan';
 import { showStamp } from '../stamps';
 import type { SceneContext, SceneNode } from './sceneNode';
 
@@ -15,11 +15,11 @@ export function fanNode(context: SceneContext, part: Part): SceneNode {
   const spinner = new Container();
   const blur = new Sprite();
   const hub = new Sprite();
-  const { x, y, r } = fanPlace(part);
+  const { x, y, squash } = fanPlace(part);
   spinner.addChild(blur);
   squashed.addChild(spinner);
   squashed.position.set(x, y);
-  squashed.scale.set(1, MOUTH_K);
+  squashed.scale.set(1, squash);
   view.addChild(standing, squashed, hub);
   let turning = false;
   return {
@@ -32,7 +32,7 @@ export function fanNode(context: SceneContext, part: Part): SceneNode {
       if (turning) {
         showStamp(
           blur,
-          context.stamps.get(`fan-blur:${r}`, () => fanTurning(r)),
+          context.stamps.get(`fan-blur:${part.id}`, () => fanTurning(part)),
         );
         showStamp(
           hub,

@@ -3,7 +3,7 @@ import { Container, Graphics, Sprite } from 'pixi.js';
 import { nearestStation } from '../../layout/course';
 import type { Layout } from '../../layout/layout';
 import { overBeam } from '../drawing/overBeam';
-import { stillPart } from '../drawing/parts/stillParts';
+import { stillPart } from '../drawing/parts/stillPart';
 import { pipe } from '../drawing/pipe';
 import { type Drawing, ROUND, stroke } from '../drawing/record';
 import { HOSE_FACTOR, pathOf, type Run, runsOf } from '../drawing/run';

@@ -2,8 +2,8 @@
 import { Container, Sprite } from 'pixi.js';
 import type { Part, RectMm } from '../../layout/layout';
 import { keepClear } from '../drawing/gear/keepClear';
-import { condenserDirt } from '../drawing/parts/condenser';
-import { sightGlass } from '../drawing/parts/drier';
+import { condenserDirt } from '../drawing/parts/condenserDirt';
+import { sightGlass } from '../drawing/parts/sightGlass';
 import { BEAM_HEIGHT } from '../drawing/shell/beam';
 import { showStamp } from '../stamps';
 import type { SceneContext, SceneNode } from './sceneNode';

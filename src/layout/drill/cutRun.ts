@@ -229,8 +229,9 @@ function jointPart(
   const level = run.way[stretch][1] === run.way[stretch - 1][1];
   const [x, y] = at;
   const hit = [x - JOINT_HALF_MM, y - JOINT_HALF_MM, 2 * JOINT_HALF_MM, 2 * JOINT_HALF_MM] as const;
-  if (kind === 'block')
-    return { id, kind, name: kind, at, z: 12, size: level ? { w: 34, h: 50 } : { w: 50, h: 34 }, hit };
+  if (kind === 'block' && level)
+    return { id, kind, drawing: 'tall', name: kind, at, z: 12, size: { w: 34, h: 50 }, hit };
+  if (kind === 'block') return { id, kind, name: kind, at, z: 12, size: { w: 50, h: 34 }, hit };
   const size = { turnDeg: level ? 90 : 0, d: run.diameterMm };
   return { id, kind: DRAWN_AS[kind] ?? kind, name: kind, at, z: 12, size, hit };
 }

@@ -26,7 +26,7 @@ const THINGS: readonly Thing[] = [
     h: 112,
     wall: 28,
     z: 4,
-    size: { w: 84, h: 112, capX: 0.5, capY: 0.34 },
+    size: { w: 84, h: 112 },
   },
 ];
 const TRIES = 7;
@@ -50,10 +50,21 @@ export function sceneryFor(
       const rect: RectMm = [at[0], at[1], thing.w, thing.h + thing.wall];
       if (at[0] + thing.w > 1548 || rects.some((other) => overlap(rect, other, BETWEEN_MM))) continue;
       if (ways.some((way) => rectToWay(rect, way) < ROOM_MM)) continue;
-      parts.push({ id: thing.id, kind: thing.kind, at, z: thing.z, size: thing.size, flip: at[0] > 800 });
+      parts.push({
+        id: thing.id,
+        kind: thing.kind,
+        at,
+        z: thing.z,
+        size: thing.size,
+        ...turnedTo(thing, at),
+      });
       rects.push(rect);
       break;
     }
   }
   return parts;
 }
+
+/** A battery's plus post is on the side of the middle of the bay. */
+const turnedTo = ({ kind }: Thing, at: PointMm): Pick<Part, 'drawing'> =>
+  kind === 'battery' && at[0] > 800 ? { drawing: 'turned' } : {};

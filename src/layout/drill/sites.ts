@@ -88,7 +88,7 @@ function along(draws: Draws, lie: EngineLie): EngineSite {
   ];
   return {
     parts: [
-      { id: 'engine', kind: 'engine-along', name: 'engine', at: [x, 176], z: 3, size: { h: 340, n: 4 } },
+      { id: 'engine', kind: 'engine-along', name: 'engine', at: [x, 176], z: 3 },
       { id: 'alternator', kind: 'alternator', at: [x - out * 232, 612], z: 3 },
       {
         id: 'compressor',
@@ -107,7 +107,14 @@ function along(draws: Draws, lie: EngineLie): EngineSite {
       },
       { id: 'clutch', kind: 'clutch-front', at: [c, 649], z: 5.6 },
       { id: 'seat-a', kind: 'block', at: [c + out * 24, 470], z: 12, size: { w: 58, h: 34 } },
-      { id: 'seat-b', kind: 'block', at: [c + out * 50, 560], z: 12, size: { w: 34, h: 54 } },
+      {
+        id: 'seat-b',
+        kind: 'block',
+        drawing: 'tall',
+        at: [c + out * 50, 560],
+        z: 12,
+        size: { w: 34, h: 54 },
+      },
       fan(x - 10, 676, 440),
     ],
     compressor: { suction: [c + out * 46, 560], discharge: [c + out * 30, 470] },
@@ -122,7 +129,7 @@ const fan = (x: number, y: number, w: number): Part => ({
   name: 'radiator-fan',
   at: [x, y],
   z: 6,
-  size: { w, mouthR: 180, phase: 1.2 },
+  size: { w, h: 96 },
   hit: [x - w / 2, y, w, 90],
 });
 
@@ -158,10 +165,11 @@ function evaporatorCase(draws: Draws, engineLeft: number): WallSite {
       {
         id: 'evaporator',
         kind: 'evaporator-case',
+        drawing: 'right',
         name: 'evaporator',
         at: [x, 112],
         z: 4,
-        size: { w: CASE_WIDTH_MM, h: 106, bx: 226, vane: 0.06 },
+        size: { w: CASE_WIDTH_MM, h: 106 },
         hit: [x, 112, CASE_WIDTH_MM, 136],
       },
       { id: 'flange-a', kind: 'flange', at: [a, 244], z: 8.5, size: { w: 34, h: 24 } },
@@ -180,7 +188,7 @@ function front(radiatorY: number): Part[] {
       name: 'radiator',
       at: [440, radiatorY],
       z: 7,
-      size: { w: 800, d: 38, capShare: 0.9 },
+      size: { w: 800, h: 38 },
       hit: [440, radiatorY, 800, 38],
     },
     {

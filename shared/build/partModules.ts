@@ -1,0 +1,74 @@
+/**
+ * Vite plugin: `FILE.layout.yaml?parts` gives the drawings that a layout's parts wear, read from assets/parts/*.svg, and
+ * `drill.yaml?parts` those that its list names. Each becomes a module of its own, so a page fetches what its car needs
+ * and no more. The same plugin serves app, tests and chores; errors name file, line and column and stop the build.
+ */
+import { readFileSync, rmSync } from 'node:fs';
+import { join, relative } from 'node:path';
+import type { Plugin } from 'vite';
+import type { Gradient } from '../../src/bay/drawing/paints';
+import type { PartFile } from '../../src/bay/drawing/parts/partFile';
+import { readYaml } from '../schema/readYaml.ts';
+import { projectFolder } from './folders.ts';
+import { jsonModule } from './jsonModule.ts';
+import { drawingNameOf, partDrawings, partFilePath } from './parts/partDrawings.ts';
+import { validate } from './validate.ts';
+
+interface Drawn {
+  readonly parts: readonly { readonly kind: string; readonly drawing?: string }[];
+}
+
+export function partModules(): Plugin {
+  let parts = '';
+  return {
+    name: 'portside:parts',
+    configResolved(config) {
+      parts = config.publicDir === '' ? '' : join(config.root, config.build.outDir, 'parts');
+    },
+    load: {
+      filter: { id: /\.yaml\?parts$/ },
+      handler(id) {
+        const path = id.slice(0, -'?parts'.length);
+        const file = relative(projectFolder, path);
+        const data = validate(file, readYaml(file, readFileSync(path, 'utf8')));
+        const names = Array.isArray(data)
+          ? (data as string[])
+          : (data as Drawn).parts.map(({ kind, drawing }) => drawingNameOf(kind, drawing));
+        this.addWatchFile(path);
+        for (const name of names) this.addWatchFile(partFilePath(name));
+        return jsonModule(bundleOf([...new Set(names.flatMap(withCompanions))].sort()));
+      },
+    },
+    /** What a page needs of them is in its scripts: the files themselves are not served. */
+    closeBundle() {
+      if (parts !== '') rmSync(parts, { recursive: true, force: true });
+    },
+  };
+}
+
+/** A drawing, and what is shown over it. */
+const withCompanions = (name: string): string[] => [name, ...(partDrawings().get(name)?.meta.with ?? [])];
+
+/** Drawings by name, with every gradient once in a table and by its number where it is used. */
+function bundleOf(names: readonly string[]): unknown {
+  const all = partDrawings();
+  const gradients: Gradient[] = [];
+  const numbers = new Map<string, number>();
+  const numberOf = (gradient: Gradient): number => {
+    const key = JSON.stringify(gradient);
+    const known = numbers.get(key) ?? gradients.push(gradient) - 1;
+    numbers.set(key, known);
+    return known;
+  };
+  const numbered = (_: string, value: unknown): unknown => (isGradient(value) ? numberOf(value) : value);
+  const drawings = names.flatMap((name): [string, unknown][] => {
+    const part = all.get(name);
+    if (!part) return [];
+    const { meta, groups }: PartFile = part;
+    return [[name, JSON.parse(JSON.stringify({ meta, groups }, numbered))]];
+  });
+  return { gradients, drawings: Object.fromEntries(drawings) };
+}
+
+const isGradient = (value: unknown): value is Gradient =>
+  typeof value === 'object' && value !== null && 'stops' in value;
