@@ -8,6 +8,7 @@ import { word } from '../words/words';
 import type { BayCallbacks, BayOptions, BayTheme, BayView, CreateBay } from './bayApi';
 import { type BayFrame, stillFrame } from './bayFrame';
 import { closeUp } from './closeUp';
+import { loadParts } from './drawing/parts/partBook';
 import { createHands, type Hands } from './hands';
 import { ledWay } from './hose/hoseWays';
 import { hoseOfCoupler } from './itemIds';
@@ -31,6 +32,7 @@ export const createBay: CreateBay = async (host, layout, theme, callbacks, optio
   const resolution = Math.min(MOST_RESOLUTION, window.devicePixelRatio || 1);
   const { width, height } = viewport.size();
   const renderer = makeRenderer(width, height, resolution);
+  await loadParts(layout.id);
   return bindBay(host, layout, theme, callbacks, options, viewport, renderer, resolution);
 };
 
