@@ -13,6 +13,7 @@ import { type JobClock, jobClock } from './jobClock';
 import { openCore } from './openCore';
 import type { FromWorker, OpenRequest, ToWorker } from './protocol';
 import { choicesOf, probesOf } from './seenOf';
+import { trialDesk } from './trialDesk';
 
 const SLICE_MS = 12;
 const TICK_MS = 16;
@@ -31,6 +32,8 @@ let lastFrameRevision = -1;
 
 const post = (message: FromWorker, transfer: Transferable[] = []): void =>
   self.postMessage(message, { transfer });
+
+const trials = trialDesk(post);
 
 async function open(request: OpenRequest): Promise<void> {
   const started = performance.now();
@@ -116,6 +119,8 @@ async function tellDebrief(held: SessionCore, scenario: Scenario): Promise<void>
 
 async function act(message: ToWorker): Promise<void> {
   if (message.type === 'open') await open(message.request);
+  if (message.type === 'trials') await trials.open(message.log);
+  if (message.type === 'try') trials.wish(message.wish);
   if (!core) return;
   switch (message.type) {
     case 'command': {

@@ -1,6 +1,6 @@
 /** The debrief out of a finished session: its log run again into a record, scored, and laid out as plain data. */
 
-import { type DebriefData, type DebriefFinding, TRIPS, type Trace } from '../panels/debriefModel';
+import { type DebriefData, type DebriefFinding, TRIPS } from '../panels/debriefModel';
 import { type Finding, PASS_MARK, type Score, score } from '../scoring/score';
 import { isWeighable, type Weighed } from '../scoring/weigh';
 import { canonicalJson } from '../session/canonicalJson';
@@ -8,9 +8,11 @@ import type { SessionCore } from '../session/corePort';
 import { engineHash } from '../session/engineHash';
 import { ruleOfPlace } from '../session/law/ruleOfPlace';
 import { recordOf } from '../session/openSession';
+import { measureList } from '../session/record/measures';
 import { type SessionRecord, valueAt } from '../session/record/record';
 import type { Scenario } from '../session/scenario/scenario';
-import { pointsOf, traceOf } from './traces';
+import { numberedCommands } from '../session/whatIf/editLog';
+import { pointsOf, tracesOf } from './traces';
 
 function kindOf(finding: Finding): DebriefFinding['kind'] {
   if (finding.status === 'idle' || finding.status === 'advised') return finding.status;
@@ -19,12 +21,29 @@ function kindOf(finding: Finding): DebriefFinding['kind'] {
   return finding.earned > 0 ? 'part' : 'none';
 }
 
-function findingsOf(scored: Score, { data }: Scenario): DebriefFinding[] {
-  return scored.findings.map((finding) => ({
-    ...finding,
-    kind: kindOf(finding),
-    law: ruleOfPlace(finding.rule, data),
-  }));
+function findingsOf(
+  scored: Score,
+  { data }: Scenario,
+  { actions }: SessionRecord,
+  numbers: readonly number[],
+): DebriefFinding[] {
+  return scored.findings.map((finding) => {
+    const at = actions.findIndex(({ row }) => row === finding.row);
+    return {
+      ...finding,
+      kind: kindOf(finding),
+      law: ruleOfPlace(finding.rule, data),
+      deed: at < 0 ? null : numbers[at],
+    };
+  });
+}
+
+/** Measures that only ghosts can fill in, as they filled them. */
+function weighedOf(weighed: Weighed | null): DebriefData['weighed'] {
+  if (weighed === null) return null;
+  const { measures } = weighed.record;
+  const own = measureList.filter(({ weighed: byGhosts }) => byGhosts);
+  return Object.fromEntries(own.map(({ id }) => [id, measures[id]]));
 }
 
 /** Happenings that nobody wants, whether a rule counts them or not, by how often. */
@@ -33,15 +52,6 @@ function tripsOf({ events }: SessionRecord): DebriefData['trips'] {
     const count = events.filter((event) => event.id === id).length;
     return count === 0 ? [] : [{ id, count }];
   });
-}
-
-function tracesOf(record: SessionRecord): Trace[] {
-  return [
-    traceOf(record, 'high', 'highSide.gaugePressurePa'),
-    traceOf(record, 'low', 'lowSide.gaugePressurePa'),
-    traceOf(record, 'charge', 'loop.massKg'),
-    traceOf(record, 'vent', 'vent.temperatureK'),
-  ];
 }
 
 /** Whether ghost cars are still to weigh what the readings said: of a scored job that is over, and holds anything. */
@@ -58,6 +68,7 @@ export function makeDebrief(
   weighed: Weighed | null = null,
 ): DebriefData {
   const log = core.log();
+  const numbers = numberedCommands(log).map(({ number }) => number);
   const scored = score(weighed?.record ?? record, scenario);
   if (core.view().phase === 'debrief') core.markScored();
   const hashes = { logHash: core.logHash(), stateHash: core.stateHash(), engineHash };
@@ -73,13 +84,19 @@ export function makeDebrief(
     passMark: PASS_MARK,
     domains: Object.entries(scored.domains).map(([id, { earned, possible }]) => ({ id, earned, possible })),
     criticalCount: scored.critical.length,
-    findings: findingsOf(scored, scenario),
+    findings: findingsOf(scored, scenario, record, numbers),
+    weighed: weighedOf(weighed),
     suspects: weighed?.story ?? null,
     isWeighing: weighed === null && isToBeWeighed(scenario, core),
     trips: tripsOf(record),
     wentBack: record.wentBack,
     hintsOpened: core.view().hints.opened,
-    actions: record.actions.map(({ number, step, command }) => ({ number, step, command })),
+    actions: record.actions.map(({ number, step, command }, at) => ({
+      number,
+      logNumber: numbers[at],
+      step,
+      command,
+    })),
     traces: tracesOf(record),
     points: pointsOf(record),
     labelKg: valueAt(record, 0, 'label.massKg'),

@@ -3,13 +3,16 @@
  * changed that is no number, the view come out. The page keeps at most three buffers in flight.
  */
 import type { SaturationLine } from '../instruments/saturation';
-import type { DebriefData } from '../panels/debriefModel';
+import type { DebriefData, Trace } from '../panels/debriefModel';
 import type { RubricOutline } from '../panels/rubricOutline';
 import type { Lapse, RunOn } from '../panels/sessionModel';
+import type { TrialTold } from '../panels/whatIfModel';
 import type { Command, IdSet, Outcome } from '../plant/commandSpecs';
 import type { SignalSpec } from '../plant/signalTypes';
+import type { ShapeProblem } from '../session/commandShape';
 import type { Mode, SessionLog, SessionView } from '../session/corePort';
 import type { BrokenLogError, OtherLogError } from '../session/logProblem';
+import type { TrialWish } from './trialDesk';
 
 export interface OpenRequest {
   readonly scenarioId: string;
@@ -26,7 +29,10 @@ export type ToWorker =
   | { readonly type: 'runOn'; readonly how: RunOn }
   | { readonly type: 'pause'; readonly paused: boolean }
   | { readonly type: 'buffer'; readonly frame: Float64Array }
-  | { readonly type: 'debrief' };
+  | { readonly type: 'debrief' }
+  /** To a worker that holds no session: make this finished one ready, then run it otherwise. */
+  | { readonly type: 'trials'; readonly log: SessionLog }
+  | { readonly type: 'try'; readonly wish: TrialWish };
 
 export type Choices = Readonly<Record<IdSet, readonly string[]>>;
 
@@ -47,6 +53,18 @@ export interface Opened extends Seen {
   readonly replaySeconds: number;
 }
 
+/** What comes of a what-if, with the number of the wish it answers. */
+export type TrialMessage =
+  | { readonly type: 'trialsReady' }
+  | { readonly type: 'trying'; readonly serial: number; readonly traces: readonly Trace[] }
+  | {
+      readonly type: 'tried';
+      readonly serial: number;
+      readonly traces: readonly Trace[];
+      readonly told: TrialTold;
+    }
+  | { readonly type: 'notTried'; readonly serial: number; readonly problem: ShapeProblem | null };
+
 export interface FrameMessage {
   readonly type: 'frame';
   readonly frame: Float64Array;
@@ -65,6 +83,7 @@ export type FromWorker =
   | { readonly type: 'log'; readonly log: SessionLog }
   | { readonly type: 'debriefed'; readonly debrief: DebriefData }
   | { readonly type: 'weighed'; readonly debrief: DebriefData }
+  | TrialMessage
   | {
       readonly type: 'failed';
       readonly reason: string;

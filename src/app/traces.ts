@@ -8,8 +8,10 @@ import { indexOfSignal, type SessionRecord } from '../session/record/record';
 const MOST_POINTS = 1500;
 const QUANTITIES = ['pressurePa', 'enthalpyJPerKg', 'temperatureK'] as const;
 
+type Written = Pick<SessionRecord, 'signals' | 'steps' | 'values'>;
+
 /** The last row of each second, thinned evenly. */
-function rowsToShow({ steps }: SessionRecord): number[] {
+function rowsToShow({ steps }: Written): number[] {
   const rows: number[] = [];
   for (let row = 0; row < steps.length; row++) {
     const second = Math.floor(steps[row] / STEPS_PER_SECOND);
@@ -20,7 +22,7 @@ function rowsToShow({ steps }: SessionRecord): number[] {
   return rows.filter((_, i) => i % stride === 0 || i === rows.length - 1);
 }
 
-export function traceOf(record: SessionRecord, id: Trace['id'], signal: string): Trace {
+function traceOf(record: Written, id: Trace['id'], signal: string): Trace {
   const index = indexOfSignal(record, signal);
   const rows = rowsToShow(record);
   const width = record.signals.length;
@@ -29,6 +31,16 @@ export function traceOf(record: SessionRecord, id: Trace['id'], signal: string):
     seconds: Float64Array.from(rows, (row) => record.steps[row] / STEPS_PER_SECOND),
     values: Float64Array.from(rows, (row) => record.values[row * width + index]),
   };
+}
+
+/** The four lanes of the debrief. */
+export function tracesOf(record: Written): Trace[] {
+  return [
+    traceOf(record, 'high', 'highSide.gaugePressurePa'),
+    traceOf(record, 'low', 'lowSide.gaugePressurePa'),
+    traceOf(record, 'charge', 'loop.massKg'),
+    traceOf(record, 'vent', 'vent.temperatureK'),
+  ];
 }
 
 /** Twelve numbers a second: pressure, enthalpy and temperature of points 1 to 4. */

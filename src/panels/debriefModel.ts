@@ -5,6 +5,7 @@ import type { SaturationLine } from '../instruments/saturation';
 import type { Command } from '../plant/commandSpecs';
 import type { Finding } from '../scoring/score';
 import type { SuspectsLeft } from '../scoring/suspectsLeft';
+import type { WeighedMeasures } from '../scoring/whatIf';
 import type { Mode } from '../session/corePort';
 
 /** A finding of the score, with the mark for how many of its points were earned; idle and advice have none. */
@@ -12,6 +13,8 @@ export interface DebriefFinding extends Finding {
   readonly kind: 'all' | 'part' | 'none' | 'critical' | 'idle' | 'advised';
   /** What the place itself says about it, of a rule of the law where a place is told. */
   readonly law: Permission | null;
+  /** The deed it hangs on, by its number in the log; null where something happened by itself. */
+  readonly deed: number | null;
 }
 
 /** Happenings told beside the score. */
@@ -40,6 +43,8 @@ export interface DebriefDomain {
 
 export interface DebriefAction {
   readonly number: number;
+  /** Its number in the log, which also counts what was taken back. */
+  readonly logNumber: number;
   readonly step: number;
   readonly command: Command;
 }
@@ -70,6 +75,8 @@ export interface DebriefData {
   readonly findings: readonly DebriefFinding[];
   /** Who was left after each reading; null before ghosts have weighed it, or where there is nothing to weigh. */
   readonly suspects: readonly SuspectsLeft[] | null;
+  /** What the ghosts weighed, for scoring the same session tried otherwise. */
+  readonly weighed: WeighedMeasures;
   /** Ghosts are at it: the score may still change. */
   readonly isWeighing: boolean;
   readonly trips: readonly { readonly id: Trip; readonly count: number }[];

@@ -1,0 +1,124 @@
+/**
+ * The worker's side of what-if: makes a finished session ready and runs it otherwise, in slices, so that a later wish takes
+ * the place of one that is still running, and the trace can be shown while it comes.
+ */
+import type { DebriefDomain } from '../panels/debriefModel';
+import type { TrialEnd, TrialTold } from '../panels/whatIfModel';
+import { loadRefrigerant } from '../refrigerant/fluids';
+import { tryOut, type WeighedMeasures, type WhatIf, type WhatIfRun } from '../scoring/whatIf';
+import type { SessionLog } from '../session/corePort';
+import { indexOfSignal } from '../session/record/record';
+import { fetchScenario } from '../session/scenario/fetchScenario';
+import type { Scenario } from '../session/scenario/scenario';
+import { EditError, type LogEdit } from '../session/whatIf/editLog';
+import { openTrials, type Trials } from '../session/whatIf/openTrials';
+import { fluidsNeeded } from './fluidsNeeded';
+import type { FromWorker } from './protocol';
+import { tracesOf } from './traces';
+
+export interface TrialWish {
+  readonly serial: number;
+  readonly edits: readonly LogEdit[];
+  readonly weighed: WeighedMeasures;
+}
+
+export interface TrialDesk {
+  open(log: SessionLog): Promise<void>;
+  wish(wish: TrialWish): void;
+}
+
+const SLICE_MS = 25;
+const TRACE_EVERY_MS = 120;
+
+export function trialDesk(post: (message: FromWorker) => void): TrialDesk {
+  let scenario: Scenario | null = null;
+  let trials: Trials | null = null;
+  let wished: TrialWish | null = null;
+  /** The newest work; whatever is older stops at its next slice. */
+  let turn = 0;
+
+  /** Runs work in slices; null where something newer has begun. */
+  async function inSlices<Result>(
+    work: Generator<void, Result>,
+    between: () => void,
+  ): Promise<Result | null> {
+    turn++;
+    const mine = turn;
+    for (;;) {
+      const until = performance.now() + SLICE_MS;
+      while (performance.now() < until) {
+        const { done, value } = work.next();
+        if (done) return value;
+      }
+      between();
+      await new Promise((resume) => setTimeout(resume, 0));
+      if (mine !== turn) return null;
+    }
+  }
+  async function run(wish: TrialWish): Promise<void> {
+    if (!scenario || !trials) return;
+    const { serial } = wish;
+    let shownMs = performance.now();
+    const show = (): void => {
+      if (!trials || performance.now() - shownMs < TRACE_EVERY_MS) return;
+      shownMs = performance.now();
+      post({ type: 'trying', serial, traces: tracesOf(trials.soFar()) });
+    };
+    try {
+      const found = await inSlices(tryOut(scenario, trials, wish.edits, wish.weighed), show);
+      if (found) post({ type: 'tried', serial, traces: tracesOf(found.after.record), told: toldOf(found) });
+    } catch (error) {
+      if (!(error instanceof EditError)) throw error;
+      post({ type: 'notTried', serial, problem: error.problem });
+    }
+  }
+  return {
+    async open(log) {
+      const found = await fetchScenario(log.scenarioId);
+      if (!found) throw new RangeError(log.scenarioId);
+      await Promise.all(fluidsNeeded(found.data).map(loadRefrigerant));
+      scenario = found;
+      trials = await inSlices(openTrials(found, log), () => undefined);
+      post({ type: 'trialsReady' });
+      if (wished) await run(wished);
+    },
+    wish(wish) {
+      wished = wish;
+      if (trials) void run(wish);
+    },
+  };
+}
+
+function toldOf({ before, after, firstDifferentStep, refused }: WhatIf): TrialTold {
+  const changed = before.score.findings.flatMap((old, at) => {
+    const now = after.score.findings[at];
+    return old.status === now.status && old.earned === now.earned ? [] : [{ before: old, after: now }];
+  });
+  return {
+    before: endOf(before),
+    after: endOf(after),
+    changed,
+    refused,
+    firstDifferentStep,
+    sameState: before.stateHash === after.stateHash,
+  };
+}
+
+function endOf({ score, record, lastStep }: WhatIfRun): TrialEnd {
+  const start = record.values.length - record.signals.length;
+  const last = (id: string): number => record.values[start + indexOfSignal(record, id)];
+  return {
+    reported: score.reported,
+    passed: score.passed,
+    domains: Object.entries(score.domains).map(
+      ([id, { earned, possible }]): DebriefDomain => ({ id, earned, possible }),
+    ),
+    lastStep,
+    chargeKg: last('loop.massKg'),
+    highPa: last('highSide.gaugePressurePa'),
+    lowPa: last('lowSide.gaugePressurePa'),
+    ventK: last('vent.temperatureK'),
+    sluggedKg: last('compressor.sluggedKg'),
+    ventedKg: last('vented.kg'),
+  };
+}
