@@ -122,7 +122,9 @@ export function OpenForm(props: {
     <Outcome.Provider value={session.notice}>
       <Switch>
         <Match when={as(open(), 'tool')}>
-          {(one) => <ToolForm session={session} tool={one().tool} onClose={close} />}
+          {(one) => (
+            <ToolForm session={session} tool={one().tool} picture={props.ui.picture()} onClose={close} />
+          )}
         </Match>
         <Match when={as(open(), 'port')}>
           {(one) => (

@@ -106,6 +106,15 @@ function Keeping(props: { readonly session: SessionModel; readonly can: string }
   );
 }
 
+/** What a hand tells of it. */
+function heftWord(share: number): string {
+  if (share > HALF_TO) return word('panels.look.canFull');
+  return share > LITTLE_TO ? word('panels.look.canHalf') : word('panels.look.canLittle');
+}
+
+const HALF_TO = 0.6;
+const LITTLE_TO = 0.3;
+
 export function CanRows(props: { readonly session: SessionModel; readonly canId: string }): JSX.Element {
   const can = () => props.session.view().cans.find((one) => one.id === props.canId);
   const send = (turn: number): void => props.session.send({ do: 'can-valve', can: props.canId, turn });
@@ -121,6 +130,7 @@ export function CanRows(props: { readonly session: SessionModel; readonly canId:
             if (canKey(props.session, one(), event)) event.preventDefault();
           }}
         >
+          <p class="slim-note">{heftWord(props.session.signal(`can.${props.canId}.heftRatio`))}</p>
           <span class="s">{word('panels.can.where')}</span>
           <Segmented
             label={word('panels.can.where')}

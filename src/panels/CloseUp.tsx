@@ -1,12 +1,34 @@
 /** The drawn thing brought near, beside what is said of it. A picture only: everything it shows is in the words too. */
-import { createEffect, type JSX, onCleanup, Show } from 'solid-js';
+import { createEffect, createMemo, type JSX, onCleanup, Show } from 'solid-js';
 import type { SessionModel } from './sessionModel';
 
 /** Draws a thing of the bay into a canvas of that many CSS pixels; null for what cannot be drawn. */
 export type Picture = (id: string, width: number, height: number) => HTMLCanvasElement | null;
 
-const WIDTH_PX = 280;
-const HEIGHT_PX = 150;
+const LEAST_WIDTH_PX = 240;
+const HEIGHT_SHARE = 0.64;
+/** Of the form's height, so that what can be done stays in sight. */
+const MOST_OF_FORM = 0.44;
+
+/** Cues that a picture may show, besides what the thing itself has. */
+const SHOWN = [
+  'clutch.turning',
+  'sightGlass.bubblesRatio',
+  'sightGlass.streaked',
+  'soap.bubbles',
+  'lamp.glow',
+] as const;
+const OF_THE_THING = ['frost', 'sweat', 'stain', 'dirt'] as const;
+
+/** Changes when the picture does. */
+function shownNow({ signal }: SessionModel, id: string): string {
+  return [
+    ...SHOWN.map(signal),
+    ...OF_THE_THING.map((cue) => signal(`${cue}.${id}`)),
+    signal(`can.${id}.frostLevelRatio`),
+    signal(`can.${id}.chilled`),
+  ].join();
+}
 
 export function CloseUp(props: {
   readonly session: SessionModel;
@@ -16,17 +38,19 @@ export function CloseUp(props: {
   let place: HTMLDivElement | undefined;
   let asked = 0;
   const draw = (): void => {
-    const canvas = props.picture?.(props.id, WIDTH_PX, HEIGHT_PX);
-    if (!canvas || !place) return;
-    canvas.style.width = `${WIDTH_PX}px`;
-    canvas.style.maxWidth = '100%';
-    place.replaceChildren(canvas);
+    if (!place) return;
+    const width = Math.max(LEAST_WIDTH_PX, place.clientWidth);
+    const room = (place.closest('.form')?.clientHeight ?? Number.POSITIVE_INFINITY) * MOST_OF_FORM;
+    const canvas = props.picture?.(props.id, width, Math.min(width * HEIGHT_SHARE, room));
+    place.replaceChildren(...(canvas ? [canvas] : []));
   };
+  const shown = createMemo(() => shownNow(props.session, props.id));
   // The bay is told of a change in the same turn; the picture is made of what it then knows.
   createEffect(() => {
     props.session.view();
+    shown();
     cancelAnimationFrame(asked);
-    if (props.picture !== null) asked = requestAnimationFrame(draw);
+    if (props.picture !== null && props.id !== '') asked = requestAnimationFrame(draw);
   });
   onCleanup(() => cancelAnimationFrame(asked));
   return (

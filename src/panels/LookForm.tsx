@@ -1,11 +1,13 @@
 /** Look closer: what can be seen of a part, and for a port its cap, its line and the trainee's own judgement of its side. */
 import { For, type JSX, Show } from 'solid-js';
 import { plainNumber } from '../instruments/displayUnits';
+import { placesAt } from '../layout/placesAt';
 import type { HoseView } from '../session/corePort';
 import { word } from '../words/words';
 import { CloseUp, type Picture } from './CloseUp';
 import { Segmented } from './controls';
 import { Form } from './Form';
+import { formSide } from './formSide';
 import { PartTasks } from './PartTasks';
 import { CoverButton, PortTasks, portStands } from './PortTasks';
 import { hoseName, portName, traceSentence } from './portWords';
@@ -39,7 +41,31 @@ export function seenOf(session: SessionModel, id: string): string[] {
     said.push(
       session.signal('clutch.turning') === 1 ? word('panels.look.clutchIn') : word('panels.look.clutchOut'),
     );
-  return said;
+  return [...said, ...marksOf(session, id), ...glassOf(session, id)];
+}
+
+/** Oil, foam and dye at the places that are seen with a thing. */
+function marksOf(session: SessionModel, id: string): string[] {
+  const soap = session.probeAt('soap');
+  const lamp = session.probeAt('lamp');
+  return placesAt(session.layout, id).flatMap((at) => {
+    const place = session.nameOf(at);
+    return [
+      ...(session.signal(`stain.${at}`) > 0 ? [word('panels.look.stain', { place })] : []),
+      ...(soap === place && session.signal('soap.bubbles') >= 0
+        ? [word(session.signal('soap.bubbles') > 0 ? 'panels.look.foam' : 'panels.look.noFoam', { place })]
+        : []),
+      ...(lamp === place && session.signal('lamp.glow') > 0 ? [word('panels.look.glow', { place })] : []),
+    ];
+  });
+}
+
+function glassOf(session: SessionModel, id: string): string[] {
+  const bubbles = session.signal('sightGlass.bubblesRatio');
+  if (Number.isNaN(bubbles) || session.layout.parts.every((part) => part.id !== id || part.kind !== 'drier'))
+    return [];
+  if (session.signal('sightGlass.streaked') === 1) return [word('panels.look.glassStreaked')];
+  return [word(bubbles > 0 ? 'panels.look.glassBubbles' : 'panels.look.glassClear')];
 }
 
 function turningWord(isTurning: boolean, speedRatio: number): string {
@@ -58,7 +84,7 @@ export function LookForm(props: {
     <Form
       title={props.session.nameOf(props.part)}
       sub={word('panels.look.sub')}
-      class="side"
+      class={formSide(props.session.layout, props.part)}
       closeLabel={word('app.close')}
       onClose={props.onClose}
     >
@@ -117,11 +143,14 @@ export function PortForm(props: {
         <Form
           title={portName(props.session, props.portId)}
           sub={portStands(one())}
-          class="side"
+          class={formSide(props.session.layout, props.portId)}
           closeLabel={word('app.close')}
           onClose={props.onClose}
         >
           <CloseUp session={props.session} id={props.portId} picture={props.picture} />
+          <ul class="tl">
+            <For each={seenOf(props.session, props.portId)}>{(sentence) => <li>{sentence}</li>}</For>
+          </ul>
           <Show when={coupled()}>{(hose) => <CouplerRow session={props.session} hose={hose()} />}</Show>
           <div class="row wrap">
             <CoverButton session={props.session} port={one()} />

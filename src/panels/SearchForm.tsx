@@ -2,6 +2,7 @@
 import { createSignal, For, type JSX, Match, Show, Switch } from 'solid-js';
 import { plainNumber } from '../instruments/displayUnits';
 import { word } from '../words/words';
+import { CloseUp, type Picture } from './CloseUp';
 import { Segmented, Stepped } from './controls';
 import type { SessionModel } from './sessionModel';
 
@@ -150,12 +151,15 @@ function Dye(props: Rows): JSX.Element {
   );
 }
 
-export function SearchRows(props: Rows & { readonly tool: string }): JSX.Element {
+export function SearchRows(
+  props: Rows & { readonly tool: string; readonly picture: Picture | null },
+): JSX.Element {
   const { session } = props;
   return (
     <div class="stack">
       <Show when={props.tool !== 'dye'}>
         <Place session={session} />
+        <CloseUp session={session} id={placeOf(session)} picture={props.picture} />
       </Show>
       <Switch>
         <Match when={props.tool === 'detector'}>

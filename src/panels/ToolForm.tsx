@@ -4,8 +4,10 @@ import { plainNumber } from '../instruments/displayUnits';
 import { word } from '../words/words';
 import { benchToolName, benchToolNote } from './benchTools';
 import { CanRows } from './CanForm';
+import { CloseUp, type Picture } from './CloseUp';
 import { Stepped } from './controls';
 import { Form } from './Form';
+import { formSide } from './formSide';
 import { HoseRows } from './HoseForm';
 import { SearchRows } from './SearchForm';
 import { ServiceRows } from './ServiceForm';
@@ -107,6 +109,7 @@ function heading(session: SessionModel, tool: string): readonly [title: string, 
 export function ToolForm(props: {
   readonly session: SessionModel;
   readonly tool: string;
+  readonly picture: Picture | null;
   readonly onClose: () => void;
 }): JSX.Element {
   const title = () => heading(props.session, props.tool);
@@ -114,11 +117,18 @@ export function ToolForm(props: {
     <Form
       title={title()[0]}
       sub={title()[1]}
-      class="side"
+      class={formSide(props.session.layout, props.tool)}
       closeLabel={word('panels.putDown')}
       onClose={props.onClose}
     >
-      <Switch fallback={<CanRows session={props.session} canId={props.tool} />}>
+      <Switch
+        fallback={
+          <>
+            <CloseUp session={props.session} id={props.tool} picture={props.picture} />
+            <CanRows session={props.session} canId={props.tool} />
+          </>
+        }
+      >
         <Match when={props.tool === 'charging'}>
           <HoseRows session={props.session} hoseId="charging" />
         </Match>
@@ -136,7 +146,7 @@ export function ToolForm(props: {
           <ProbeRows session={props.session} kind={props.tool === 'air' ? 'air' : 'line'} />
         </Match>
         <Match when={SEARCH_TOOLS.includes(props.tool)}>
-          <SearchRows session={props.session} tool={props.tool} />
+          <SearchRows session={props.session} tool={props.tool} picture={props.picture} />
         </Match>
         <Match when={props.session.facts.tools.includes(props.tool)}>
           <ServiceRows session={props.session} tool={props.tool} />

@@ -21,9 +21,14 @@ const LEAST_MM = 210;
 const MOST_MM = 420;
 const SHAPE = 0.64;
 /** Radius of what marks a leak in the bay. */
-export const MARK_MM = 26;
+const MARK_MM = 26;
 
-export function placeView(layout: Layout, frame: BayFrame, stop: Stop, dark: boolean): CloseView {
+export function placeView(
+  layout: Layout,
+  frame: BayFrame,
+  stop: Pick<Stop, 'at' | 'hit'>,
+  dark: boolean,
+): CloseView {
   const [x, y] = stop.at;
   const [, , w, h] = stop.hit;
   const side = Math.max(LEAST_MM, Math.min(MOST_MM, Math.max(w, h / SHAPE) * ROOM));
