@@ -106,6 +106,13 @@ export function bayIntents({ model }: RunningSession, ui: WorkUi): BayCallbacks 
       const can = canInHand(model, ui);
       if (can) ui.session.send({ do: 'can-valve', can, turn: sixteenths });
     },
+    onShake() {
+      const can = canInHand(model, ui);
+      if (!can) return;
+      if (model.view().cans.find(({ id }) => id === can)?.place !== 'hand')
+        ui.session.send({ do: 'place', can, at: 'hand' });
+      ui.session.send({ do: 'shake', can });
+    },
     onLook: (id) => pick(ui, model, id),
     validTargets(item) {
       if (item === CAN) return [MAT, SCALE];

@@ -23,6 +23,8 @@ export interface BayCallbacks {
   onTilt(degrees: number): void;
   /** The can's valve was turned: 0..16 sixteenths of a turn. */
   onValve(sixteenths: number): void;
+  /** The can in the hand was shaken. */
+  onShake(): void;
   /** Look closer at a part, line or port. */
   onLook(partId: string): void;
   /** Where the item may go now; asked when it is picked up. */

@@ -9,6 +9,7 @@ import type { BayCallbacks, BayOptions, BayTheme, BayView, CreateBay } from './b
 import { type BayFrame, stillFrame } from './bayFrame';
 import { closeUp } from './closeUp';
 import { loadParts } from './drawing/parts/partBook';
+import { dangersOf, type HoseDanger } from './gesture/hoseDanger';
 import { createHands, type Hands } from './hands';
 import { ledWay } from './hose/hoseWays';
 import { hoseOfCoupler } from './itemIds';
@@ -17,6 +18,8 @@ import { createPointer } from './pointer';
 import { type BayRenderer, makeRenderer } from './renderer';
 import { createScene } from './scene/bayScene';
 import { type Entry, entriesOf, type GearPlaces } from './twin/entries';
+import { handHint } from './twin/handHint';
+import { createHintLine } from './twin/hintLine';
 import { createInset } from './twin/inset';
 import { bindKeyboard } from './twin/keyboard';
 import { createLabels } from './twin/labels';
@@ -56,10 +59,14 @@ function bindBay(
   const twin = createTwin(word('bay.drawing'));
   const labels = createLabels(layout);
   const inset = createInset(layout, look);
-  const loop = createPaintLoop(scene.tick, () => renderer.render(scene.stage));
+  const hint = createHintLine();
+  const loop = createPaintLoop(scene.tick, () => {
+    renderer.render(scene.stage);
+    warn();
+  });
   const root = document.createElement('div');
   root.className = 'bay-view';
-  root.append(renderer.canvas, twin.root, ...labels.elements, ...inset.elements);
+  root.append(renderer.canvas, twin.root, ...labels.elements, ...inset.elements, hint.element);
   host.append(root);
 
   const places: GearPlaces = {
@@ -75,10 +82,26 @@ function bindBay(
     const list = entries();
     twin.show(list, camera());
     root.dataset.carrying = String(hands.hand().doing === 'carrying');
-    labels.keepClear(camera(), frame.keepClearShown || carriedHose(hands) !== null);
+    warned = '';
+    warn();
     labels.refresh(list, camera());
     inset.show(frame, camera());
     loop.want();
+  };
+  let foreseen: readonly HoseDanger[] = [];
+  let warned = '';
+  /** Zones and the line say what the hoses lie in, as soon as they do, and what a way that is looked at would lead to. */
+  const warn = (): void => {
+    const hose = carriedHose(hands);
+    const met = Object.values(scene.hoses).flatMap((node) => node.dangers());
+    const held = [...(hose ? scene.hoses[hose].dangers() : []), ...foreseen];
+    const text = handHint(layout, frame, hands.hand(), hands.ready(), held);
+    const now = `${text} ${met.map(({ zone }) => zone).join()}`;
+    if (now === warned) return;
+    warned = now;
+    hint.say(text);
+    const shown = frame.keepClearShown || hose !== null;
+    labels.keepClear(camera(), shown, new Set(shown ? [...met, ...foreseen].map(({ zone }) => zone) : []));
   };
   const hands = createHands({
     layout,
@@ -87,10 +110,13 @@ function bindBay(
     frame: () => frame,
     mmPerPx: () => 1 / camera().scale,
     changed,
+    moved: () => loop.want(),
+    note: (at, text) => labels.note(at, text, camera()),
   });
   const refit = (): void => {
     scene.refit(camera(), size(), resolution, theme === 'dark');
     scene.stage.position.set(0, 0);
+    scene.stage.scale.set(1);
     changed();
   };
   const resize = (): void => {
@@ -102,7 +128,10 @@ function bindBay(
   const point = (entry: Entry | null): void => {
     labels.tag(entry, camera());
     const hose = carriedHose(hands) ?? hoseOfCoupler(hands.ready()?.item ?? '');
-    scene.rings.preview(entry?.route && hose ? ledWay(layout, hose, entry.id, entry.route) : []);
+    const way = entry?.route && hose ? ledWay(layout, hose, entry.id, entry.route) : [];
+    scene.rings.preview(way);
+    foreseen = dangersOf(layout, way);
+    warn();
     loop.want();
   };
 
@@ -123,6 +152,14 @@ function bindBay(
       loop.want();
       if (!done) return;
       viewport.move(dx, dy);
+      refit();
+    },
+    pinch(factor, about, by, done) {
+      scene.stage.scale.set(factor);
+      scene.stage.position.set(about[0] * (1 - factor) + by[0], about[1] * (1 - factor) + by[1]);
+      loop.want();
+      if (!done) return;
+      viewport.pinch(factor, about, by);
       refit();
     },
   });

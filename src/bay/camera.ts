@@ -35,6 +35,13 @@ export function levelAfter(level: number, step: ZoomStep): number {
   return Math.max(0, Math.min(LEVELS.length - 1, level + (step === 'nearer' ? 1 : -1)));
 }
 
+/** The step whose scale is nearest to one, by ratio: what two fingers leave the picture at. */
+export function levelNear(layout: Layout, size: HostSize, scale: number): number {
+  const away = (level: number): number =>
+    Math.abs(Math.log(cameraFor(layout, size, level, null).scale / scale));
+  return LEVELS.reduce<number>((best, _, level) => (away(level) < away(best) ? level : best), 0);
+}
+
 export function cameraFor(layout: Layout, size: HostSize, level: number, centre: PointMm | null): Camera {
   const [vx, vy, vw, vh] = layout.view;
   const cover = Math.max(size.width / vw, size.height / vh);

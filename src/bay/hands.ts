@@ -4,6 +4,7 @@
  */
 import type { Layout, PointMm } from '../layout/layout';
 import { defaultRoute, zonesAlong } from '../layout/zones';
+import { word } from '../words/words';
 import type { BayCallbacks } from './bayApi';
 import { type BayFrame, hasCoupler } from './bayFrame';
 import {
@@ -14,6 +15,7 @@ import {
   type Intent,
   type Under,
 } from './gesture/handGesture';
+import { isShaken, type Shaking, shakeOn, startShaking } from './gesture/shaking';
 import { dropTarget, type Gear, type Scene, underPointer } from './gesture/underPointer';
 import { CAN, CAN_TILT, CAN_VALVE, couplerId, hoseOfCoupler, MAT, SCALE } from './itemIds';
 import type { BayScene } from './scene/bayScene';
@@ -24,7 +26,8 @@ export interface Hands {
   /** What lies under a point now. */
   under(at: PointMm): Under | null;
   down(at: PointMm): void;
-  move(at: PointMm): void;
+  /** The pointer is at a point at a time in seconds; a finger hides what it holds and stands apart from it. */
+  move(at: PointMm, seconds: number, finger: PointMm | null): void;
   up(at: PointMm): void;
   take(itemId: string): void;
   /** Puts down what is held, in the hand or by the page; a coupler is led along the route given, or the usual one. */
@@ -50,8 +53,16 @@ export interface HandsHost {
   mmPerPx(): number;
   /** The picture or the twin changed. */
   changed(): void;
+  /** What is held moved, and nothing else. */
+  moved(): void;
+  /** Says at a fitting why a coupler does not go on. */
+  note(at: PointMm, text: string): void;
 }
 
+type Carrying = Extract<Hand, { readonly doing: 'carrying' }>;
+
+/** A coupler about to go on is held this far over its fitting. */
+const OVER_MM = 10;
 const COUPLER_R_MM = 40;
 const CAN_R_MM = 50;
 const SMALL_R_MM = 32;
@@ -60,6 +71,8 @@ export function createHands(host: HandsHost): Hands {
   const { layout, scene, callbacks } = host;
   let hand: Hand = emptyHand();
   let hostHeld: string | null = null;
+  let shaking: Shaking | null = null;
+  let wasShaken = false;
   const valid = (item: string): readonly string[] => callbacks.validTargets(item);
   const readyNow = (): Ready | null =>
     hostHeld === null ? null : { item: hostHeld, valid: valid(hostHeld) };
@@ -72,34 +85,48 @@ export function createHands(host: HandsHost): Hands {
     showHand(before);
     const led = route ?? (before.doing === 'carrying' && before.dragged ? null : undefined);
     for (const intent of result.intents) act(intent, result.intents, led);
-    host.changed();
+    if (event.kind === 'move' && hand.doing === before.doing) host.moved();
+    else host.changed();
   };
 
   const showHand = (before: Hand): void => {
     const carried = hand.doing === 'carrying' ? hand : null;
     const hose = carried && hoseOfCoupler(carried.item);
+    const over = carried?.at ? dropTarget(sceneNow(), carried.at) : null;
     scene.setCarryingHose(hose !== null);
-    if (carried?.at && hose) scene.hoses[hose].carry(carried.at);
+    if (carried?.at && hose) scene.hoses[hose].carry(heldOver(carried, over) ?? carried.at);
     if (carried?.at && carried.item === CAN) scene.can.carry(carried.at);
     if (!carried && before.doing === 'carrying') settle(before.item);
-    showRings();
+    showTug(before);
+    if (carried || before.doing === 'carrying') scene.rings.set(ringsOf(layout, carried ?? readyNow(), over));
   };
 
-  const showRings = (): void => {
-    const carried = hand.doing === 'carrying' ? hand : null;
-    const over = carried?.at ? dropTarget(sceneNow(), carried.at) : null;
-    scene.rings.set(ringsOf(layout, carried ?? readyNow(), over));
+  /** Near a fitting where it fits the coupler stands just over it. */
+  const heldOver = (carried: Carrying, over: string | null): PointMm | null => {
+    const port = layout.ports.find(({ id }) => id === over && carried.valid.includes(id));
+    return port ? [port.at[0], port.at[1] - OVER_MM] : null;
+  };
+
+  const showTug = (before: Hand): void => {
+    const tugged = hand.doing === 'pressing' && hand.tugged ? hand : null;
+    const item =
+      tugged?.under?.id ?? (before.doing === 'pressing' && before.tugged ? before.under?.id : null);
+    const hose = item ? hoseOfCoupler(item) : null;
+    if (hose) scene.hoses[hose].strain(tugged?.tugged ?? null);
   };
 
   /** Whatever left the hand lies where the frame says, unless an intent puts it elsewhere. */
   const settle = (item: string): void => {
+    scene.rings.lead([0, 0], null);
     if (item === CAN) scene.can.carry(null);
   };
 
   const act = (intent: Intent, all: readonly Intent[], led: readonly string[] | null | undefined): void => {
+    const onto = all.find((one) => one.kind === 'drop')?.target ?? null;
     if (intent.kind === 'pick') callbacks.onPick(intent.id);
-    else if (intent.kind === 'fall') fall(intent.item);
-    else
+    else if (intent.kind === 'fall') {
+      if (onto === null || (onto !== MAT && !refuse(intent.item, onto))) fall(intent.item);
+    } else
       drop(
         intent.item,
         intent.target,
@@ -111,6 +138,23 @@ export function createHands(host: HandsHost): Hands {
   const fall = (item: string): void => {
     const hose = hoseOfCoupler(item);
     if (hose) scene.hoses[hose].fall();
+    // A can that was taken up to be shaken goes back to where it stood.
+    if (item === CAN && wasShaken) callbacks.onDrop(CAN, host.frame().can?.onScale ? SCALE : MAT, []);
+    wasShaken = false;
+  };
+
+  /** A fitting of another width: the coupler is seen not to go on. False where something else is in the way. */
+  const refuse = (item: string, target: string): boolean => {
+    const hose = hoseOfCoupler(item);
+    const port = layout.ports.find((p) => p.id === target);
+    if (!port || !hose) return false;
+    const frame = host.frame();
+    const { bore: fitting = port.boreMm, covered = false } = frame.ports[target] ?? {};
+    const bore = frame.hoses.find(({ id }) => id === hose)?.bore;
+    if (bore === undefined || bore === fitting || covered) return false;
+    scene.hoses[hose].refuse(port.at);
+    host.note(port.at, word('bay.refused', { coupler: String(bore), fitting: String(fitting) }));
+    return true;
   };
 
   const drop = (
@@ -122,8 +166,9 @@ export function createHands(host: HandsHost): Hands {
     const hose = hoseOfCoupler(item);
     const port = layout.ports.find((p) => p.id === target);
     if (!port || !hose) {
-      if (target === MAT) fall(item);
       callbacks.onDrop(item, target, []);
+      wasShaken = false;
+      if (target === MAT) layDown(item);
       return;
     }
     if (falls) {
@@ -135,6 +180,26 @@ export function createHands(host: HandsHost): Hands {
     const route = led === null ? zonesAlong(layout, lies) : (led ?? defaultRoute(layout, port.id));
     if (led === null) node.reported(route);
     if (!callbacks.onDrop(item, target, route)) node.fall();
+  };
+
+  /** A coupler put on the mat is off its port, whatever the last frame says. */
+  const layDown = (item: string): void => {
+    const hose = hoseOfCoupler(item);
+    if (hose) scene.hoses[hose].layDown();
+  };
+
+  /** The can in the hand moved to and fro often enough. */
+  const watchShaking = (at: PointMm, seconds: number): void => {
+    if (hand.doing !== 'carrying' || hand.item !== CAN) {
+      shaking = null;
+      return;
+    }
+    shaking = shaking ? shakeOn(shaking, at, seconds) : startShaking(at, seconds);
+    if (!isShaken(shaking)) return;
+    shaking = null;
+    wasShaken = true;
+    scene.can.shake();
+    callbacks.onShake();
   };
 
   const take = (itemId: string): void => {
@@ -160,7 +225,11 @@ export function createHands(host: HandsHost): Hands {
     hand: () => hand,
     under: (at) => underPointer(sceneNow(), at),
     down: (at) => step({ kind: 'down', under: underPointer(sceneNow(), at), at }),
-    move: (at) => step({ kind: 'move', at, valid }),
+    move(at, seconds, finger) {
+      step({ kind: 'move', at, valid });
+      watchShaking(at, seconds);
+      if (hand.doing === 'carrying') scene.rings.lead(at, finger);
+    },
     up(at) {
       const place = pressedPlace(at);
       if (place !== null) putReady(place);
@@ -180,7 +249,7 @@ export function createHands(host: HandsHost): Hands {
     follow(frame) {
       if (frame.held === hostHeld) return;
       hostHeld = frame.held;
-      showRings();
+      if (hand.doing !== 'carrying') scene.rings.set(ringsOf(layout, readyNow(), null));
     },
   };
 }

@@ -1,6 +1,7 @@
 /**
  * The pointer in the bay: pressing, dragging, turning the can by its dial, its valve by a sideways drag, moving the
- * picture when it is drawn near. Clicks that come from a key or a screen reader have no press of their own and are told
+ * picture when it is drawn near, two fingers that spread or close to bring it nearer or farther. Esc gives up whatever is
+ * held. Clicks that come from a key or a screen reader have no press of their own and are told
  * apart by their detail of 0.
  */
 import type { PointMm } from '../layout/layout';
@@ -27,13 +28,26 @@ export interface PointerHost {
   focus(key: string): void;
   canPan(): boolean;
   pan(dx: number, dy: number, done: boolean): void;
+  /** Two fingers: the picture is `factor` times as large about a point, and moved. */
+  pinch(factor: number, about: PointMm, by: PointMm, done: boolean): void;
 }
 
 type Doing =
   | { readonly kind: 'hand' }
   | { readonly kind: 'tilt' }
   | { readonly kind: 'valve'; readonly x: number; readonly from: number; readonly turned: boolean }
-  | { readonly kind: 'pan'; readonly x: number; readonly y: number; readonly far: boolean };
+  | { readonly kind: 'pan'; readonly x: number; readonly y: number; readonly far: boolean }
+  | { readonly kind: 'pinch'; readonly from: Spread; readonly by: Spread };
+
+/** Two fingers: the point between them and how far they are apart, pixels. */
+interface Spread {
+  readonly at: PointMm;
+  readonly apart: number;
+}
+
+function spreadOf([[ax, ay], [bx, by]]: readonly PointMm[]): Spread {
+  return { at: [(ax + bx) / 2, (ay + by) / 2], apart: Math.max(1, Math.hypot(ax - bx, ay - by)) };
+}
 
 /** Sideways pixels for a sixteenth of a turn. */
 const VALVE_PX = 9;
@@ -45,6 +59,7 @@ const PAN_PX = 8;
 export function createPointer(host: PointerHost): { dispose(): void } {
   const { root, hands, callbacks } = host;
   let doing: Doing | null = null;
+  const fingers = new Map<number, PointMm>();
 
   const pixels = (event: PointerEvent): PointMm => {
     const box = root.getBoundingClientRect();
@@ -55,7 +70,13 @@ export function createPointer(host: PointerHost): { dispose(): void } {
     const lifted = event.pointerType === 'touch' && hands.hand().doing === 'carrying' ? TOUCH_LIFT_PX : 0;
     return toBay(host.camera(), [x, y - lifted]);
   };
+  const finger = (event: PointerEvent): PointMm | null =>
+    event.pointerType === 'touch' && hands.hand().doing === 'carrying'
+      ? toBay(host.camera(), pixels(event))
+      : null;
   const down = (event: PointerEvent): void => {
+    if (event.pointerType === 'touch') fingers.set(event.pointerId, pixels(event));
+    if (fingers.size === 2 && hands.hand().doing !== 'carrying') startPinch(event);
     if (event.button !== 0 || doing !== null) return;
     const at = point(event);
     const under = hands.under(at);
@@ -65,6 +86,12 @@ export function createPointer(host: PointerHost): { dispose(): void } {
     doing = startOf(event, under?.id ?? null, under?.takeable ?? false);
     if (doing.kind === 'tilt') tilt(at);
     if (doing.kind === 'hand' || doing.kind === 'pan') hands.down(at);
+  };
+  const startPinch = (event: PointerEvent): void => {
+    hands.cancel();
+    root.setPointerCapture(event.pointerId);
+    const from = spreadOf([...fingers.values()]);
+    doing = { kind: 'pinch', from, by: from };
   };
   const startOf = (event: PointerEvent, id: string | null, takeable: boolean): Doing => {
     const [x, y] = pixels(event);
@@ -76,26 +103,53 @@ export function createPointer(host: PointerHost): { dispose(): void } {
     return { kind: 'hand' };
   };
   const move = (event: PointerEvent): void => {
+    if (fingers.has(event.pointerId)) fingers.set(event.pointerId, pixels(event));
+    if (doing?.kind === 'pinch') {
+      if (fingers.size === 2) doing = { ...doing, by: spreadOf([...fingers.values()]) };
+      pinch(doing, false);
+      return;
+    }
     const at = point(event);
     if (doing?.kind === 'tilt') tilt(at);
     if (doing?.kind === 'valve') valve(event, doing);
     if (doing?.kind === 'pan') pan(event, doing, false);
-    if (doing?.kind === 'hand' || hands.hand().doing === 'carrying') hands.move(at);
+    if (doing?.kind === 'hand' || hands.hand().doing === 'carrying')
+      hands.move(at, event.timeStamp / 1000, finger(event));
     if (doing === null) host.point(entryAt(at));
   };
   const up = (event: PointerEvent): void => {
+    fingers.delete(event.pointerId);
+    if (doing?.kind === 'pinch' && fingers.size > 0) return;
     const was = doing;
+    const { item } = { item: null, ...hands.hand() };
     doing = null;
+    if (was?.kind === 'pinch') pinch(was, true);
     if (was?.kind === 'valve' && !was.turned) callbacks.onPick(CAN_VALVE);
     if (was?.kind === 'pan' && was.far) {
       hands.cancel();
       pan(event, was, true);
     } else if (was?.kind === 'hand' || was?.kind === 'pan') hands.up(point(event));
+    if (item !== null && hands.hand().doing === 'nothing') host.focus(item);
   };
   const leave = (): void => host.point(null);
-  const abort = (): void => {
+  const abort = (event: PointerEvent): void => {
+    fingers.delete(event.pointerId);
+    if (doing?.kind === 'pinch') pinch(doing, true);
     doing = null;
     hands.cancel();
+  };
+  const pinch = ({ from, by }: Extract<Doing, { readonly kind: 'pinch' }>, done: boolean): void => {
+    const moved: PointMm = [by.at[0] - from.at[0], by.at[1] - from.at[1]];
+    host.pinch(by.apart / from.apart, from.at, moved, done);
+  };
+  /** What is held goes back where it was, wherever the focus is; the press that holds it counts no more. */
+  const giveUp = (event: KeyboardEvent): void => {
+    const hand = hands.hand();
+    if (event.key !== 'Escape' || event.defaultPrevented || hand.doing !== 'carrying') return;
+    event.preventDefault();
+    doing = null;
+    hands.cancel();
+    host.focus(hand.item);
   };
 
   const tilt = ([x, y]: PointMm): void => {
@@ -144,8 +198,10 @@ export function createPointer(host: PointerHost): { dispose(): void } {
     ['mousedown', (event: MouseEvent) => event.preventDefault()],
   ];
   for (const [name, listener] of listeners) root.addEventListener(name, listener as EventListener);
+  document.addEventListener('keydown', giveUp);
   return {
     dispose() {
+      document.removeEventListener('keydown', giveUp);
       for (const [name, listener] of listeners) root.removeEventListener(name, listener as EventListener);
     },
   };

@@ -7,6 +7,7 @@ import {
   cameraFor,
   type HostSize,
   levelAfter,
+  levelNear,
   openingLevel,
   toBay,
 } from './camera';
@@ -21,6 +22,8 @@ export interface Viewport {
   zoom(step: ZoomStep): void;
   /** Moves the picture by screen pixels. */
   move(dx: number, dy: number): void;
+  /** Takes the step nearest to the scale two fingers left, with what lay in the middle still there. */
+  pinch(factor: number, about: PointMm, by: PointMm): void;
 }
 
 export function createViewport(host: HTMLElement, layout: Layout): Viewport {
@@ -50,6 +53,13 @@ export function createViewport(host: HTMLElement, layout: Layout): Viewport {
     },
     move(dx, dy) {
       centre = toBay(camera, [size.width / 2 - dx, size.height / 2 - dy]);
+      look();
+    },
+    pinch(factor, [x, y], [dx, dy]) {
+      const middle = (half: number, about: number, by: number): number =>
+        about + (half - about - by) / factor;
+      centre = toBay(camera, [middle(size.width / 2, x, dx), middle(size.height / 2, y, dy)]);
+      level = levelNear(layout, size, camera.scale * factor);
       look();
     },
   };

@@ -3,7 +3,7 @@
  * that drags, a pointer that clicks source then target, and a keyboard all go through it, so all three mean the same.
  *
  * A coupler let go over a fitting it does not match is still reported (the trainee tried it), and falls. Let go over
- * nothing it falls; if it stood on a port before, that takes it off.
+ * nothing it falls; if it stood on a port before, that takes it off. Pulled at only a little, it holds: a tug.
  */
 import type { PointMm } from '../../layout/layout';
 import { CAN, MAT } from '../itemIds';
@@ -18,7 +18,13 @@ export interface Under {
 
 export type Hand =
   | { readonly doing: 'nothing' }
-  | { readonly doing: 'pressing'; readonly under: Under | null; readonly at: PointMm }
+  | {
+      readonly doing: 'pressing';
+      readonly under: Under | null;
+      readonly at: PointMm;
+      /** Where a coupler that holds on its port is pulled to. */
+      readonly tugged?: PointMm;
+    }
   | {
       readonly doing: 'carrying';
       readonly item: string;
@@ -54,6 +60,8 @@ export interface HandStep {
 
 /** A press that moves less than this is a click, in mm of the bay. */
 const CLICK_MM = 9;
+/** A coupler on a port comes off when it is pulled this far; less is a tug, and it holds. */
+const TUG_MM = 45;
 const NOTHING: Hand = { doing: 'nothing' };
 
 export const emptyHand = (): Hand => NOTHING;
@@ -90,13 +98,15 @@ function carry(
 
 function moved(hand: Hand, at: PointMm, valid: (item: string) => readonly string[]): Hand {
   if (hand.doing === 'carrying') return { ...hand, at };
-  if (hand.doing !== 'pressing' || !hand.under?.takeable || isClick(hand.at, at)) return hand;
+  if (hand.doing !== 'pressing' || !hand.under?.takeable) return hand;
+  if (hand.tugged === undefined && isWithin(CLICK_MM, hand.at, at)) return hand;
+  if (hand.under.from !== null && isWithin(TUG_MM, hand.at, at)) return { ...hand, tugged: at };
   return carry(hand.under, at, true, valid);
 }
 
-function isClick(a: PointMm, b: PointMm): boolean {
+function isWithin(mm: number, a: PointMm, b: PointMm): boolean {
   const [dx, dy] = [a[0] - b[0], a[1] - b[1]];
-  return dx * dx + dy * dy < CLICK_MM * CLICK_MM;
+  return dx * dx + dy * dy < mm * mm;
 }
 
 function released(
@@ -106,7 +116,7 @@ function released(
   valid: (item: string) => readonly string[],
 ): HandStep {
   if (hand.doing === 'carrying') return hand.dragged ? letGo(hand, over) : clickedWhileHolding(hand, over);
-  if (hand.doing !== 'pressing' || !hand.under) return stay(NOTHING);
+  if (hand.doing !== 'pressing' || !hand.under || hand.tugged) return stay(NOTHING);
   // A loose coupler that is clicked comes into the hand; anything else is looked at or worked, the can in its form.
   if (hand.under.takeable && hand.under.from === null && hand.under.id !== CAN)
     return stay(carry(hand.under, at, false, valid));

@@ -98,8 +98,7 @@ export function createChain(way: readonly PointMm[]): HoseChain {
     going.steps++;
   };
   const isHome = ({ places, steps }: Home): boolean =>
-    steps >= HOME_STEPS ||
-    bodies.every(({ position: { x, y } }, i) => distance([x, y], places[i]) < HOME_MM);
+    steps >= HOME_STEPS || bodies.every(({ position: { x, y } }, i) => distance([x, y], places[i]) < HOME_MM);
   const setDown = ({ places }: Home): void => {
     bodies.forEach((body, i) => {
       Matter.Body.setPosition(body, { x: places[i][0], y: places[i][1] });

@@ -51,4 +51,3 @@ function enginesOf(layout: Layout): readonly RectMm[] {
   engines.set(layout, made);
   return made;
 }
-

@@ -4,7 +4,7 @@ import { wayThrough } from '../../layout/zones';
 import { BARB_MM, barbTip, couplerForm } from '../drawing/gear/coupler';
 import { rounded } from './chain';
 
-/** Loose couplers lie with their mouth toward the car. */
+/** Loose couplers lie with their mouth toward the car, their barb toward the bumper. */
 export const REST_TURN_DEG = -90;
 
 /** From the barb of a coupler on a port, along the route, to the gauge edge. */
@@ -25,14 +25,14 @@ const beforeEdge = (layout: Layout, hose: HoseId): PointMm => [layout.edge.x + 1
 /** From a loose coupler on the mat to the gauge edge. */
 export function restWay(layout: Layout, hose: CoupledHose): PointMm[] {
   const [x, y] = layout.mat.rest[hose];
-  const [dx, dy] = barbTip(couplerForm(hose), REST_TURN_DEG);
+  const [dx, dy] = barbTip(couplerForm(hose), REST_TURN_DEG, true);
   const edge: PointMm = [layout.edge.x, layout.edge[hose]];
   const barb: PointMm = [x + dx, y + dy];
   return rounded([
     barb,
-    [barb[0], barb[1] - 30],
-    [barb[0] - 70, barb[1] - 34],
-    [(barb[0] + edge[0]) / 2 - 10, edge[1] + 4],
+    [barb[0], barb[1] + 16],
+    [barb[0] - 52, barb[1] + 20],
+    [(barb[0] + edge[0]) / 2 - 6, edge[1] + 4],
     edge,
   ]);
 }

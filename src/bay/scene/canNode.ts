@@ -5,10 +5,11 @@ import type { BayFrame, CanFrame } from '../bayFrame';
 import { badge } from '../drawing/badge';
 import { CAN_SCALE, canDrawing, canOutlet, scalePlate, tiltDial } from '../drawing/gear/can';
 import { chargingEnd } from '../drawing/gear/coupler';
-import { createChain } from '../hose/chain';
+import { createChain, type HoseChain } from '../hose/chain';
+import { drape, IN_HAND_MM } from '../hose/drape';
 import { canWay } from '../hose/hoseWays';
 import { showStamp } from '../stamps';
-import { createHosePaint, toLeftEdge } from './hosePaint';
+import { createHosePaint, type HangingPoint, toLeftEdge } from './hosePaint';
 import type { SceneContext, SceneNode } from './sceneNode';
 
 export interface CanNode extends SceneNode {
@@ -19,6 +20,8 @@ export interface CanNode extends SceneNode {
   valveAt(): PointMm | null;
   dialAt(): PointMm | null;
   scaleAt(): PointMm | null;
+  /** The can in the hand was shaken: it trembles and comes to rest. */
+  shake(): void;
 }
 
 const HOSE_WIDTH_MM = 16;
@@ -29,6 +32,14 @@ const HANDLE_MM = 118 * CAN_SCALE;
 const OFF_SCALE: PointMm = [-18, -34];
 const SCALE_FROM_CAN: PointMm = [0, 66];
 const DIAL_FROM_PLACE: PointMm = [-112, -56];
+/** Steps its hose is given when it is laid: enough to round its corners. */
+const LAID_STEPS = 6;
+/** The end of its hose over the mat, as the tap stands. */
+const TAP_MM = 120;
+/** How a shaken can trembles: how far, how fast, how long. */
+const SHAKE_MM = 7;
+const SHAKES_PER_S = 7;
+const SHAKE_S = 0.7;
 /** An inverted can is held this much higher, so that its tap is clear of the scale. */
 const INVERTED_LIFT_MM = 58;
 
@@ -47,6 +58,11 @@ export function canNode(context: SceneContext): CanNode {
   let hosed = false;
   let leads: HoseId = 'utility';
   let held: PointMm | null = null;
+  let chain: HoseChain | null = null;
+  let moving = false;
+  let laidFor = '';
+  /** Left of the shaking, s. */
+  let trembling = 0;
   view.visible = false;
 
   const place = (): PointMm => {
@@ -54,7 +70,8 @@ export function canNode(context: SceneContext): CanNode {
     return held ?? (frame?.onScale ? [x, y] : [x + OFF_SCALE[0], y + OFF_SCALE[1]]);
   };
   const at = (): PointMm => {
-    const [x, y] = place();
+    const [left, y] = place();
+    const x = left + SHAKE_MM * (trembling / SHAKE_S) * Math.sin(2 * Math.PI * SHAKES_PER_S * trembling);
     const share = (1 - Math.cos(((frame?.tiltDeg ?? 0) * Math.PI) / 180)) / 2;
     return [x, y - INVERTED_LIFT_MM * share];
   };
@@ -92,17 +109,42 @@ export function canNode(context: SceneContext): CanNode {
         ...context.layout.mat.canAt,
       );
   };
+  const hoseKey = (): string =>
+    `${hosed}:${frame?.mounted}:${frame?.tiltDeg}:${frame?.onScale}:${frame?.onto}`;
+  /** The hose slides to where the can has gone; while the can is carried its end goes along. */
+  const layHose = (): void => {
+    laidFor = hoseKey();
+    if (!hosed) {
+      chain?.dispose();
+      chain = null;
+      moving = false;
+      return;
+    }
+    const outlet = frame?.mounted ? outletAt(frame) : null;
+    const laid = createChain(canWay(context.layout, outlet, frame?.tiltDeg ?? 0));
+    laid.step(LAID_STEPS);
+    if (!chain || context.still) {
+      chain?.dispose();
+      chain = laid;
+      moving = false;
+      return;
+    }
+    const way = laid.points();
+    laid.dispose();
+    if (outlet) chain.pull(outlet);
+    chain.sendHome(way);
+    moving = true;
+  };
   const drawHose = (): void => {
-    hose.clear();
     bead.visible = hosed;
     end.visible = hosed && !frame?.mounted;
-    if (!hosed) return;
-    const outlet = frame?.mounted ? outletAt(frame) : null;
-    const chain = createChain(canWay(context.layout, outlet, frame?.tiltDeg ?? 0));
-    chain.step(6);
+    hose.view.visible = chain !== null;
+    if (!chain) return;
     const points = toLeftEdge(chain.points(), context.leftMm());
-    chain.dispose();
-    hose.paint(points, { ink: 'chg', widthMm: HOSE_WIDTH_MM, liftMm: 30 }, held !== null);
+    const headMm = held !== null ? IN_HAND_MM : frame?.mounted ? TAP_MM : 0;
+    const heights = drape(context.layout, points, headMm);
+    const hanging = points.map(([x, y], i): HangingPoint => [x, y, heights[i]]);
+    hose.paint(hanging, { ink: 'chg', widthMm: HOSE_WIDTH_MM }, moving || held !== null);
     const [bx, by] = points[Math.round(points.length * 0.62)];
     showStamp(
       bead,
@@ -125,11 +167,27 @@ export function canNode(context: SceneContext): CanNode {
       frame = now.can;
       hosed = now.can?.mounted === true || now.hoses.some((h) => h.id === 'utility');
       leads = leadOf(now);
-      if (fresh || key(frame, hosed) !== before) draw();
+      if (!fresh && key(frame, hosed) === before) return;
+      if (fresh || hoseKey() !== laidFor) layHose();
+      draw();
     },
     carry(point) {
       held = point;
+      if (held && frame?.mounted) {
+        chain?.pull(outletAt(frame));
+        moving = chain !== null;
+      } else if (!held) layHose();
       draw();
+    },
+    shake() {
+      trembling = context.still ? 0 : SHAKE_S;
+    },
+    tick(seconds) {
+      if (!moving && trembling <= 0) return false;
+      trembling = Math.max(0, trembling - seconds);
+      if (moving) moving = chain?.step(Math.min(4, Math.max(1, Math.round(seconds * 60)))) ?? false;
+      draw();
+      return true;
     },
     canAt: () => (frame ? at() : null),
     valveAt() {

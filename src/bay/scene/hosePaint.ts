@@ -1,6 +1,6 @@
 /**
- * A hose: shadow, edge, body, shade and light, all strokes of one smooth polyline. While it moves it is drawn as strokes
- * each time; at rest it is painted once.
+ * A hose: shadow, edge, body, shade and light, all strokes of one smooth polyline. Its shadow lies the farther off the
+ * higher the hose hangs there. While it moves it is drawn as strokes each time; at rest it is painted once.
  */
 import { Container, Graphics, Sprite, Texture } from 'pixi.js';
 import type { PointMm } from '../../layout/layout';
@@ -13,13 +13,14 @@ export interface HoseLook {
   /** Palette token: low, high or chg. */
   readonly ink: string;
   readonly widthMm: number;
-  /** Height over what lies below, mm. */
-  readonly liftMm: number;
 }
+
+/** A point of a hose and its height over what lies below, mm. */
+export type HangingPoint = readonly [x: number, y: number, heightMm: number];
 
 export interface HosePaint {
   readonly view: Container;
-  paint(chain: readonly PointMm[], look: HoseLook, moving: boolean): void;
+  paint(chain: readonly HangingPoint[], look: HoseLook, moving: boolean): void;
   clear(): void;
 }
 
@@ -49,42 +50,45 @@ export function createHosePaint(context: SceneContext): HosePaint {
 interface Stroke {
   readonly dx: number;
   readonly dy: number;
+  /** How far it lies off for each millimetre of height. */
+  readonly off: number;
   readonly width: number;
   readonly ink: string;
   readonly alpha: number;
 }
 
 const SHADOWS = [
-  [0.5, 0.16],
-  [0.8, 0.13],
-  [1.1, 0.1],
+  [0.35, 0.16],
+  [0.55, 0.13],
+  [0.75, 0.1],
 ] as const;
+/** Light comes from the upper left: how far a shadow lies right and down. */
+const [SHADOW_X, SHADOW_Y] = [0.6, 0.55];
 
-const strokesOf = ({ ink, widthMm: w, liftMm: lift }: HoseLook): Stroke[] => [
-  ...SHADOWS.map(([k, alpha]) => ({
-    dx: lift * 0.6 * k,
-    dy: lift * 0.55 * k,
-    width: w,
-    ink: 'shadow',
-    alpha,
-  })),
-  { dx: 0, dy: 0, width: w + 3.4, ink: `${ink}-d`, alpha: 1 },
-  { dx: 0, dy: 0, width: w, ink, alpha: 1 },
-  { dx: w * 0.17, dy: w * 0.17, width: w * 0.4, ink: `${ink}-d`, alpha: 0.45 },
-  { dx: -w * 0.16, dy: -w * 0.16, width: w * 0.3, ink: `${ink}-a`, alpha: 0.95 },
+const strokesOf = ({ ink, widthMm: w }: HoseLook): Stroke[] => [
+  ...SHADOWS.map(([off, alpha]) => ({ dx: 0, dy: 0, off, width: w, ink: 'shadow', alpha })),
+  { dx: 0, dy: 0, off: 0, width: w + 3.4, ink: `${ink}-d`, alpha: 1 },
+  { dx: 0, dy: 0, off: 0, width: w, ink, alpha: 1 },
+  { dx: w * 0.17, dy: w * 0.17, off: 0, width: w * 0.4, ink: `${ink}-d`, alpha: 0.45 },
+  { dx: -w * 0.16, dy: -w * 0.16, off: 0, width: w * 0.3, ink: `${ink}-a`, alpha: 0.95 },
 ];
 
-const record = (points: readonly PointMm[], { dx, dy, width, ink, alpha }: Stroke): Drawing[number] =>
-  stroke(polyline(points.map(([x, y]) => [x + dx, y + dy])), ink, mm(width), alpha, {
-    cap: 'round',
-    join: 'round',
-  });
+const record = (points: readonly HangingPoint[], line: Stroke): Drawing[number] =>
+  stroke(
+    polyline(points.map((point): PointMm => [xOf(point, line), yOf(point, line)])),
+    line.ink,
+    mm(line.width),
+    line.alpha,
+    { cap: 'round', join: 'round' },
+  );
 
-function trace(graphics: Graphics, points: readonly PointMm[], line: Stroke, color: string): void {
-  const { dx, dy, width, alpha } = line;
-  graphics.moveTo(points[0][0] + dx, points[0][1] + dy);
-  for (let i = 1; i < points.length; i++) graphics.lineTo(points[i][0] + dx, points[i][1] + dy);
-  graphics.stroke({ color, width, alpha, cap: 'round', join: 'round' });
+const xOf = ([x, , height]: HangingPoint, { dx, off }: Stroke): number => x + dx + off * height * SHADOW_X;
+const yOf = ([, y, height]: HangingPoint, { dy, off }: Stroke): number => y + dy + off * height * SHADOW_Y;
+
+function trace(graphics: Graphics, points: readonly HangingPoint[], line: Stroke, color: string): void {
+  graphics.moveTo(xOf(points[0], line), yOf(points[0], line));
+  for (let i = 1; i < points.length; i++) graphics.lineTo(xOf(points[i], line), yOf(points[i], line));
+  graphics.stroke({ color, width: line.width, alpha: line.alpha, cap: 'round', join: 'round' });
 }
 
 /** A hose goes on to the left edge of what is seen, level, where more than its frame is seen. */
@@ -99,8 +103,8 @@ const BEYOND_MM = 30;
 const SUBDIVISIONS = 4;
 
 /** Catmull-Rom through the chain. */
-function smoothed(chain: readonly PointMm[]): PointMm[] {
-  const points: PointMm[] = [chain[0]];
+function smoothed(chain: readonly HangingPoint[]): HangingPoint[] {
+  const points: HangingPoint[] = [chain[0]];
   for (let i = 0; i < chain.length - 1; i++) {
     const [p0, p1, p2, p3] = [
       chain[Math.max(0, i - 1)],
@@ -116,7 +120,7 @@ function smoothed(chain: readonly PointMm[]): PointMm[] {
           (p2[j] - p0[j]) * t +
           (2 * p0[j] - 5 * p1[j] + 4 * p2[j] - p3[j]) * t * t +
           (3 * p1[j] - p0[j] - 3 * p2[j] + p3[j]) * t * t * t);
-      points.push([at(0), at(1)]);
+      points.push([at(0), at(1), p1[2] + (p2[2] - p1[2]) * t]);
     }
   }
   return points;

@@ -1,4 +1,4 @@
-/** Dotted rings: under the pointer, and round every place where the thing in the hand may go. */
+/** Dotted rings round every place where the thing in the hand may go, the way of a hose, and the line to a finger. */
 import { Container, Graphics } from 'pixi.js';
 import { measure, stationAt } from '../../layout/course';
 import type { PointMm } from '../../layout/layout';
@@ -16,6 +16,8 @@ export interface RingNode {
   set(rings: readonly Ring[]): void;
   /** Dots along the way a hose would be led; none clears it. */
   preview(way: readonly PointMm[]): void;
+  /** From the tip of what is held to the finger that holds it; null where nothing hides it. */
+  lead(tip: PointMm, finger: PointMm | null): void;
 }
 
 const DOT_PITCH_MM = 10;
@@ -25,7 +27,8 @@ export function ringNode(context: SceneContext): RingNode {
   const view = new Container();
   const circles = new Graphics();
   const dots = new Graphics();
-  view.addChild(dots, circles);
+  const line = new Graphics();
+  view.addChild(dots, circles, line);
   return {
     view,
     preview(way) {
@@ -42,6 +45,19 @@ export function ringNode(context: SceneContext): RingNode {
         }
         dots.fill({ color });
       }
+    },
+    lead(tip, finger) {
+      line.clear();
+      if (!finger) return;
+      for (const [ink, width] of [
+        ['ink', 7],
+        ['white', 4],
+      ] as const) {
+        line.moveTo(tip[0], tip[1]).lineTo(finger[0], finger[1]);
+        line.stroke({ color: context.palette()[ink], width, cap: 'round' });
+      }
+      line.circle(tip[0], tip[1], 6).fill({ color: context.palette().white });
+      line.circle(tip[0], tip[1], 6).stroke({ color: context.palette().ink, width: 2.4 });
     },
     set(rings) {
       circles.clear();

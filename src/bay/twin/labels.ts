@@ -1,5 +1,5 @@
-/** Words over the picture: the name of what is pointed at or focused, and what the hatched zones are. */
-import type { Hazard, Layout, Zone } from '../../layout/layout';
+/** Words over the picture: what is pointed at or focused, what the hatched zones are, why a coupler does not go on. */
+import type { Hazard, Layout, PointMm, Zone } from '../../layout/layout';
 import { type WordId, word } from '../../words/words';
 import { type Camera, toScreen } from '../camera';
 import type { Entry } from './entries';
@@ -9,7 +9,10 @@ export interface Labels {
   tag(entry: Entry | null, camera: Camera): void;
   /** Says the tag anew after a frame or a move of the camera; it goes with what it named. */
   refresh(entries: readonly Entry[], camera: Camera): void;
-  keepClear(camera: Camera, shown: boolean): void;
+  /** `met`: zones a hose lies in now. */
+  keepClear(camera: Camera, shown: boolean, met: ReadonlySet<string>): void;
+  /** A sentence at a place for as long as it takes to read it. */
+  note(at: PointMm, text: string, camera: Camera): void;
 }
 
 const KEEP_CLEAR: Readonly<Record<Hazard, WordId & `bay.keepClear.${Hazard}`>> = {
@@ -18,17 +21,24 @@ const KEEP_CLEAR: Readonly<Record<Hazard, WordId & `bay.keepClear.${Hazard}`>> =
   heat: 'bay.keepClear.heat',
 };
 
+const MET: Readonly<Record<Hazard, WordId & `bay.met.${Hazard}`>> = {
+  fan: 'bay.met.fan',
+  belt: 'bay.met.belt',
+  heat: 'bay.met.heat',
+};
+const NOTE_MS = 2600;
+
 export function createLabels(layout: Layout): Labels {
   const tag = div('bay-tag');
   tag.hidden = true;
   tag.setAttribute('aria-hidden', 'true');
   const notes = layout.zones.flatMap((zone) =>
-    zone.hazard ? [{ zone, element: div('bay-note'), text: word(KEEP_CLEAR[zone.hazard]) }] : [],
+    zone.hazard ? [{ zone, element: div('bay-note'), hazard: zone.hazard }] : [],
   );
-  for (const { element, text } of notes) {
-    element.hidden = true;
-    element.textContent = text;
-  }
+  for (const { element } of notes) element.hidden = true;
+  const passing = div('bay-tag');
+  passing.hidden = true;
+  let passes = 0;
   let tagged: string | null = null;
   const say = (entry: Entry | null, camera: Camera): void => {
     tagged = entry?.key ?? null;
@@ -38,21 +48,36 @@ export function createLabels(layout: Layout): Labels {
     placeTag(tag, entry, camera);
   };
   return {
-    elements: [...notes.map((note) => note.element), tag],
+    elements: [...notes.map((note) => note.element), tag, passing],
     tag: say,
     refresh(entries, camera) {
       if (tagged !== null) say(entries.find((entry) => entry.key === tagged) ?? null, camera);
     },
-    keepClear(camera, shown) {
-      for (const { zone, element } of notes) {
-        element.hidden = !shown;
-        if (!shown) continue;
+    keepClear(camera, shown, met) {
+      for (const { zone, element, hazard } of notes) {
+        const isMet = met.has(zone.id);
+        element.hidden = !shown && !isMet;
+        if (element.hidden) continue;
+        element.classList.toggle('met', isMet);
+        const text = word((isMet ? MET : KEEP_CLEAR)[hazard]);
+        if (element.textContent !== text) element.textContent = text;
         const [x, y, w, h] = zone.rect;
         const over = h > w || hasZoneBelow(layout, zone);
         const [left, top] = toScreen(camera, [x + w / 2, over ? y : y + h]);
         element.style.left = `${left.toFixed(0)}px`;
         element.style.top = `${(over ? top - 8 : top + 4).toFixed(0)}px`;
       }
+    },
+    note(at, text, camera) {
+      const [left, top] = toScreen(camera, at);
+      passing.textContent = text;
+      passing.style.left = `${left.toFixed(0)}px`;
+      passing.style.top = `${(top + 64).toFixed(0)}px`;
+      passing.hidden = false;
+      clearTimeout(passes);
+      passes = window.setTimeout(() => {
+        passing.hidden = true;
+      }, NOTE_MS);
     },
   };
 }
