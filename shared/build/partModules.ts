@@ -4,13 +4,14 @@
  * and no more. The same plugin serves app, tests and chores; errors name file, line and column and stop the build.
  */
 import { readFileSync, rmSync } from 'node:fs';
-import { join, relative } from 'node:path';
+import { relative, resolve } from 'node:path';
 import type { Plugin } from 'vite';
-import type { Gradient } from '../../src/bay/drawing/paints';
+import type { PackedBundle } from '../../src/bay/drawing/parts/packed';
 import type { PartFile } from '../../src/bay/drawing/parts/partFile';
 import { readYaml } from '../schema/readYaml.ts';
 import { projectFolder } from './folders.ts';
 import { jsonModule } from './jsonModule.ts';
+import { packParts } from './parts/packParts.ts';
 import { drawingNameOf, partDrawings, partFilePath } from './parts/partDrawings.ts';
 import { validate } from './validate.ts';
 
@@ -23,7 +24,7 @@ export function partModules(): Plugin {
   return {
     name: 'portside:parts',
     configResolved(config) {
-      parts = config.publicDir === '' ? '' : join(config.root, config.build.outDir, 'parts');
+      parts = config.publicDir === '' ? '' : resolve(config.root, config.build.outDir, 'parts');
     },
     load: {
       filter: { id: /\.yaml\?parts$/ },
@@ -49,26 +50,12 @@ export function partModules(): Plugin {
 /** A drawing, and what is shown over it. */
 const withCompanions = (name: string): string[] => [name, ...(partDrawings().get(name)?.meta.with ?? [])];
 
-/** Drawings by name, with every gradient once in a table and by its number where it is used. */
-function bundleOf(names: readonly string[]): unknown {
+function bundleOf(names: readonly string[]): PackedBundle {
   const all = partDrawings();
-  const gradients: Gradient[] = [];
-  const numbers = new Map<string, number>();
-  const numberOf = (gradient: Gradient): number => {
-    const key = JSON.stringify(gradient);
-    const known = numbers.get(key) ?? gradients.push(gradient) - 1;
-    numbers.set(key, known);
-    return known;
-  };
-  const numbered = (_: string, value: unknown): unknown => (isGradient(value) ? numberOf(value) : value);
-  const drawings = names.flatMap((name): [string, unknown][] => {
-    const part = all.get(name);
-    if (!part) return [];
-    const { meta, groups }: PartFile = part;
-    return [[name, JSON.parse(JSON.stringify({ meta, groups }, numbered))]];
-  });
-  return { gradients, drawings: Object.fromEntries(drawings) };
+  return packParts(
+    names.flatMap((name): [string, PartFile][] => {
+      const part = all.get(name);
+      return part ? [[name, part]] : [];
+    }),
+  );
 }
-
-const isGradient = (value: unknown): value is Gradient =>
-  typeof value === 'object' && value !== null && 'stops' in value;

@@ -1,9 +1,11 @@
 import { describe, expect, it, test } from 'vitest';
+import { packParts } from '../../shared/build/parts/packParts';
 import { drawingSizes, partDrawings } from '../../shared/build/parts/partDrawings';
 import { readPart } from '../../shared/build/parts/readPart';
 import { validate } from '../../shared/build/validate';
 import { readYaml } from '../../shared/schema/readYaml';
 import { paletteOf } from '../../src/bay/drawing/palette';
+import { unpacked } from '../../src/bay/drawing/parts/packed';
 import type { PathRecord } from '../../src/bay/drawing/record';
 
 const HEAD = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9" data-kind="box">\n';
@@ -21,6 +23,15 @@ test('every part file can be read, and shows the colours of the light palette to
     expect(Object.keys(groups), name).toContain('body');
     for (const [token, light] of shown) expect([name, token, light]).toEqual([name, token, palette[token]]);
   }
+});
+
+test('every drawing comes out of its packing as it went in', () => {
+  const files = [...partDrawings()].map(([name, { meta, groups }]) => [name, { meta, groups }] as const);
+  const packed = packParts(files);
+  const read = unpacked(JSON.parse(JSON.stringify(packed)));
+  for (const [name, part] of files) expect(read.get(name), name).toEqual(part);
+  const long = JSON.stringify(files).length;
+  expect(JSON.stringify(packed).length).toBeLessThan(0.5 * long);
 });
 
 describe('a part file', () => {

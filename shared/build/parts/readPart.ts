@@ -100,7 +100,7 @@ function heldOf(
   refuse: Refuse,
 ): Held {
   if (outer) refuse(element.offset, 'a held group inside a moved one');
-  if (!own || own[0] !== 1 || own[1] !== 0 || own[2] !== 0 || own[3] !== 1)
+  if (own?.[0] !== 1 || own[1] !== 0 || own[2] !== 0 || own[3] !== 1)
     refuse(element.offset, 'a held group needs transform="translate(x y)" and nothing else');
   const [, , , , x, y] = own as Matrix;
   const holds = piecesOf(element, undefined, paints, refuse);

@@ -1,18 +1,11 @@
 /**
  * The drawings of one bay's parts, fetched once and kept: those of a vehicle's layout, or those of the drill. They are
- * read from assets/parts when the project is built; here they only get their gradients back.
+ * read from assets/parts when the project is built.
  */
-import type { Gradient } from '../paints';
-import type { DrawRecord } from '../record';
-import type { PartFile, Piece } from './partFile';
+import { type PackedBundle, unpacked } from './packed';
+import type { PartFile } from './partFile';
 
-interface Bundle {
-  readonly gradients: readonly Gradient[];
-  /** As in a part file, but with the number of a gradient where one fills. */
-  readonly drawings: Readonly<Record<string, PartFile>>;
-}
-
-const cars = import.meta.glob<Bundle>('../../../../shared/vehicles/*.layout.yaml', {
+const cars = import.meta.glob<PackedBundle>('../../../../shared/vehicles/*.layout.yaml', {
   query: '?parts',
   import: 'default',
 });
@@ -33,13 +26,13 @@ export function loadParts(vehicleId: string): Promise<void> {
 }
 
 async function loadDrill(): Promise<void> {
-  open((await drill()).default as Bundle);
+  keep((await drill()).default as PackedBundle);
 }
 
 async function loadCar(vehicleId: string): Promise<void> {
   const load = cars[`../../../../shared/vehicles/${vehicleId}.layout.yaml`];
   if (!load) throw new RangeError(`no drawings for "${vehicleId}"`);
-  open(await load());
+  keep(await load());
 }
 
 /** A drawing by its name. Throws `RangeError` for one that was not fetched. */
@@ -49,15 +42,6 @@ export function partFile(name: string): PartFile {
   return found;
 }
 
-function open({ gradients, drawings }: Bundle): void {
-  const filled = (record: DrawRecord): DrawRecord =>
-    'fill' in record && typeof record.fill === 'number'
-      ? { ...record, fill: gradients[record.fill] as Gradient }
-      : record;
-  const whole = (piece: Piece): Piece =>
-    'holds' in piece ? { ...piece, holds: piece.holds.map(filled) } : filled(piece);
-  for (const [name, { meta, groups }] of Object.entries(drawings)) {
-    const opened = Object.entries(groups).map(([id, pieces]) => [id, pieces.map(whole)] as const);
-    book.set(name, { meta, groups: Object.fromEntries(opened) });
-  }
+function keep(bundle: PackedBundle): void {
+  for (const [name, part] of unpacked(bundle)) book.set(name, part);
 }
