@@ -1,5 +1,6 @@
-/** Samples of the saturation line for gauges and diagram, from the property tables: one every kelvin. */
-import type { SaturationLine } from '../instruments/saturation';
+/** Samples of the saturation line for gauges and diagram, from the property tables: one every kelvin; vapour beside it. */
+import { ISOTHERMS_K } from '../instruments/phGeometry';
+import type { SaturationLine, VapourIsotherm } from '../instruments/saturation';
 import { refrigerant } from '../refrigerant/fluids';
 import { OutOfRangeError } from '../refrigerant/outOfRangeError';
 import type { Refrigerant, RefrigerantId } from '../refrigerant/refrigerant';
@@ -42,5 +43,33 @@ export function saturationOf(id: RefrigerantId): SaturationLine {
     liquidEnthalpyJPerKg,
     vapourEnthalpyJPerKg,
     criticalPressurePa,
+    superheated: ISOTHERMS_K.map((temperature) => vapourAlong(fluid, temperature)),
   };
+}
+
+const LEAST_PA = 100_000;
+/** Over this vapour near the critical point is left alone. */
+const MOST_SHARE = 0.85;
+const STEPS = 24;
+
+/** Vapour at one temperature, evenly in ln p from where it condenses down to the foot of the diagram. */
+function vapourAlong(fluid: Refrigerant, temperatureK: number): VapourIsotherm {
+  const isobar = fluid.isobar();
+  const topPa = Math.min(
+    pressureAt(fluid, temperatureK) ?? Number.POSITIVE_INFINITY,
+    MOST_SHARE * fluid.criticalPressurePa,
+  );
+  const pressurePa: number[] = [];
+  const enthalpyJPerKg: number[] = [];
+  for (let i = 0; topPa > LEAST_PA && i <= STEPS; i++) {
+    const pressure = topPa * (LEAST_PA / topPa) ** (i / STEPS);
+    isobar.setPressurePa(pressure);
+    const enthalpy =
+      i === 0 && topPa < MOST_SHARE * fluid.criticalPressurePa
+        ? isobar.vapourEnthalpyJPerKg
+        : isobar.enthalpyFromTemperatureJPerKg(temperatureK);
+    pressurePa.push(pressure);
+    enthalpyJPerKg.push(enthalpy);
+  }
+  return { temperatureK, pressurePa, enthalpyJPerKg };
 }

@@ -1,160 +1,47 @@
 /**
- * The loop cut open: low side in a solid frame, high side in a dashed one, phases as textures, points 1 to 4 where the
- * diagram and the table have them. View box 680 x 430.
+ * The loop cut open: low side in a solid frame, high side in a dashed one, phases as textures, warmth as tint and
+ * thermometers, flow as arrows; points 1 to 4 where the diagram and the table have them. View box 680 x 440.
  */
-import { For, type JSX, Show } from 'solid-js';
+import { createMemo, For, type JSX, Show } from 'solid-js';
 import { word } from '../words/words';
-import { coilPasses, type Pass, type Phase, phaseAt } from './loopPhases';
-import { isKnown, type StatePoint } from './phGeometry';
-import type { SaturationLine } from './saturation';
+import { type DisplayUnits, inWords, plainNumber, writeTemperature } from './displayUnits';
+import { Coil } from './loop/Coil';
+import { Compressor, Metering } from './loop/Devices';
+import { Flow, type FlowWay } from './loop/Flow';
+import { Label } from './loop/Label';
+import type { Cell, HealthyLoop, LoopState } from './loop/loopState';
+import { NumberedPoint } from './loop/NumberedPoint';
+import { Pipe } from './loop/Pipe';
+import { Pot } from './loop/Pot';
+import { firstCell } from './loop/phases';
+import { Spot, type SpotChoice } from './loop/Spot';
+import { Thermometer } from './loop/Thermometer';
+import { asPath, type LoopWays, type Way, waysOf } from './loop/ways';
 
 export interface LoopDrawingProps {
-  readonly saturation: SaturationLine;
-  readonly points: readonly StatePoint[];
-  readonly metering: 'orifice' | 'valve';
+  readonly state: LoopState;
+  readonly healthy: HealthyLoop;
+  readonly units: DisplayUnits;
   /** Pressures of the two sides, written. */
   readonly low: string;
   readonly high: string;
+  /** The clock runs. */
+  readonly isRunning: boolean;
+  readonly choice: SpotChoice;
 }
 
-const PASSES = 5;
-const PASS_STEP = 27;
-const PASS_HEIGHT = 19;
-const TEXTURE: Readonly<Record<Phase, string>> = { liquid: 't-liq', mixture: 't-two', vapour: 't-vap' };
-
-function Pipe(props: { readonly d: string; readonly width: number; readonly phase: Phase }): JSX.Element {
-  return (
-    <>
-      <path d={props.d} class="pipe wall" stroke-width={props.width + 5} />
-      <path d={props.d} class="pipe" stroke={`url(#${TEXTURE[props.phase]})`} stroke-width={props.width} />
-    </>
-  );
-}
-
-/** One pass: vapour as ground, liquid from below up to its level. */
-function PassBar(props: {
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly pass: Pass;
-  readonly reversed: boolean;
-}): JSX.Element {
-  const left = (): number => (props.reversed ? props.pass.liquidTo : props.pass.liquidFrom);
-  const right = (): number => (props.reversed ? props.pass.liquidFrom : props.pass.liquidTo);
-  const y = (level: number): number => props.y + PASS_HEIGHT * (1 - level);
-  const level = (): string =>
-    `M${props.x + 4} ${props.y + PASS_HEIGHT - 1}V${y(left())}L${props.x + props.width - 4} ${y(right())}V${props.y + PASS_HEIGHT - 1}Z`;
-  return (
-    <g>
-      <rect x={props.x} y={props.y} width={props.width} height={PASS_HEIGHT} rx="9.5" fill="url(#t-vap)" />
-      <Show
-        when={props.pass.phase === 'liquid'}
-        fallback={<path d={level()} fill="url(#t-liq)" class="level" />}
-      >
-        <rect x={props.x} y={props.y} width={props.width} height={PASS_HEIGHT} rx="9.5" fill="url(#t-liq)" />
-      </Show>
-      <rect
-        x={props.x}
-        y={props.y}
-        width={props.width}
-        height={PASS_HEIGHT}
-        rx="9.5"
-        class="wall"
-        stroke-width="2.2"
-      />
-    </g>
-  );
-}
-
-interface CoilProps {
-  readonly x: number;
-  /** y of the first pass in flow order and the step to the next. */
-  readonly y: number;
-  readonly step: number;
-  readonly firstTurn: 'left' | 'right';
-  readonly passes: readonly Pass[];
-}
-
-function Coil(props: CoilProps): JSX.Element {
-  const width = 170;
-  const turn = (i: number): string => {
-    const atRight = (i % 2 === 0) === (props.firstTurn === 'right');
-    const x = atRight ? props.x + width - 4 : props.x + 4;
-    const out = atRight ? 22 : -22;
-    const half = props.step / 2;
-    return `M${x} ${props.y + i * props.step + PASS_HEIGHT / 2}q${out} 0 ${out} ${half}t${-out} ${half}`;
-  };
-  return (
-    <g>
-      <For each={props.passes}>
-        {(pass, i) => (
-          <>
-            <PassBar
-              x={props.x}
-              y={props.y + i() * props.step}
-              width={width}
-              pass={pass}
-              reversed={(i() % 2 === 1) === (props.firstTurn === 'right')}
-            />
-            <Show when={i() < props.passes.length - 1}>
-              <path d={turn(i())} class="wall" stroke-width="2.4" />
-            </Show>
-          </>
-        )}
-      </For>
-    </g>
-  );
-}
-
-function Label(props: {
-  readonly x: number;
-  readonly y: number;
-  readonly text: string;
-  readonly anchor?: 'start' | 'middle' | 'end';
-}): JSX.Element {
-  return (
-    <text x={props.x} y={props.y} class="l-t" text-anchor={props.anchor ?? 'start'}>
-      {props.text}
-    </text>
-  );
-}
-
-function NumberedPoint(props: {
-  readonly x: number;
-  readonly y: number;
-  readonly number: number;
-}): JSX.Element {
-  const low = (): boolean => props.number === 1 || props.number === 4;
-  return (
-    <g transform={`translate(${props.x} ${props.y})`}>
-      <Show
-        when={low()}
-        fallback={<rect x="-12.5" y="-12.5" width="25" height="25" rx="3" class="pt-high" />}
-      >
-        <circle r="13" class="pt-low" />
-      </Show>
-      <text y="5" class="c-pt">
-        {props.number}
-      </text>
-    </g>
-  );
-}
-
-function Arrow(props: { readonly x: number; readonly y: number; readonly turn: number }): JSX.Element {
-  return (
-    <path
-      d="M-8-7L6 0L-8 7z"
-      transform={`translate(${props.x} ${props.y}) rotate(${props.turn})`}
-      class="flow-arrow"
-    />
-  );
-}
+const PASS_HEIGHT = 20;
+const EVAPORATOR_X = 46;
+const CONDENSER_X = 442;
+const COIL_WIDTH = 170;
+const CONDENSER_Y = 196;
+const CONDENSER_STEP = 30;
 
 function Frames(props: { readonly low: string; readonly high: string }): JSX.Element {
   return (
     <>
-      <rect x="4" y="4" width="330" height="422" rx="14" class="zone low" />
-      <rect x="346" y="4" width="330" height="422" rx="14" class="zone high" />
+      <rect x="4" y="4" width="330" height="432" rx="14" class="zone low" />
+      <rect x="346" y="4" width="330" height="432" rx="14" class="zone high" />
       <circle cx="30" cy="30" r="13" class="pt-low" />
       <text x="30" y="35" class="c-pt">
         L
@@ -173,101 +60,211 @@ function Frames(props: { readonly low: string; readonly high: string }): JSX.Ele
   );
 }
 
-function Vessels(props: {
-  readonly metering: 'orifice' | 'valve';
-  readonly suction: Phase;
-  readonly liquid: Phase;
-}): JSX.Element {
+const OFF: Cell = { liquidRatio: 0, temperatureK: Number.NaN };
+const endOf = (cells: readonly Cell[]): Cell => cells[cells.length - 1] ?? OFF;
+
+function Pipes(props: { readonly state: LoopState; readonly ways: LoopWays }): JSX.Element {
+  const run = (way: Way | null, width: number, cell: () => Cell): JSX.Element => (
+    <Show when={way}>{(corners) => <Pipe d={asPath(corners())} width={width} cell={cell()} />}</Show>
+  );
   return (
-    <Show
-      when={props.metering === 'orifice'}
-      fallback={
-        <>
-          <rect
-            x="432"
-            y="352"
-            width="54"
-            height="50"
-            rx="14"
-            fill={`url(#${TEXTURE[props.liquid]})`}
-            class="vessel"
-          />
-          <Label x={459} y={344} anchor="middle" text={word('instrument.loop.receiver')} />
-        </>
-      }
-    >
-      <rect
-        x="168"
-        y="92"
-        width="76"
-        height="84"
-        rx="26"
-        fill={`url(#${TEXTURE[props.suction]})`}
-        class="vessel"
-      />
-      <Label x={22} y={120} text={word('instrument.loop.accumulator')} />
-    </Show>
+    <>
+      {run(props.ways.rearOut, 13, () => endOf(props.state.rear))}
+      {run(props.ways.rearIn, 7, () => props.state.rear[0] ?? OFF)}
+      {run(props.ways.wet, 15, () => endOf(props.state.evaporator))}
+      {run(props.ways.suction, 15, () => props.state.suction)}
+      {run(props.ways.discharge, 10, () => props.state.discharge)}
+      <For each={props.ways.liquid}>
+        {(way) => <Pipe d={asPath(way)} width={7} cell={props.state.liquid} />}
+      </For>
+      {run(props.ways.metered, 9, () => props.state.evaporator[0] ?? OFF)}
+    </>
   );
 }
 
-function Metering(props: { readonly metering: 'orifice' | 'valve' }): JSX.Element {
+function Coils(
+  props: LoopDrawingProps & { readonly ways: LoopWays; readonly span: (cells: readonly Cell[]) => string },
+): JSX.Element {
+  const state = (): LoopState => props.state;
   return (
-    <Show
-      when={props.metering === 'orifice'}
-      fallback={
+    <>
+      <Spot id="evaporator" choice={props.choice}>
+        <rect
+          x={EVAPORATOR_X - 30}
+          y={props.ways.coilY + 3 * props.ways.coilStep - 8}
+          width={COIL_WIDTH + 60}
+          height={-3 * props.ways.coilStep + PASS_HEIGHT + 16}
+          rx="16"
+          class="spot-ring"
+        />
+        <Coil
+          x={EVAPORATOR_X}
+          y={props.ways.coilY}
+          step={props.ways.coilStep}
+          width={COIL_WIDTH}
+          height={PASS_HEIGHT - (state().build.hasRear ? 2 : 0)}
+          cells={state().evaporator}
+          begins="right"
+          healthyFrom={firstCell(props.healthy.evaporator, 'vapour')}
+        />
+        <Label x={EVAPORATOR_X} y={props.ways.coilY + 42} text={word('instrument.loop.evaporator')} />
+        <Label x={EVAPORATOR_X} y={props.ways.coilY + 60} text={props.span(state().evaporator)} small />
+      </Spot>
+      <Show when={state().build.hasRear}>
+        <Coil
+          x={62}
+          y={377}
+          step={-26}
+          width={126}
+          height={18}
+          cells={state().rear}
+          begins="left"
+          healthyFrom={null}
+        />
+        <Label x={64} y={344} text={word('instrument.loop.rear')} />
+        <Label x={200} y={384} text={props.span(state().rear)} small />
+      </Show>
+      <Spot id="condenser" choice={props.choice}>
+        <rect
+          x={CONDENSER_X - 30}
+          y={CONDENSER_Y - 8}
+          width={COIL_WIDTH + 60}
+          height={3 * CONDENSER_STEP + PASS_HEIGHT + 16}
+          rx="16"
+          class="spot-ring"
+        />
+        <Coil
+          x={CONDENSER_X}
+          y={CONDENSER_Y}
+          step={CONDENSER_STEP}
+          width={COIL_WIDTH}
+          height={PASS_HEIGHT}
+          cells={state().condenser}
+          begins="right"
+          healthyFrom={firstCell(props.healthy.condenser, 'liquid')}
+        />
+        <Label x={CONDENSER_X} y={162} text={word('instrument.loop.condenser')} />
+        <Label x={CONDENSER_X} y={180} text={props.span(state().condenser)} small />
+      </Spot>
+    </>
+  );
+}
+
+function KeptLiquid(props: { readonly state: LoopState; readonly healthy: number }): JSX.Element {
+  const pot = (): Cell => props.state.pot;
+  return (
+    <>
+      <Show when={props.state.build.pot === 'accumulator'}>
+        <Pot x={168} y={94} width={76} height={80} round={26} cell={pot()} healthy={props.healthy} />
+        <Label x={44} y={106} text={word('instrument.loop.accumulator')} />
+      </Show>
+      <Show when={props.state.build.pot === 'receiver'}>
+        <Pot
+          x={614}
+          y={308}
+          width={52}
+          height={64}
+          round={16}
+          cell={pot()}
+          healthy={props.healthy}
+          healthyText={{ x: 606, anchor: 'end' }}
+        />
+        <Label x={606} y={336} anchor="end" text={word('instrument.loop.receiver')} />
+      </Show>
+      <Show when={props.state.build.pot === 'onCondenser'}>
+        <path d="M610 286H628M610 318H628V340" class="wall" stroke-width="2.600" />
+        <Pot x={626} y={276} width={28} height={88} round={13} cell={pot()} healthy={props.healthy} />
+        <Label x={616} y={344} anchor="end" text={word('instrument.loop.drierOnCondenser')} />
+      </Show>
+    </>
+  );
+}
+
+/** The four points, each with its thermometer. */
+function Points(props: LoopDrawingProps & { readonly meterY: number }): JSX.Element {
+  const places = (): readonly (readonly [x: number, y: number, x: number, y: number])[] => [
+    [266, 74, 262, 134],
+    [548, 74, 540, 132],
+    props.state.build.hasRear ? [470, 370, 462, 346] : [436, props.meterY, 428, props.meterY - 24],
+    [276, props.meterY, 268, props.meterY - 24],
+  ];
+  const temperature = (kelvin: number): string =>
+    Number.isFinite(kelvin) ? inWords(writeTemperature(kelvin, props.units.temperature)) : '';
+  return (
+    <For each={[0, 1, 2, 3]}>
+      {(i) => (
         <>
-          <path d="M318 362l22 14-22 14zM362 362l-22 14 22 14z" class="device" />
-          <path d="M340 376V356" class="wall" stroke-width="2.4" />
-          <circle cx="340" cy="350" r="9" class="device" />
-          <Label x={340} y={408} anchor="middle" text={word('instrument.loop.expansionValve')} />
+          <Thermometer
+            x={places()[i][2]}
+            y={places()[i][3]}
+            temperatureK={props.state.points[i].temperatureK}
+            text={temperature(props.state.points[i].temperatureK)}
+          />
+          <NumberedPoint
+            x={places()[i][0]}
+            y={places()[i][1]}
+            number={(i + 1) as 1 | 2 | 3 | 4}
+            choice={props.choice}
+          />
         </>
-      }
-    >
-      <path d="M368 364h-14l-8 9h-12l-8-9h-14v24h14l8-9h12l8 9h14z" class="device" />
-      <Label x={340} y={408} anchor="middle" text={word('instrument.loop.orificeTube')} />
-    </Show>
+      )}
+    </For>
   );
 }
 
 export function LoopDrawing(props: LoopDrawingProps): JSX.Element {
-  const known = (): boolean => props.points.length === 4 && props.points.every(isKnown);
-  const passes = (inlet: number, outlet: number): Pass[] =>
-    known() ? coilPasses(props.saturation, props.points[inlet], props.points[outlet], PASSES) : [];
-  const phase = (i: number): Phase => (known() ? phaseAt(props.saturation, props.points[i]) : 'vapour');
+  const ways = createMemo(() => waysOf(props.state.build));
+  const span = (cells: readonly Cell[]): string => {
+    const written = (cell: Cell) => writeTemperature(cell.temperatureK, props.units.temperature);
+    const first = cells[0];
+    if (!first || Number.isNaN(first.temperatureK)) return '';
+    const [from, to] = [written(first), written(endOf(cells))];
+    return word('instrument.loop.fromTo', { from: from.number, to: inWords(to) });
+  };
+  const flows = (): FlowWay[] => {
+    const { pumpedKgPerS, meteredKgPerS, rearKgPerS } = props.state;
+    const all: [Way | null, number][] = [
+      [ways().wet, pumpedKgPerS],
+      [ways().suction, pumpedKgPerS],
+      [ways().discharge, pumpedKgPerS],
+      [ways().liquid[0], meteredKgPerS + rearKgPerS],
+      [ways().metered, meteredKgPerS],
+      [ways().rearIn, rearKgPerS],
+    ];
+    return all.flatMap(([way, flowKgPerS]) => (way ? [{ way, flowKgPerS }] : []));
+  };
+  const flowWords = (): string =>
+    word('instrument.loop.flow', {
+      grams: plainNumber((props.state.meteredKgPerS + props.state.rearKgPerS) * 1000),
+    });
   return (
-    <svg viewBox="0 0 680 430" class="loopd" role="img" aria-label={word('instrument.loop.label')}>
+    <svg viewBox="0 0 680 440" class="loopd" role="group" aria-label={word('instrument.loop.label')}>
       <g color="var(--ink)">
         <Frames low={props.low} high={props.high} />
-        <Show
-          when={props.metering === 'orifice'}
-          fallback={<Pipe d="M155 202V74H302" width={15} phase={phase(0)} />}
-        >
-          <Pipe d="M155 202V120H168" width={15} phase={phase(0)} />
-          <Pipe d="M206 92V74H302" width={15} phase={phase(0)} />
+        <Pipes state={props.state} ways={ways()} />
+        <Coils {...props} ways={ways()} span={span} />
+        <KeptLiquid state={props.state} healthy={props.healthy.pot} />
+        <Flow ways={flows()} isRunning={props.isRunning} />
+        <Compressor choice={props.choice} />
+        <Spot id="metering" choice={props.choice}>
+          <rect x="302" y={ways().meterY - 32} width="76" height="50" rx="14" class="spot-ring" />
+          <Metering kind={props.state.build.metering} y={ways().meterY} />
+          <Label
+            x={340}
+            y={ways().meterY + 34}
+            anchor="middle"
+            text={
+              props.state.build.metering === 'orifice'
+                ? word('instrument.loop.orificeTube')
+                : word('instrument.loop.expansionValve')
+            }
+          />
+        </Spot>
+        <Show when={props.state.build.hasRear}>
+          <Metering kind="valve" y={ways().rearMeterY} />
         </Show>
-        <Pipe d="M378 74H525V196" width={9} phase={phase(1)} />
-        <Pipe d="M525 318V376H368" width={7} phase={phase(2)} />
-        <Pipe d="M312 376H155V318" width={9} phase={phase(3)} />
-        <Coil x={46} y={300} step={-PASS_STEP} firstTurn="right" passes={passes(3, 0)} />
-        <Coil x={440} y={192} step={PASS_STEP} firstTurn="left" passes={passes(1, 2)} />
-        <Vessels metering={props.metering} suction={phase(0)} liquid={phase(2)} />
-        <circle cx="340" cy="74" r="38" class="device" />
-        <path d="M316 60h48M316 88h48M346 74h18" class="wall" stroke-width="2.4" />
-        <rect x="322" y="66" width="24" height="16" rx="2" class="piston" />
-        <Metering metering={props.metering} />
-        <Arrow x={270} y={74} turn={0} />
-        <Arrow x={440} y={74} turn={0} />
-        <Arrow x={525} y={140} turn={90} />
-        <Arrow x={400} y={376} turn={180} />
-        <Arrow x={240} y={376} turn={180} />
-        <Arrow x={155} y={168} turn={-90} />
-        <NumberedPoint x={124} y={182} number={1} />
-        <NumberedPoint x={490} y={74} number={2} />
-        <NumberedPoint x={556} y={350} number={3} />
-        <NumberedPoint x={124} y={350} number={4} />
-        <Label x={386} y={114} text={word('instrument.loop.compressor')} />
-        <Label x={178} y={350} text={word('instrument.loop.evaporator')} />
-        <Label x={640} y={180} anchor="end" text={word('instrument.loop.condenser')} />
+        <Label x={540} y={ways().liquid.length > 1 ? 394 : 410} anchor="middle" text={flowWords()} small />
+        <Points {...props} meterY={ways().meterY} />
       </g>
     </svg>
   );

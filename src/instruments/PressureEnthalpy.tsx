@@ -2,6 +2,9 @@
 import { For, type JSX, Show } from 'solid-js';
 import { word } from '../words/words';
 import { type DisplayUnits, plainNumber, type TemperatureUnit, writeTemperature } from './displayUnits';
+import { NumberedPoint } from './loop/NumberedPoint';
+import { Spot, type SpotChoice } from './loop/Spot';
+import { endsOf, type SpotId } from './loop/spots';
 import {
   cyclePath,
   domePath,
@@ -15,7 +18,10 @@ import {
   phX,
   phY,
   pressureMarks,
+  QUALITIES,
+  qualityLine,
   type StatePoint,
+  vapourLine,
 } from './phGeometry';
 import type { SaturationLine } from './saturation';
 
@@ -26,6 +32,8 @@ export interface PressureEnthalpyProps {
   readonly units: DisplayUnits;
   /** The same points of a healthy car handled alike; none where that is not told. */
   readonly healthy?: readonly StatePoint[];
+  /** None where the picture is only looked at. */
+  readonly choice?: SpotChoice;
 }
 
 const BOTTOM = PH_HEIGHT - PH_FRAME.bottom;
@@ -83,6 +91,19 @@ function Dome(props: { readonly saturation: SaturationLine; readonly unit: Tempe
           </Show>
         )}
       </For>
+      <For each={ISOTHERMS_K}>
+        {(temperatureK) => <path d={vapourLine(props.saturation, temperatureK)} class="isotherm" />}
+      </For>
+      <For each={QUALITIES}>
+        {(quality) => (
+          <>
+            <path d={qualityLine(props.saturation, quality)} class="quality" />
+            <text x={qualityX(props.saturation, quality)} y={BOTTOM - 5} class="c-q">
+              {word('instrument.diagram.quality', { share: plainNumber(quality * 100) })}
+            </text>
+          </>
+        )}
+      </For>
       <text x={phX(196_000)} y={phY(3_600_000)} class="c-rg">
         {word('instrument.diagram.liquid')}
       </text>
@@ -96,48 +117,97 @@ function Dome(props: { readonly saturation: SaturationLine; readonly unit: Tempe
   );
 }
 
-/** Round marks on the low side, square ones on the high side, numbered as in the table. */
-function Point(props: { readonly point: StatePoint; readonly number: number }): JSX.Element {
-  const x = (): number => phX(props.point.enthalpyJPerKg);
-  const y = (): number => phY(props.point.pressurePa);
-  const low = (): boolean => props.number === 1 || props.number === 4;
+/** Where the line of a share of vapour stands at the foot of the picture. */
+function qualityX(saturation: SaturationLine, quality: number): number {
+  const i = saturation.pressurePa.findIndex((pressure) => pressure >= 100_000);
+  const liquid = saturation.liquidEnthalpyJPerKg[i];
+  return phX(liquid + quality * (saturation.vapourEnthalpyJPerKg[i] - liquid));
+}
+
+/** A healthy car's cycle, dotted, with hollow points of the same shapes. */
+function Healthy(props: { readonly points: readonly StatePoint[] }): JSX.Element {
   return (
-    <g data-point={props.number} transform={`translate(${x()} ${y()})`}>
-      <Show
-        when={low()}
-        fallback={<rect x="-11.5" y="-11.5" width="23" height="23" rx="3" class="pt-high" />}
-      >
-        <circle r="12" class="pt-low" />
-      </Show>
-      <text y="5" class="c-pt">
-        {props.number}
-      </text>
-    </g>
+    <>
+      <path d={cyclePath(props.points)} class="cycle-healthy" />
+      <For each={props.points}>
+        {(point, i) => (
+          <Show
+            when={i() === 0 || i() === 3}
+            fallback={
+              <rect
+                x={phX(point.enthalpyJPerKg) - 4.5}
+                y={phY(point.pressurePa) - 4.5}
+                width="9"
+                height="9"
+                rx="1.500"
+                class="pt-healthy"
+              />
+            }
+          >
+            <circle cx={phX(point.enthalpyJPerKg)} cy={phY(point.pressurePa)} r="4.800" class="pt-healthy" />
+          </Show>
+        )}
+      </For>
+    </>
+  );
+}
+
+const STRETCHES: readonly SpotId[] = ['compressor', 'condenser', 'metering', 'evaporator'];
+
+/** This car's cycle: four stretches and four points, all of which can be pressed. */
+function Cycle(props: {
+  readonly points: readonly StatePoint[];
+  readonly choice: SpotChoice | undefined;
+}): JSX.Element {
+  const at = (number: number): StatePoint => props.points[number - 1];
+  const stretch = (spot: SpotId): string => {
+    const [from, to] = endsOf(spot) ?? [1, 1];
+    return `M${phX(at(from).enthalpyJPerKg)} ${phY(at(from).pressurePa)}L${phX(at(to).enthalpyJPerKg)} ${phY(at(to).pressurePa)}`;
+  };
+  const sideOf = (spot: SpotId): string =>
+    ({ condenser: 'cycle-high', evaporator: 'cycle-low' })[spot as string] ?? 'cycle';
+  return (
+    <>
+      <path d={cyclePath(props.points)} class="cycle" />
+      <For each={STRETCHES}>
+        {(spot) => (
+          <Spot id={spot} choice={props.choice}>
+            <path d={stretch(spot)} class="stretch-hit" />
+            <path d={stretch(spot)} class="stretch-ring" />
+            <path d={stretch(spot)} class={sideOf(spot)} />
+          </Spot>
+        )}
+      </For>
+      <For each={[1, 2, 3, 4] as const}>
+        {(number) => (
+          <NumberedPoint
+            x={phX(at(number).enthalpyJPerKg)}
+            y={phY(at(number).pressurePa)}
+            number={number}
+            choice={props.choice}
+          />
+        )}
+      </For>
+    </>
   );
 }
 
 export function PressureEnthalpy(props: PressureEnthalpyProps): JSX.Element {
   const known = (): boolean => props.points.length === 4 && props.points.every(isKnown);
-  const at = (i: number): StatePoint => props.points[i];
-  const stretch = (from: number, to: number): string =>
-    `M${phX(at(from).enthalpyJPerKg)} ${phY(at(from).pressurePa)}L${phX(at(to).enthalpyJPerKg)} ${phY(at(to).pressurePa)}`;
   return (
     <svg
       viewBox={`0 0 ${PH_WIDTH} ${PH_HEIGHT}`}
       class="phd"
-      role="img"
+      role={props.choice ? 'group' : 'img'}
       aria-label={word('instrument.diagram.label', { fluid: props.saturation.fluid })}
     >
       <Axes unit={props.units.pressure} />
       <Dome saturation={props.saturation} unit={props.units.temperature} />
       <Show when={props.healthy?.length === 4 && props.healthy.every(isKnown) && props.healthy}>
-        {(points) => <path d={cyclePath(points())} class="cycle-healthy" />}
+        {(points) => <Healthy points={points()} />}
       </Show>
       <Show when={known()}>
-        <path d={cyclePath(props.points)} class="cycle" />
-        <path d={stretch(3, 0)} class="cycle-low" />
-        <path d={stretch(2, 1)} class="cycle-high" />
-        <For each={[0, 1, 2, 3]}>{(i) => <Point point={at(i)} number={i + 1} />}</For>
+        <Cycle points={props.points} choice={props.choice} />
       </Show>
     </svg>
   );

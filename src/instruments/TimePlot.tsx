@@ -4,12 +4,11 @@
  */
 import { scaleLinear } from 'd3-scale';
 import { line } from 'd3-shape';
-import { For, type JSX, Show } from 'solid-js';
+import { createMemo, For, type JSX, Show } from 'solid-js';
 import { word } from '../words/words';
 import { plainNumber, writeClock } from './displayUnits';
-import { type Fold, foldedTime, type TimeAxis } from './foldedTime';
-import { isFlat } from './isFlat';
-import { clusterPins, type PinCluster } from './pinPlaces';
+import type { TimeAxis } from './foldedTime';
+import { FoldWords, type Pin, Pins, type PlotFrame, TOP } from './TimePlotPins';
 
 export interface Lane {
   readonly name: string;
@@ -17,47 +16,41 @@ export interface Lane {
   readonly seconds: ArrayLike<number>;
   readonly values: ArrayLike<number>;
   readonly kind: 'high' | 'low' | 'plain';
+  /** The same of a session tried otherwise, as far as it has come. */
+  readonly other?: Pick<Lane, 'seconds' | 'values'>;
   /** A level worth seeing, such as the label's charge. */
   readonly reference?: { readonly value: number; readonly text: string };
-}
-
-export interface Pin {
-  readonly number: number;
-  readonly seconds: number;
 }
 
 export interface TimePlotProps {
   readonly lanes: readonly Lane[];
   readonly pins: readonly Pin[];
-  readonly endS: number;
+  /** From `plotAxis`, the same for all plots of one session. */
+  readonly axis: TimeAxis;
   /** Moment looked at, if any. */
   readonly cursorS: number | null;
+  /** Where a session tried otherwise parts from this one. */
+  readonly apartS?: number | null;
   readonly width?: number;
   readonly height?: number;
 }
 
 const LEFT = 48;
 const RIGHT = 104;
-const TOP = 44;
 const GAP = 22;
 const MARKS = 3;
-
-interface Frame {
-  readonly axis: TimeAxis;
-  readonly x: (seconds: number) => number;
-  readonly right: number;
-}
 
 const tenth = (value: number): number => Math.round(value * 10) / 10;
 
 function laneScale(lane: Lane, top: number, bottom: number) {
   let low = lane.reference?.value ?? Number.POSITIVE_INFINITY;
   let high = lane.reference?.value ?? Number.NEGATIVE_INFINITY;
-  for (let i = 0; i < lane.values.length; i++) {
-    if (!Number.isFinite(lane.values[i])) continue;
-    low = Math.min(low, lane.values[i]);
-    high = Math.max(high, lane.values[i]);
-  }
+  for (const values of [lane.values, lane.other?.values ?? []])
+    for (let i = 0; i < values.length; i++) {
+      if (!Number.isFinite(values[i])) continue;
+      low = Math.min(low, values[i]);
+      high = Math.max(high, values[i]);
+    }
   if (!Number.isFinite(low)) return scaleLinear().domain([0, 1]).range([bottom, top]);
   if (lane.kind !== 'plain') low = Math.min(low, 0);
   return scaleLinear()
@@ -66,7 +59,11 @@ function laneScale(lane: Lane, top: number, bottom: number) {
     .range([bottom, top]);
 }
 
-function tracePath(lane: Lane, x: (seconds: number) => number, y: (value: number) => number): string {
+function tracePath(
+  lane: Pick<Lane, 'seconds' | 'values'>,
+  x: (seconds: number) => number,
+  y: (value: number) => number,
+): string {
   const rows = Array.from({ length: lane.seconds.length }, (_, i) => i);
   return (
     line<number>()
@@ -103,7 +100,7 @@ function Marks(props: {
 
 function LaneView(props: {
   readonly lane: Lane;
-  readonly frame: Frame;
+  readonly frame: PlotFrame;
   readonly top: number;
   readonly height: number;
 }): JSX.Element {
@@ -136,6 +133,14 @@ function LaneView(props: {
       <text class="c-lb" x={LEFT} y={props.top - 6}>
         {word('instrument.plot.lane', { name: props.lane.name, unit: props.lane.unit })}
       </text>
+      <Show when={props.lane.other}>
+        {(other) => (
+          <path
+            class={`trace other series-${props.lane.kind}`}
+            d={tracePath(other(), props.frame.x, scale())}
+          />
+        )}
+      </Show>
       <path class={`trace series-${props.lane.kind}`} d={tracePath(props.lane, props.frame.x, scale())} />
       <Show when={props.lane.kind !== 'plain'}>
         <Marks lane={props.lane} x={props.frame.x} y={scale()} />
@@ -154,90 +159,14 @@ function LaneView(props: {
   );
 }
 
-function Pins(props: {
-  readonly pins: readonly Pin[];
-  readonly frame: Frame;
-  readonly bottom: number;
-  readonly cursorS: number | null;
-}): JSX.Element {
-  const clusters = (): PinCluster[] =>
-    clusterPins(
-      props.pins.map((pin) => props.frame.x(pin.seconds)),
-      LEFT - 10,
-      props.frame.right + 10,
-    );
-  const chosen = (pin: Pin): boolean => props.cursorS !== null && Math.abs(pin.seconds - props.cursorS) < 0.5;
-  const numbers = ({ from, to }: PinCluster): string =>
-    from === to
-      ? String(props.pins[from].number)
-      : word('instrument.plot.run', {
-          from: String(props.pins[from].number),
-          to: String(props.pins[to].number),
-        });
-  return (
-    <>
-      <For each={props.pins}>
-        {(pin) => (
-          <path
-            class="pin-line"
-            classList={{ on: chosen(pin) }}
-            d={`M${props.frame.x(pin.seconds)} ${TOP - 20}V${props.bottom}`}
-          />
-        )}
-      </For>
-      <For each={clusters()}>
-        {(cluster) => (
-          <g>
-            <rect
-              class="pin"
-              classList={{ on: props.pins.slice(cluster.from, cluster.to + 1).some(chosen) }}
-              x={cluster.x - cluster.width / 2}
-              y="2"
-              width={cluster.width}
-              height="19"
-              rx="4"
-            />
-            <text class="c-pin" x={cluster.x} y="16">
-              {numbers(cluster)}
-            </text>
-          </g>
-        )}
-      </For>
-    </>
-  );
-}
-
-/** How much of a wait is squeezed into a fold, written up along it. */
-function FoldWords(props: {
-  readonly fold: Fold;
-  readonly frame: Frame;
-  readonly bottom: number;
-}): JSX.Element {
-  const minutes = (): string => plainNumber((props.fold.toS - props.fold.fromS) / 60);
-  const x = (): number => (props.frame.x(props.fold.fromS) + props.frame.x(props.fold.toS)) / 2 + 4;
-  return (
-    <text
-      class="c-ax"
-      text-anchor="middle"
-      transform={`translate(${x()} ${(TOP + props.bottom) / 2}) rotate(-90)`}
-    >
-      {word('instrument.plot.fold', { minutes: minutes() })}
-    </text>
-  );
-}
-
 export function TimePlot(props: TimePlotProps): JSX.Element {
   const width = (): number => props.width ?? 900;
   const height = (): number => props.height ?? 470;
-  const frame = (): Frame => {
-    const axis = foldedTime(
-      props.endS,
-      props.pins.map((pin) => pin.seconds),
-      (fromS, toS) => props.lanes.every((lane) => isFlat(lane, fromS, toS)),
-    );
+  const frame = createMemo((): PlotFrame => {
+    const { axis } = props;
     const right = width() - RIGHT;
-    return { axis, right, x: (seconds) => tenth(LEFT + axis.share(seconds) * (right - LEFT)) };
-  };
+    return { axis, left: LEFT, right, x: (seconds) => tenth(LEFT + axis.share(seconds) * (right - LEFT)) };
+  });
   const bottom = (): number => height() - 24;
   const room = (): number =>
     (bottom() - TOP - GAP * (props.lanes.length - 1)) /
@@ -253,7 +182,7 @@ export function TimePlot(props: TimePlotProps): JSX.Element {
   const label = (): string =>
     word('instrument.plot.label', {
       lanes: props.lanes.map((lane) => lane.name).join(', '),
-      minutes: plainNumber(props.endS / 60),
+      minutes: plainNumber(props.axis.endS / 60),
       count: plainNumber(props.pins.length),
     });
   const wholeMinutes = (): boolean => frame().axis.marks.every((seconds) => seconds % 60 === 0);
@@ -268,6 +197,9 @@ export function TimePlot(props: TimePlotProps): JSX.Element {
         {(fold) => <FoldWords fold={fold} frame={frame()} bottom={bottom()} />}
       </For>
       <Pins pins={props.pins} frame={frame()} bottom={bottom()} cursorS={props.cursorS} />
+      <Show when={props.apartS ?? null}>
+        {(apartS) => <path class="apart-line" d={`M${frame().x(apartS())} ${TOP - 20}V${bottom()}`} />}
+      </Show>
       <Show when={props.cursorS !== null}>
         <path class="cursor-line" d={`M${frame().x(props.cursorS ?? 0)} ${TOP - 8}V${bottom()}`} />
       </Show>

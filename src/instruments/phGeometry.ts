@@ -26,12 +26,17 @@ export const pressureMarks = (
 export const ENTHALPY_MARKS_J_PER_KG = [
   150_000, 200_000, 250_000, 300_000, 350_000, 400_000, 450_000,
 ] as const;
-export const ISOTHERMS_K = [253.15, 273.15, 293.15, 313.15, 333.15, 353.15] as const;
+/** Temperatures that have a line, K; the last are over what any saturation line reaches. */
+export const ISOTHERMS_K = [253.15, 273.15, 293.15, 313.15, 333.15, 353.15, 373.15, 393.15] as const;
+/** Shares of vapour that have a line inside the dome. */
+export const QUALITIES = [0.2, 0.4, 0.6, 0.8] as const;
 
 const tenth = (value: number): number => Math.round(value * 10) / 10;
 
+const MOST_ENTHALPY = 480_000;
+
 const enthalpyScale = scaleLinear()
-  .domain([150_000, 480_000])
+  .domain([150_000, MOST_ENTHALPY])
   .range([PH_FRAME.left, PH_WIDTH - PH_FRAME.right]);
 const pressureScale = scaleLog()
   .domain([100_000, 5_000_000])
@@ -74,6 +79,28 @@ export function isotherm(
     left: phX(saturation.liquidEnthalpyJPerKg[i]),
     right: phX(saturation.vapourEnthalpyJPerKg[i]),
   };
+}
+
+/** One share of vapour from the foot of the picture up to where the samples end. */
+export function qualityLine(saturation: SaturationLine, quality: number): string {
+  const points = saturation.pressurePa.flatMap((pressure, i) => {
+    if (pressure < 100_000) return [];
+    const [liquid, vapour] = [saturation.liquidEnthalpyJPerKg[i], saturation.vapourEnthalpyJPerKg[i]];
+    return [[liquid + quality * (vapour - liquid), pressure] as const];
+  });
+  return path(points) ?? '';
+}
+
+/** One temperature outside the dome in vapour, from its saturation pressure down; empty where that was not sampled. */
+export function vapourLine(saturation: SaturationLine, temperatureK: number): string {
+  const line = saturation.superheated?.find((one) => Math.abs(one.temperatureK - temperatureK) < 0.51);
+  if (!line) return '';
+  const inFrame = line.pressurePa.flatMap((pressure, i) =>
+    pressure >= 99_000 && line.enthalpyJPerKg[i] <= MOST_ENTHALPY
+      ? [[line.enthalpyJPerKg[i], pressure] as const]
+      : [],
+  );
+  return inFrame.length > 1 ? (path(inFrame) ?? '') : '';
 }
 
 export interface StatePoint {

@@ -11,6 +11,15 @@ export interface SaturationLine {
   readonly liquidEnthalpyJPerKg: readonly number[];
   readonly vapourEnthalpyJPerKg: readonly number[];
   readonly criticalPressurePa: number;
+  /** Enthalpies of vapour along temperatures, from the foot of the diagram up to where it condenses. */
+  readonly superheated?: readonly VapourIsotherm[];
+}
+
+export interface VapourIsotherm {
+  readonly temperatureK: number;
+  /** Pa absolute, falling. */
+  readonly pressurePa: readonly number[];
+  readonly enthalpyJPerKg: readonly number[];
 }
 
 /** Index of the sample at or below `value`, so that index + 1 exists; -1 outside the line. */

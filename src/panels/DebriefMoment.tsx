@@ -13,7 +13,7 @@ import type { StatePoint } from '../instruments/phGeometry';
 import { word } from '../words/words';
 import { commandWords } from './commandWords';
 import type { DebriefData, DebriefModel, Trace } from './debriefModel';
-import { PointTable } from './Inside';
+import { PointTable } from './inside/PointTable';
 
 const STEPS_PER_SECOND = 50;
 const NUMBERS_PER_POINT = 3;

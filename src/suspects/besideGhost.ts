@@ -21,19 +21,14 @@ interface Checkpoint {
 }
 
 const truth = (id: string, unit: string): SignalSpec => ({ id, unit, kind: 'truth' });
-const EXPECTED: readonly SignalSpec[] = [
-  ...['lowSide', 'highSide'].flatMap((side) => [
-    truth(`expected.${side}.fromGaugePressurePa`, 'Pa'),
-    truth(`expected.${side}.toGaugePressurePa`, 'Pa'),
-  ]),
-  ...[1, 2, 3, 4].flatMap((point) => [
-    truth(`expected.point${point}.pressurePa`, 'Pa'),
-    truth(`expected.point${point}.enthalpyJPerKg`, 'J/kg'),
-  ]),
-];
+const WINDOW: readonly SignalSpec[] = ['lowSide', 'highSide'].flatMap((side) => [
+  truth(`expected.${side}.fromGaugePressurePa`, 'Pa'),
+  truth(`expected.${side}.toGaugePressurePa`, 'Pa'),
+]);
 
 export function besideGhost(core: SessionCore, options: PlantOptions): SessionCore {
   const ghost = healthyGhost(options);
+  const expected = [...WINDOW, ...ghost.insideSpecs.map(({ id, unit }) => truth(`expected.${id}`, unit))];
   let commands = 0;
   let checkpoints: Checkpoint[] = [{ step: 0, commands, plant: ghost.snapshot() }];
 
@@ -64,7 +59,7 @@ export function besideGhost(core: SessionCore, options: PlantOptions): SessionCo
     get step() {
       return core.step;
     },
-    channels: [...core.channels, ...EXPECTED],
+    channels: [...core.channels, ...expected],
     send(command) {
       const outcome = core.send(command);
       if (!outcome.ok) return outcome;
@@ -81,7 +76,7 @@ export function besideGhost(core: SessionCore, options: PlantOptions): SessionCo
       core.writeFrame(out);
       const { low, high } = ghost.window();
       out.set(
-        [low.fromGaugePa, low.toGaugePa, high.fromGaugePa, high.toGaugePa, ...ghost.statePoints()],
+        [low.fromGaugePa, low.toGaugePa, high.fromGaugePa, high.toGaugePa, ...ghost.inside()],
         core.channels.length,
       );
     },

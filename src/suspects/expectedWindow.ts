@@ -15,6 +15,7 @@ import type { Command } from '../plant/commandSpecs';
 import { dueWith } from '../plant/due';
 import { NOTHING_WRONG } from '../plant/faultBook';
 import type { PlantSnapshot } from '../plant/plantPort';
+import type { SignalSpec } from '../plant/signalTypes';
 import { buildGhost } from './ghost';
 
 const BRACKET = 0.15;
@@ -22,6 +23,7 @@ const BRACKET = 0.15;
 const LEAST_GAUGE_PA = 50_000;
 /** Share of the label's charge that a sound loop holds while hoses have some of it [guess]. */
 const LEAST_SHARE = 0.75;
+const INSIDE = /^point\d\.|^vessel\..*\.liquidRatio$/;
 const NO_SIDE: ExpectedSide = { gaugePa: Number.NaN, fromGaugePa: Number.NaN, toGaugePa: Number.NaN };
 const NO_WINDOW: ExpectedWindow = { low: NO_SIDE, high: NO_SIDE, ventK: Number.NaN };
 
@@ -43,8 +45,10 @@ export interface HealthyGhost {
   advance(): void;
   /** All NaN while a healthy car tells nothing. */
   window(): ExpectedWindow;
-  /** Absolute pressure and enthalpy of the state points 1 to 4, Pa and J/kg in turn; NaN with the window. */
-  statePoints(): readonly number[];
+  /** What of its inside see-inside draws: state points, and how much of each stretch and cell is liquid. */
+  readonly insideSpecs: readonly SignalSpec[];
+  /** Their values in the same order; NaN with the window. */
+  inside(): readonly number[];
   /** For going back with the session. */
   snapshot(): PlantSnapshot;
   restore(snapshot: PlantSnapshot): void;
@@ -62,9 +66,8 @@ export function healthyGhost(options: PlantOptions): HealthyGhost {
     plant.value(opened) === 0 &&
     plant.value(mass) >= leastKg &&
     Math.min(plant.value(low), plant.value(high)) >= LEAST_GAUGE_PA;
-  const points = [1, 2, 3, 4].flatMap((point) =>
-    ['pressurePa', 'enthalpyJPerKg'].map((quantity) => plant.signalIndex(`point${point}.${quantity}`)),
-  );
+  const insideSpecs = plant.signals.filter(({ id }) => INSIDE.test(id));
+  const inside = insideSpecs.map(({ id }) => plant.signalIndex(id));
   return {
     get step() {
       return plant.step;
@@ -73,7 +76,11 @@ export function healthyGhost(options: PlantOptions): HealthyGhost {
     advance: () => void plant.advance(),
     window: () =>
       tells() ? expectedWindow(plant.value(low), plant.value(high), plant.value(vent)) : NO_WINDOW,
-    statePoints: () => points.map((index) => (tells() ? plant.value(index) : Number.NaN)),
+    insideSpecs,
+    inside() {
+      const told = tells();
+      return inside.map((index) => (told ? plant.value(index) : Number.NaN));
+    },
     snapshot: () => plant.snapshot(),
     restore: (snapshot) => plant.restore(snapshot),
   };

@@ -1,9 +1,21 @@
 import { describe, expect, test } from 'vitest';
 import { saturationOf } from '../../src/app/saturationOf';
 import { foldedTime } from '../../src/instruments/foldedTime';
-import { coilPasses, phaseAt } from '../../src/instruments/loopPhases';
-import { cyclePath, domePath, isotherm, phX, phY, pressureMarks } from '../../src/instruments/phGeometry';
+import { arrowsAlong, strokesOf } from '../../src/instruments/loop/flowArrows';
+import { firstCell, levelsAlong, phaseOf } from '../../src/instruments/loop/phases';
+import { besides, endsOf, pointOf, SPOTS } from '../../src/instruments/loop/spots';
+import {
+  cyclePath,
+  domePath,
+  isotherm,
+  phX,
+  phY,
+  pressureMarks,
+  qualityLine,
+  vapourLine,
+} from '../../src/instruments/phGeometry';
 import { clusterPins } from '../../src/instruments/pinPlaces';
+import { refrigerant } from '../../src/refrigerant/fluids';
 
 const line = saturationOf('R-134a');
 
@@ -57,14 +69,68 @@ describe('the pressure-enthalpy diagram', () => {
   });
 });
 
+describe('lines of the diagram', () => {
+  const i = line.pressurePa.findIndex((pressure) => pressure >= 100_000);
+
+  test('a share of vapour lies between the edges of the dome in that share', () => {
+    const [liquid, vapour] = [line.liquidEnthalpyJPerKg[i], line.vapourEnthalpyJPerKg[i]];
+    const foot = `M${phX(liquid + 0.4 * (vapour - liquid))},${phY(line.pressurePa[i])}`;
+    expect(qualityLine(line, 0.4).startsWith(foot)).toBe(true);
+  });
+
+  test('a temperature leaves the dome at its vapour edge and goes on where the tables have it', () => {
+    const [first, ...rest] = vapourLine(line, 313.15).slice(1).split('L');
+    expect(Math.abs(Number(first.split(',')[0]) - (isotherm(line, 313.15)?.right ?? 0))).toBeLessThan(0.6);
+    const isobar = refrigerant('R-134a').isobar();
+    isobar.setPressurePa(100_000);
+    const foot = `${phX(isobar.enthalpyFromTemperatureJPerKg(313.15))},${phY(100_000)}`;
+    expect(rest[rest.length - 1]).toBe(foot);
+  });
+});
+
 describe('phases along the loop', () => {
-  test('a coil that boils dry half way is wet first and vapour after', () => {
-    const inlet = { pressurePa: 300_000, enthalpyJPerKg: 260_000, temperatureK: 273 };
-    const outlet = { pressurePa: 300_000, enthalpyJPerKg: 520_000, temperatureK: 300 };
-    const passes = coilPasses(line, inlet, outlet, 4);
-    expect(passes.map(({ phase }) => phase)).toEqual(['mixture', 'mixture', 'vapour', 'vapour']);
-    expect(passes[0].liquidFrom).toBeGreaterThan(passes[0].liquidTo);
-    expect(phaseAt(line, outlet)).toBe('vapour');
+  test('a film of liquid is seen, a full cell is liquid, a dry one is vapour', () => {
+    expect([0, 0.01, 0.5, 1].map(phaseOf)).toEqual(['vapour', 'mixture', 'mixture', 'liquid']);
+    const levels = levelsAlong([0.25, 0.01, 0]);
+    expect(levels).toEqual([0.5, 0.3, 0.05, 0]);
+  });
+
+  test('a coil that boils dry half way is dry from there on', () => {
+    expect(firstCell([0.4, 0.2, 0, 0], 'vapour')).toBe(2);
+    expect(firstCell([0.4, 0.2, 0.1, 0.1], 'vapour')).toBeNull();
+  });
+});
+
+describe('places of the loop', () => {
+  test('each stretch runs from the point before it to the point behind it, and all close the round', () => {
+    for (const spot of SPOTS) {
+      const ends = endsOf(spot);
+      if (ends === null) expect(pointOf(spot)).not.toBeNull();
+      else expect(ends).toEqual([pointOf(besides(spot, -1)), pointOf(besides(spot, 1))]);
+    }
+  });
+});
+
+describe('arrows of flow', () => {
+  const way = [
+    [0, 0],
+    [100, 0],
+    [100, 60],
+  ] as const;
+  const round = (stands: readonly { x: number; y: number; turnDeg: number }[]): number[][] =>
+    stands.map(({ x, y, turnDeg }) => [x, y, turnDeg].map(Math.round));
+
+  test('stand on the way, point along it, and come round to where they began', () => {
+    expect(round(arrowsAlong(way, 0))).toEqual([
+      [40, 0, 0],
+      [100, 20, 90],
+    ]);
+    expect(round(arrowsAlong(way, 160))).toEqual(round(arrowsAlong(way, 0)));
+    expect(round(arrowsAlong(way, 10))[0]).toEqual([50, 0, 0]);
+  });
+
+  test('are none without flow and never fewer with more of it', () => {
+    expect([0, Number.NaN, 0.005, 0.02, 0.05].map(strokesOf)).toEqual([0, 0, 1, 2, 3]);
   });
 });
 

@@ -1,6 +1,8 @@
 /**
  * What only the model knows: masses, pressures of the sides, state points. Never leaves the core in an assessed session.
- * State points: 1 before the compressor, 2 behind it, 3 before the metering device, 4 behind it.
+ * State points are of what flows, not of what lies there: 1 is what the compressor draws out of its pot, 2 the gas behind
+ * it, 3 what the metering device draws; 4 has the enthalpy of 3, because throttling changes none, as long as anything
+ * flows.
  */
 
 import { partNamed } from '../../loop/car/assembleLoop';
@@ -34,6 +36,9 @@ export function truthSignals(parts: PlantParts): Signal[] {
     truth('cabin.temperatureK', 'K', () => car.number('cabinK')),
     truth('compressor.massFlowKgPerS', 'kg/s', () => network.massFlowKgPerS(loop.compressor)),
     truth('metering.massFlowKgPerS', 'kg/s', () => network.massFlowKgPerS(loop.metering)),
+    ...(loop.rearMetering < 0
+      ? []
+      : [truth('rearMetering.massFlowKgPerS', 'kg/s', () => network.massFlowKgPerS(loop.rearMetering))]),
     truth('capacityW', 'W', () => readCar(car).capacityW),
     truth('condenserW', 'W', () => car.number('condenserHeatW')),
     truth('compressorW', 'W', () => readCar(car).compressorW),
@@ -45,24 +50,37 @@ export function truthSignals(parts: PlantParts): Signal[] {
     truth('clutch.cyclesPerMin', '1/min', () => cyclesPerMinute(tally)),
     ...[...cans].map(([id, { vessel }]) => truth(`can.${id}.netKg`, 'kg', () => network.chargeKg(vessel))),
     ...vesselMasses(parts),
+    ...coilCells(parts),
   ];
 }
 
+/** Less than this is no flow, kg/s. */
+const FLOWS_KG_PER_S = 1e-5;
+
 function statePoints({ car }: PlantParts): Signal[] {
-  const { network, loop } = car;
+  const { network, loop, vehicle } = car;
   const coil = partNamed(loop.parts, 'evaporator');
   const liquid = partNamed(loop.parts, 'liquid');
-  const places = [
-    [loop.low, network.cellCount(loop.low) - 1],
-    [loop.high, 0],
-    [loop.high, liquid.firstCell + liquid.cells - 1],
-    [loop.low, coil.firstCell],
-  ] as const;
-  return places.flatMap(([vessel, cell], index) => {
+  const [lowEnd, liquidEnd] = [network.cellCount(loop.low) - 1, liquid.firstCell + liquid.cells - 1];
+  const drawn = vehicle.lowSide.parts.at(-1)?.outletHeight ?? 'top';
+  const metered = (): number =>
+    network.portEnthalpyJPerKg({ vessel: loop.high, cell: liquidEnd, height: 'bulk' });
+  const flows = (): boolean => network.massFlowKgPerS(loop.metering) > FLOWS_KG_PER_S;
+  const places: readonly (readonly [number, number, () => number])[] = [
+    [loop.low, lowEnd, () => network.portEnthalpyJPerKg({ vessel: loop.low, cell: lowEnd, height: drawn })],
+    [loop.high, 0, () => network.enthalpyJPerKg(loop.high, 0)],
+    [loop.high, liquidEnd, metered],
+    [
+      loop.low,
+      coil.firstCell,
+      () => (flows() ? metered() : network.enthalpyJPerKg(loop.low, coil.firstCell)),
+    ],
+  ];
+  return places.flatMap(([vessel, cell, enthalpyJPerKg], index) => {
     const id = `point${index + 1}`;
     return [
       signal(`${id}.pressurePa`, 'Pa', 'truth', () => network.pressurePa(vessel)),
-      signal(`${id}.enthalpyJPerKg`, 'J/kg', 'truth', () => network.enthalpyJPerKg(vessel, cell)),
+      signal(`${id}.enthalpyJPerKg`, 'J/kg', 'truth', enthalpyJPerKg),
       signal(`${id}.temperatureK`, 'K', 'truth', () => network.temperatureK(vessel, cell)),
     ];
   });
@@ -90,4 +108,20 @@ function vesselMasses({ car }: PlantParts): Signal[] {
       ),
     ];
   });
+}
+
+/** Every cell of a stretch that has more than one, in the order of flow: how much of it is liquid, and how warm it is. */
+function coilCells({ car }: PlantParts): Signal[] {
+  const { network, loop } = car;
+  return loop.parts
+    .filter(({ cells }) => cells > 1)
+    .flatMap(({ part, vessel, firstCell, cells }) =>
+      Array.from({ length: cells }, (_, i) => i).flatMap((i) => {
+        const id = `vessel.${part}.cell${i + 1}`;
+        return [
+          signal(`${id}.liquidRatio`, '1', 'truth', () => network.liquidShare(vessel, firstCell + i)),
+          signal(`${id}.temperatureK`, 'K', 'truth', () => network.temperatureK(vessel, firstCell + i)),
+        ];
+      }),
+    );
 }

@@ -20,6 +20,7 @@ export interface InsideWords {
   'inside.table.temperature': never;
   'inside.table.enthalpy': never;
   'inside.table.phase': never;
+  'inside.table.healthy': never;
   'inside.point.p1': never;
   'inside.point.p2': never;
   'inside.point.p3': never;
@@ -36,4 +37,30 @@ export interface InsideWords {
   'inside.says.fullLiquid': 'kelvin';
   'inside.says.dry': 'kelvin';
   'inside.says.wet': 'share';
+  'inside.healthyMark': never;
+  'inside.healthyPoint': 'phase' | 'pressure' | 'temperature';
+  'inside.press': never;
+  'inside.showInLoop': never;
+  'inside.showInDiagram': never;
+  'inside.where.p1': never;
+  'inside.where.p2': never;
+  'inside.where.p3': never;
+  'inside.where.p4': never;
+  'inside.spot.point': 'name' | 'number' | 'phase' | 'pressure' | 'temperature' | 'where';
+  'inside.spot.compressor': 'kilojoules';
+  'inside.spot.condenser': 'kilojoules';
+  'inside.spot.metering': never;
+  'inside.spot.evaporator': 'kilojoules';
+  'inside.place.caption': never;
+  'inside.place.name': never;
+  'inside.place.note': never;
+  'inside.place.suction': never;
+  'inside.place.discharge': never;
+  'inside.place.liquid': never;
+  'inside.place.mixture': 'share';
+  'inside.place.fullFrom': 'share';
+  'inside.place.dryFrom': 'share';
+  'inside.place.never': never;
+  'inside.place.withHealthy': 'healthy' | 'own';
+  'inside.place.healthyPot': 'share';
 }

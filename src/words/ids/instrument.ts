@@ -29,7 +29,13 @@ export interface InstrumentWords {
   'instrument.diagram.liquid': never;
   'instrument.diagram.mixture': never;
   'instrument.diagram.vapour': never;
+  'instrument.diagram.quality': 'share';
   'instrument.loop.label': never;
+  'instrument.loop.rear': never;
+  'instrument.loop.drierOnCondenser': never;
+  'instrument.loop.healthyLevel': never;
+  'instrument.loop.fromTo': 'from' | 'to';
+  'instrument.loop.flow': 'grams';
   'instrument.loop.compressor': never;
   'instrument.loop.condenser': never;
   'instrument.loop.evaporator': never;
@@ -44,4 +50,12 @@ export interface InstrumentWords {
   'instrument.plot.run': 'from' | 'to';
   'instrument.plot.fold': 'minutes';
   'instrument.strip.label': 'lanes' | 'minutes';
+  'instrument.spot.p1': never;
+  'instrument.spot.compressor': never;
+  'instrument.spot.p2': never;
+  'instrument.spot.condenser': never;
+  'instrument.spot.p3': never;
+  'instrument.spot.metering': never;
+  'instrument.spot.p4': never;
+  'instrument.spot.evaporator': never;
 }
