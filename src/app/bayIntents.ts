@@ -50,7 +50,8 @@ function pick(ui: WorkUi, session: SessionModel, id: string): void {
 }
 
 function look(ui: WorkUi, partId: string): void {
-  ui.session.send({ do: 'look', at: partId });
+  // a pipe is looked at and followed; only parts are examined
+  if (ui.session.choices('part').includes(partId)) ui.session.send({ do: 'look', at: partId });
   ui.show({ kind: 'part', part: partId });
 }
 

@@ -5,7 +5,7 @@ import { placePoints } from '../../layout/placePoints';
 import type { BayFrame } from '../bayFrame';
 import { port as portDrawing } from '../drawing/gear/cap';
 import { isPot, lineCover, potCover } from '../drawing/gear/coverDrawing';
-import { dyeGlow, oilPatch, soapFoam } from '../drawing/gear/leakMarks';
+import { dyeGlow, MARK_MM, oilPatch, soapFoam } from '../drawing/gear/leakMarks';
 import { portCover } from '../drawing/gear/portCover';
 import { lampStrength } from '../drawing/palette';
 import { condenserDirt } from '../drawing/parts/condenserDirt';
@@ -20,8 +20,6 @@ const ROOM = 1.4;
 const LEAST_MM = 210;
 const MOST_MM = 420;
 const SHAPE = 0.64;
-/** Radius of what marks a leak in the bay. */
-const MARK_MM = 26;
 
 export function placeView(
   layout: Layout,

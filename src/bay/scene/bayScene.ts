@@ -17,6 +17,8 @@ import { clutchNode } from './clutchNode';
 import { coverNode } from './coverNode';
 import { fanNode } from './fanNode';
 import { type HoseNode, hoseNode } from './hoseNode';
+import { leakNode } from './leakNode';
+import { lookNode } from './lookNode';
 import { markNode } from './markNode';
 import { portNode } from './portNode';
 import { type RingNode, ringNode } from './ringNode';
@@ -135,7 +137,9 @@ function liveNodes(context: SceneContext): SceneNode[] {
     ...ofKind('clutch-front', 'compressor-side').map((part) => clutchNode(context, part)),
     markNode(context),
     coverNode(context),
+    leakNode(context),
     ...ofKind('drier').map((part) => sightGlassNode(context, part)),
     ...context.layout.ports.map((port) => portNode(context, port)),
+    lookNode(context),
   ];
 }

@@ -22,10 +22,12 @@ export function fanNode(context: SceneContext, part: Part): SceneNode {
   squashed.scale.set(1, squash);
   view.addChild(standing, squashed, hub);
   let turning = false;
+  let speed = 1;
   return {
     view,
     show(frame) {
       turning = frame.fansTurning[part.id] ?? false;
+      speed = frame.fanSpeeds[part.id] ?? 1;
       standing.visible = !turning;
       squashed.visible = turning;
       hub.visible = turning;
@@ -46,7 +48,7 @@ export function fanNode(context: SceneContext, part: Part): SceneNode {
     },
     tick(seconds) {
       if (!turning || context.still) return false;
-      spinner.rotation += seconds * TURNS_PER_S * 2 * Math.PI;
+      spinner.rotation += seconds * TURNS_PER_S * speed * 2 * Math.PI;
       return true;
     },
   };

@@ -43,14 +43,32 @@ export function frostedLine(run: Run, from: number, to: number): Drawing {
   const length = b - a;
   if (length < 6) return [];
   const w = run.width * 1.12;
+  const solid = to < 1 ? b - Math.min(PATCHY_MM, length / 2) : b;
   const coat = COATS.map(([inset, alpha, k]) =>
-    stroke(pathOf(run, a + length * inset, b - length * inset), 'frost', mm(w * k), alpha, ROUND),
+    stroke(pathOf(run, a + length * inset, solid - length * inset), 'frost', mm(w * k), alpha, ROUND),
   );
   const shade = SHADES.map(([shift, k]) => ({
-    ...stroke(pathOf(run, a + length * 0.05, b - length * 0.05), 'frost-d', mm(w * k), 0.16, ROUND),
+    ...stroke(pathOf(run, a + length * 0.05, solid - length * 0.05), 'frost-d', mm(w * k), 0.16, ROUND),
     matrix: move(mm(w * shift), mm(w * shift)),
   }));
-  return [...coat, ...shade, ...lineCrystals(run, a, b, w)].filter((record) => record.d !== '');
+  const patches = to < 1 ? patchesOf(run, solid, b) : '';
+  const ragged = COATS.map(([, alpha, k]) => stroke(patches, 'frost', mm(w * k * 0.94), alpha, ROUND));
+  return [...coat, ...ragged, ...shade, ...lineCrystals(run, a, b, w)].filter((record) => record.d !== '');
+}
+
+/** Its warm end is ragged: over this length patches take the place of the coat. */
+const PATCHY_MM = 90;
+const PATCH_MM = 9;
+
+/** Cells between two lengths that are coated; one that is, stays so while the coat grows. */
+function patchesOf(run: Run, from: number, to: number): string {
+  const random = grain(seedOf(run.line.id) + 7);
+  let patches = '';
+  for (let q = 0; q < to; q += PATCH_MM) {
+    const needs = random();
+    if (q >= from && needs < (to - q) / (to - from)) patches += pathOf(run, q, q + PATCH_MM * 0.6);
+  }
+  return patches;
 }
 
 function lineCrystals(run: Run, a: number, b: number, w: number): (DrawRecord & { readonly d: string })[] {

@@ -6,6 +6,9 @@ import { grain, seedOf } from '../grain';
 import { circle, ellipse } from '../paths';
 import { type Drawing, fill, repeat, shape } from '../record';
 
+/** How far a mark reaches about its place in the bay. */
+export const MARK_MM = 26;
+
 const BLOBS = 16;
 const SPECKS = 26;
 
