@@ -15,19 +15,22 @@ interface Plate {
   readonly note: string;
 }
 
-const GASES = [
-  ['R-134a', 'identifier.r134aShare'],
-  ['R-12', 'identifier.r12Share'],
-  ['R-1234yf', 'identifier.r1234yfShare'],
-  [word('work.meter.hydrocarbon'), 'identifier.hydrocarbonShare'],
-  [word('work.meter.airGas'), 'identifier.airShare'],
-] as const;
+/** Names and shares of what the identifier tells apart. */
+const gases = () =>
+  [
+    ['R-134a', 'identifier.r134aShare'],
+    ['R-12', 'identifier.r12Share'],
+    ['R-1234yf', 'identifier.r1234yfShare'],
+    [word('work.meter.hydrocarbon'), 'identifier.hydrocarbonShare'],
+    [word('work.meter.airGas'), 'identifier.airShare'],
+  ] as const satisfies readonly (readonly [string, string])[];
 
 /** Shares under this are none. */
 const SOME = 0.005;
 
 function gasPlate(session: SessionModel): Plate[] {
-  const found = GASES.map(([gas, signal]) => ({ gas, share: session.signal(signal) }))
+  const found = gases()
+    .map(([gas, signal]) => ({ gas, share: session.signal(signal) }))
     .filter(({ share }) => share >= SOME)
     .sort((a, b) => b.share - a.share);
   const told = found.map(({ gas, share }) => {

@@ -7,6 +7,7 @@ import type { BoreMm, Layout, PointMm, Port } from '../layout/layout';
 import { stopsOf } from '../layout/order';
 import { placeOf } from '../layout/place';
 import { lineOf, loopLines, partOf } from '../layout/trace';
+import { formatNumber } from '../units/format';
 import { word } from '../words/words';
 
 /** Parts whose name would say which kind of loop this is: what an assessed trainee has to see for themselves. */
@@ -33,7 +34,7 @@ export const partByPlace = (layout: Layout, at: PointMm): string =>
 
 export const lineByPlace = (layout: Layout, id: string, at: PointMm): string =>
   word('bay.line.unnamed', {
-    diameter: `${lineOf(layout, id).diameterMm.toFixed(1)} mm`,
+    diameter: `${formatNumber(lineOf(layout, id).diameterMm, 0.1)} mm`,
     place: placeWords(layout, at),
   });
 
@@ -52,7 +53,7 @@ function lineEnd(layout: Layout, id: string): string | null {
   const line = loopLines(layout).find((one) => id === `${one.id}-end`);
   if (!line) return null;
   const [x, y] = line.way[line.way.length - 1];
-  const diameter = `${line.diameterMm.toFixed(1)} mm`;
+  const diameter = `${formatNumber(line.diameterMm, 0.1)} mm`;
   return word('bay.line.end', { diameter, place: placeWords(layout, [x, y]) });
 }
 

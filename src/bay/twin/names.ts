@@ -8,6 +8,7 @@ import type { BoreMm, HoseId, Layout, PointMm } from '../../layout/layout';
 import { type LineFacts, lineFacts } from '../../layout/place';
 import { lineOf, partOf, portOf } from '../../layout/trace';
 import { isTelltale, lineByPlace, partByPlace, portByPlace } from '../../twin/placeNames';
+import { formatNumber } from '../../units/format';
 import { isWordId, say, word } from '../../words/words';
 import type { BayFrame, CanFrame, HoseFrame } from '../bayFrame';
 
@@ -31,8 +32,8 @@ export function lineName(layout: Layout, id: string, at: PointMm, assessed: bool
     name: named('line', id),
     from: partName(layout, facts.from),
     to: partName(layout, facts.to),
-    diameter: `${facts.diameterMm.toFixed(1)} mm`,
-    length: `${(facts.lengthMm / 1000).toFixed(2)} m`,
+    diameter: `${formatNumber(facts.diameterMm, 0.1)} mm`,
+    length: `${formatNumber(facts.lengthMm / 1000, 0.01)} m`,
   });
 }
 

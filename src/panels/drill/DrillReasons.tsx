@@ -5,6 +5,7 @@ import { capLetter } from '../../layout/drill/capLetter';
 import type { DrillBay } from '../../layout/drill/drill';
 import { drillTrace } from '../../layout/drill/drillTrace';
 import { cluesAt, lazyGuesses } from '../../layout/drill/lazyGuesses';
+import { asItStands } from '../../units/asItStands';
 import { word } from '../../words/words';
 import { Icon } from '../Icon';
 import { choiceName, letterOf, sideWord, stepName, thingName } from './drillWords';
@@ -79,10 +80,12 @@ export function DrillReasons(props: {
 }
 
 function diametersOf({ layout }: DrillBay) {
-  const of = (run: string): string =>
-    String(layout.lines.find(({ id }) => id.startsWith(`${run}-`))?.diameterMm ?? '');
+  const of = (run: string): string => diameterWords(layout.lines.find(({ id }) => id.startsWith(`${run}-`)));
   return { suction: of('suction'), discharge: of('discharge'), liquid: of('liquid') };
 }
+
+const diameterWords = (line: { readonly diameterMm: number } | undefined): string =>
+  line ? asItStands(line.diameterMm) : '';
 
 interface GuessRow {
   readonly text: string;
@@ -106,7 +109,7 @@ function guessRows(bay: DrillBay): GuessRow[] {
   if (clues.thickest) {
     rows.push({
       text: word('drill.why.thickest', {
-        diameter: String(bay.layout.lines.find(({ id }) => id === clues.thickest?.line)?.diameterMm ?? ''),
+        diameter: diameterWords(bay.layout.lines.find(({ id }) => id === clues.thickest?.line)),
         loop: clues.thickest.inLoop ? word('drill.why.inLoop') : word('drill.why.notInLoop'),
         guess: choiceName(bay, guesses.thickestPipe),
       }),

@@ -4,6 +4,7 @@ import { capLetter } from '../../layout/drill/capLetter';
 import type { DrillBay } from '../../layout/drill/drill';
 import { type DrillStep, madeOf } from '../../layout/drill/drillTrace';
 import { middleOf, type Place, placeOf } from '../../layout/place';
+import { asItStands } from '../../units/asItStands';
 import { word } from '../../words/words';
 
 const placeWords = ({ depth, across }: Place): string =>
@@ -23,7 +24,7 @@ export function thingName(bay: DrillBay, id: string): string {
   if (line) {
     const course = courseOf(line.way, line.fillet);
     const { x, y } = stationAt(course, course.lengthMm / 2);
-    const diameter = String(line.diameterMm);
+    const diameter = asItStands(line.diameterMm);
     const place = placeWords(placeOf(layout, [x, y]));
     const other = line.sections?.[0][0] === 'iron' ? 'iron' : 'rubber';
     const made = line.from === undefined ? other : madeOf(line);
@@ -51,7 +52,7 @@ export function stepName(step: DrillStep): string {
     ? word('drill.name.part', { part: word(`drill.part.${step.part}`), place })
     : word('drill.name.line', {
         made: word(`drill.made.${step.made}`),
-        diameter: String(step.diameterMm),
+        diameter: asItStands(step.diameterMm),
         place,
       });
 }
