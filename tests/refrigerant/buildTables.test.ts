@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { buildTables } from '../../src/refrigerant/buildTables';
 
 const ROOT = new URL('../../', import.meta.url);
-const LARGEST_BYTES = 100_000;
+const LARGEST_BYTES = 40_000;
 
 describe('building the tables', () => {
   const built = buildTables();
