@@ -47,7 +47,13 @@ describe('numbers in order of their bits', () => {
     expect(bits.apart(1, values[6])).toBe(1);
     expect(values.slice(1).every((value, i) => bits.apart(values[i], value) > 0)).toBe(true);
     expect(bits.apart(values[1], values[4])).toBe(3);
-    for (const value of values) expect(Object.is(bits.further(1, bits.apart(1, value)), value)).toBe(true);
+    for (const [from, to] of [
+      [values[1], values[4]],
+      [values[4], values[1]],
+      [0, -0],
+      [1, values[6]],
+    ])
+      expect(Object.is(bits.further(from, bits.apart(from, to)), to)).toBe(true);
   });
 });
 
