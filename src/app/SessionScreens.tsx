@@ -1,5 +1,5 @@
 /** The screens of a running session: drawn bay, in words, see-inside. The clock goes on under all of them. */
-import { createEffect, createSignal, lazy, Match, onCleanup, Switch } from 'solid-js';
+import { createEffect, createSignal, getOwner, lazy, Match, onCleanup, runWithOwner, Switch } from 'solid-js';
 import { Loading } from '../panels/Loading';
 import { WorkScreen } from '../panels/WorkScreen';
 import { makeWorkUi } from '../panels/workUi';
@@ -25,6 +25,19 @@ function startClockOnBegin(session: RunningSession, lapse: SessionPageProps['ask
   });
 }
 
+/** Sounds are fetched only once they are wanted, and end with the screens. */
+function soundWhenWanted(session: RunningSession): void {
+  const owner = getOwner();
+  let isAsked = false;
+  createEffect(() => {
+    if (isAsked || settings().sound === 'off') return;
+    isAsked = true;
+    void import('../panels/sound/followSound').then(({ followSound }) =>
+      runWithOwner(owner, () => followSound(session.model, () => settings().sound)),
+    );
+  });
+}
+
 export function SessionScreens(props: { readonly session: RunningSession; readonly page: SessionPageProps }) {
   const [screen, setScreen] = createSignal<Screen>(settings().bay === 'words' ? 'words' : 'bay');
   const ui = makeWorkUi(props.session.model);
@@ -34,6 +47,7 @@ export function SessionScreens(props: { readonly session: RunningSession; readon
     bay = null;
   };
   startClockOnBegin(props.session, props.page.asked.lapse);
+  soundWhenWanted(props.session);
   document.title = word('app.titleOf', { name: props.session.model.facts.title });
   createEffect(() => {
     if (screen() !== 'bay') detach();

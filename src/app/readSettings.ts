@@ -10,6 +10,7 @@ const PLAIN: Settings = {
   units: { pressure: 'psi', temperature: 'degC', mass: 'g' },
   look: 'auto',
   bay: 'drawn',
+  sound: 'off',
   language: ENGLISH,
 };
 
@@ -19,6 +20,7 @@ const CHOICES = {
   mass: ['g', 'oz'],
   look: ['auto', 'light', 'dark', 'projector'],
   bay: ['drawn', 'words'],
+  sound: ['off', 'quiet', 'medium', 'loud'],
 } as const;
 
 const pick = <T extends string>(allowed: readonly T[], value: unknown, otherwise: T): T =>
@@ -52,6 +54,7 @@ export function readSettings(
     },
     look: pick(CHOICES.look, given.look, PLAIN.look),
     bay: pick(CHOICES.bay, given.bay, PLAIN.bay),
+    sound: pick(CHOICES.sound, given.sound, PLAIN.sound),
     language: pick(languages, given.language, firstOf(languages, wished)),
   };
 }

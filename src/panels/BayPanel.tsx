@@ -1,5 +1,5 @@
 /** The frame of the bay: the drawing itself is put into the host; over it lie status, zoom, car controls and forms. */
-import { createSignal, For, type JSX, Match, Show, Switch } from 'solid-js';
+import { createSignal, type JSX, Match, Show, Switch } from 'solid-js';
 import { hazardsOf } from '../layout/zones';
 import { word } from '../words/words';
 import { CarForm } from './CarForm';
@@ -11,12 +11,12 @@ import { EntriesForm } from './EntriesForm';
 import { FindingForm } from './FindingForm';
 import { Outcome } from './Form';
 import { HintPanel } from './HintPanel';
-import { heardNow } from './heardNow';
 import { Icon } from './Icon';
 import { LookForm, PortForm } from './LookForm';
 import { SheetForm } from './SheetForm';
 import { Stopped } from './Stopped';
 import { FinishForm, LabelForm, ReferForm } from './smallForms';
+import { Heard } from './sound/Heard';
 import { ToolForm } from './ToolForm';
 import type { Open, WorkUi } from './workUi';
 
@@ -101,9 +101,7 @@ function Status(props: { readonly ui: WorkUi }): JSX.Element {
         </Show>
       </div>
       <SlimCautions ui={props.ui} />
-      <ul class="heard">
-        <For each={heardNow(props.ui.session)}>{(sentence) => <li>{sentence}</li>}</For>
-      </ul>
+      <Heard session={props.ui.session} />
     </div>
   );
 }

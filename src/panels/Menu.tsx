@@ -8,11 +8,13 @@ import { TopBar } from './TopBar';
 
 export type Look = 'auto' | 'light' | 'dark' | 'projector';
 export type BayForm = 'drawn' | 'words';
+export type Loudness = 'off' | 'quiet' | 'medium' | 'loud';
 
 export interface Settings {
   readonly units: DisplayUnits;
   readonly look: Look;
   readonly bay: BayForm;
+  readonly sound: Loudness;
   readonly language: string;
 }
 
@@ -152,6 +154,19 @@ export function Menu(props: MenuProps): JSX.Element {
               ]}
               value={props.settings.bay}
               onChoose={(bay) => change({ bay })}
+            />
+          </Setting>
+          <Setting name={word('help.sound')} note={word('help.soundSub')}>
+            <Segmented
+              label={word('help.sound')}
+              options={[
+                { value: 'off' as Loudness, label: word('help.soundOff') },
+                { value: 'quiet' as Loudness, label: word('help.soundQuiet') },
+                { value: 'medium' as Loudness, label: word('help.soundMedium') },
+                { value: 'loud' as Loudness, label: word('help.soundLoud') },
+              ]}
+              value={props.settings.sound}
+              onChoose={(sound) => change({ sound })}
             />
           </Setting>
         </section>

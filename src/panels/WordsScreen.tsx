@@ -12,7 +12,6 @@ import { CautionPlate } from './CautionPlate';
 import { ClockBar } from './ClockBar';
 import { carWords } from './carWords';
 import { DecisionBar } from './DecisionBar';
-import { heardNow } from './heardNow';
 import { Icon } from './Icon';
 import { GaugeLadders, Meters } from './Instruments';
 import { Deliveries, Findings } from './JobCard';
@@ -20,6 +19,7 @@ import { seenOf } from './LookForm';
 import { portStands } from './PortTasks';
 import { portName } from './portWords';
 import { Stopped } from './Stopped';
+import { Heard } from './sound/Heard';
 import { ToolMeters } from './ToolMeters';
 import { TopBar } from './TopBar';
 import type { WorkUi } from './workUi';
@@ -218,7 +218,7 @@ export function WordsScreen(props: WordsScreenProps): JSX.Element {
           <p class="s mut">
             {car().engine}. {car().cabin}. {car().door}.
           </p>
-          <For each={heardNow(session)}>{(sentence) => <p class="slim-note">{sentence}</p>}</For>
+          <Heard session={session} />
           <Parts ui={props.ui} />
           <Ports ui={props.ui} />
         </section>

@@ -21,6 +21,8 @@ const FREEZING_K = 273.15;
 const FULL_COVER_K = 5;
 const CHILLED_K = 8;
 const HISS_KG_PER_S = 0.0005;
+/** As loud as it gets [guess]. */
+const LOUD_KG_PER_S = 0.02;
 const HISS_PA = 30_000;
 const SPRAY_PA = 5_000;
 
@@ -40,6 +42,9 @@ export function cueSignals(parts: PlantParts): Signal[] {
     signal('vent.airflowRatio', '1', 'cue', () => seen(car.number('coilFlow') / mostAir)),
     ...airCues(car),
     flag('metering.hissing', 'cue', () => isHissing(parts)),
+    signal('metering.hissRatio', '1', 'cue', () =>
+      isHissing(parts) ? seen(car.network.massFlowKgPerS(car.loop.metering) / LOUD_KG_PER_S) : 0,
+    ),
     ...surfaces(parts).flatMap(([id, part]) => covers(id, dewK, () => pipeWallK(car, part))),
     ...covers('liquid-end', dewK, () => lineEndK(car)),
     ...[...hoses].flatMap(([id, { vessel }]) => [

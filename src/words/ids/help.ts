@@ -17,6 +17,12 @@ export interface HelpWords {
   'help.bay': never;
   'help.baySub': never;
   'help.drawn': never;
+  'help.sound': never;
+  'help.soundSub': never;
+  'help.soundOff': never;
+  'help.soundQuiet': never;
+  'help.soundMedium': never;
+  'help.soundLoud': never;
   'help.inWords': never;
   'help.version': never;
   'help.backToBay': never;
