@@ -1,19 +1,16 @@
 /**
  * The worker that holds the session core and runs its clock. It answers commands, sends a frame whenever one of the page's
- * three buffers is back, and the view whenever its revision changed. It decides nothing that the core does not decide.
+ * three buffers is back, and the view whenever its revision changed. It decides nothing that the core does not decide. What
+ * only the end of a session needs is fetched then.
  */
-import { loadRefrigerant, REFRIGERANT_IDS } from '../refrigerant/fluids';
-import { weigh } from '../scoring/weigh';
 import type { SessionCore } from '../session/corePort';
 import { BrokenLogError, OtherLogError } from '../session/logProblem';
-import { recordOf } from '../session/openSession';
 import type { Scenario } from '../session/scenario/scenario';
-import { isToBeWeighed, makeDebrief, tellable } from './debriefOf';
 import { type JobClock, jobClock } from './jobClock';
 import { openCore } from './openCore';
 import type { FromWorker, OpenRequest, ToWorker } from './protocol';
 import { choicesOf, probesOf } from './seenOf';
-import { trialDesk } from './trialDesk';
+import type { TrialDesk } from './trialDesk';
 
 const SLICE_MS = 12;
 const TICK_MS = 16;
@@ -33,7 +30,12 @@ let lastFrameRevision = -1;
 const post = (message: FromWorker, transfer: Transferable[] = []): void =>
   self.postMessage(message, { transfer });
 
-const trials = trialDesk(post);
+let desk: Promise<TrialDesk> | null = null;
+/** What-if is fetched when it is first asked for; wishes come in the order they were made. */
+function trials(): Promise<TrialDesk> {
+  desk ??= import('./trialDesk').then(({ trialDesk }) => trialDesk(post));
+  return desk;
+}
 
 async function open(request: OpenRequest): Promise<void> {
   const started = performance.now();
@@ -107,20 +109,10 @@ function tick(): void {
   setTimeout(tick, TICK_MS);
 }
 
-/** The debrief at once, and again when the ghosts have weighed it; one of them may hold any refrigerant. */
-async function tellDebrief(held: SessionCore, scenario: Scenario): Promise<void> {
-  const record = recordOf(scenario, held.log());
-  post({ type: 'debriefed', debrief: tellable(makeDebrief(scenario, held, record), held) });
-  if (!isToBeWeighed(scenario, held)) return;
-  await Promise.all(REFRIGERANT_IDS.map(loadRefrigerant));
-  const debrief = makeDebrief(scenario, held, record, weigh(record, scenario));
-  post({ type: 'weighed', debrief });
-}
-
 async function act(message: ToWorker): Promise<void> {
   if (message.type === 'open') await open(message.request);
-  if (message.type === 'trials') await trials.open(message.log);
-  if (message.type === 'try') trials.wish(message.wish);
+  if (message.type === 'trials') await (await trials()).open(message.log);
+  if (message.type === 'try') (await trials()).wish(message.wish);
   if (!core) return;
   switch (message.type) {
     case 'command': {
@@ -144,7 +136,7 @@ async function act(message: ToWorker): Promise<void> {
       buffers.push(message.frame);
       break;
     case 'debrief':
-      if (scenario) await tellDebrief(core, scenario);
+      if (scenario) await (await import('./tellDebrief')).tellDebrief(post, core, scenario);
       break;
   }
 }

@@ -1,13 +1,14 @@
 /** The debrief out of a finished session: its log run again into a record, scored, and laid out as plain data. */
 
 import { type DebriefData, type DebriefFinding, TRIPS } from '../panels/debriefModel';
-import { type Finding, PASS_MARK, type Score, score } from '../scoring/score';
+import { PASS_MARK } from '../scoring/passMark';
+import { type Finding, type Score, score } from '../scoring/score';
 import { isWeighable, type Weighed } from '../scoring/weigh';
 import { canonicalJson } from '../session/canonicalJson';
 import type { SessionCore } from '../session/corePort';
 import { engineHash } from '../session/engineHash';
 import { ruleOfPlace } from '../session/law/ruleOfPlace';
-import { recordOf } from '../session/openSession';
+import { recordOf } from '../session/recordOf';
 import { measureList } from '../session/record/measures';
 import { type SessionRecord, valueAt } from '../session/record/record';
 import type { Scenario } from '../session/scenario/scenario';

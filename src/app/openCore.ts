@@ -2,7 +2,7 @@
 import type { SaturationLine } from '../instruments/saturation';
 import { type RubricOutline, rubricOutline } from '../panels/rubricOutline';
 import { loadRefrigerant } from '../refrigerant/fluids';
-import { PASS_MARK } from '../scoring/score';
+import { PASS_MARK } from '../scoring/passMark';
 import type { SessionCore } from '../session/corePort';
 import { openSession } from '../session/openSession';
 import { fetchScenario } from '../session/scenario/fetchScenario';

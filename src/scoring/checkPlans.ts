@@ -5,7 +5,7 @@
  */
 import type { PlanLine } from '../../shared/schema/plan';
 import type { Findings } from '../session/check/findings';
-import { openRecorded } from '../session/openSession';
+import { openRecorded } from '../session/openRecorded';
 import { playPlan } from '../session/plan/playPlan';
 import type { Scenario } from '../session/scenario/scenario';
 import { isWordId, say, word } from '../words/words';

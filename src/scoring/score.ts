@@ -9,9 +9,9 @@ import type { Rule, Severity } from '../../shared/schema/rubric';
 import type { SessionRecord } from '../session/record/record';
 import { compileRule, type Status, type Verdict } from './compileRule';
 import { type Evidence, quoteRow } from './evidence';
+import { PASS_MARK } from './passMark';
 import { rowMoments } from './rowMoments';
 
-export const PASS_MARK = 75;
 const MINORS_THAT_ARE_SERIOUS = 3;
 const SERIOUS_CAP = 0.5;
 const HALF_REACHED = 0.5;

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { score } from '../../src/scoring/score';
 import type { SessionLog } from '../../src/session/corePort';
-import { openSession, recordOf } from '../../src/session/openSession';
+import { openSession } from '../../src/session/openSession';
+import { recordOf } from '../../src/session/recordOf';
 import { scenarioById } from '../../src/session/scenario/library';
 import { standardRun } from '../../src/session/standardRun';
 import { enginesFound, openPage } from '../support/openPage';

@@ -3,8 +3,10 @@ import { describe, expect, it } from 'vitest';
 import { keyedUniform } from '../../src/numerics/keyedRandom';
 import { score } from '../../src/scoring/score';
 import type { SessionCore } from '../../src/session/corePort';
-import { openRecorded, openSession, recordOf } from '../../src/session/openSession';
+import { openRecorded } from '../../src/session/openRecorded';
+import { openSession } from '../../src/session/openSession';
 import { type PlanAct, readPlanLine, singleLines } from '../../src/session/plan/planWords';
+import { recordOf } from '../../src/session/recordOf';
 import { scenarioById } from '../../src/session/scenario/library';
 
 const scenario = scenarioById('warm-at-the-lights');

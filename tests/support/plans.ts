@@ -3,7 +3,7 @@ import type { PlanLine } from '../../shared/schema/plan';
 import { sayFinding } from '../../src/scoring/sayFinding';
 import { type Score, score } from '../../src/scoring/score';
 import type { Mode, SessionCore } from '../../src/session/corePort';
-import { openRecorded } from '../../src/session/openSession';
+import { openRecorded } from '../../src/session/openRecorded';
 import { playPlan, type RefusedLine } from '../../src/session/plan/playPlan';
 import type { SessionRecord } from '../../src/session/record/record';
 import type { Scenario } from '../../src/session/scenario/scenario';

@@ -2,7 +2,7 @@
 import type { PlanLine } from '../../shared/schema/plan';
 import type { PlantOptions } from '../../src/plant/buildPlant';
 import type { SessionLog } from '../../src/session/corePort';
-import { openRecorded } from '../../src/session/openSession';
+import { openRecorded } from '../../src/session/openRecorded';
 import { playPlan } from '../../src/session/plan/playPlan';
 import type { SessionRecord } from '../../src/session/record/record';
 import { scenarioById } from '../../src/session/scenario/library';

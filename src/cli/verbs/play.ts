@@ -1,5 +1,5 @@
 /** `play SCENARIO`: a plan played without a screen, scored out of the record of its own log. */
-import { openRecorded } from '../../session/openSession';
+import { openRecorded } from '../../session/openRecorded';
 import { playPlan } from '../../session/plan/playPlan';
 import { sessionFileText } from '../../session/sessionFileText';
 import { sayRefusal } from '../../twin/hear';

@@ -1,6 +1,6 @@
 /** `suspects FILE`: after each reading of a saved session, the posterior by cause and what each cause's ghosts would show. */
 import { engineHash } from '../../session/engineHash';
-import { recordOf } from '../../session/openSession';
+import { recordOf } from '../../session/recordOf';
 import { scenarioById } from '../../session/scenario/library';
 import { plantOptions } from '../../session/scenario/plantOptions';
 import type { Scenario } from '../../session/scenario/scenario';
