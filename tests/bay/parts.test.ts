@@ -20,6 +20,11 @@ const OTHERWISE: ReadonlySet<string> = new Set(['belt-front', 'belt-side', 'undr
 const isDrawn = ({ kind }: Part): boolean => !OTHERWISE.has(kind);
 const block = (more: Partial<Part>): Part => ({ id: 'b', kind: 'block', at: [0, 0], z: 1, ...more });
 
+/** A line's end from its anchor: fittings vary by car. */
+const NEAR_MM = 24;
+const headingOf = (dx: number, dy: number): string =>
+  Math.abs(dx) > Math.abs(dy) ? (dx > 0 ? 'right' : 'left') : dy > 0 ? 'front' : 'rear';
+
 beforeAll(async () => {
   await Promise.all([...layoutIds, 'drill'].map(loadParts));
 });
@@ -39,18 +44,34 @@ describe('parts', () => {
     }
   });
 
-  it.each(each)('of the %s stand round their anchors, whatever their size', (_, layout) => {
+  it.each(each)('of the %s are neither blown up nor shrunk out of shape', (_, layout) => {
     for (const part of layout.parts.filter(isDrawn)) {
       const { kx, ky } = stretchOf(part);
       expect(kx > 0.4 && kx < 2 && ky > 0.4 && ky < 2, `${part.id} is stretched ${kx} by ${ky}`).toBe(true);
-      for (const [name, [x, y]] of Object.entries(fileOf(part).meta.anchors ?? {})) {
-        const box = boundsOf(stillPart({ ...part, at: [0, 0] }));
-        const isNear =
-          x >= box.x - 30 && x <= box.x + box.w + 30 && y >= box.y - 30 && y <= box.y + box.h + 30;
-        expect(isNear, `${part.kind}: anchor ${name}`).toBe(true);
-      }
     }
   });
+
+  it.each(each)(
+    'of the %s have an anchor where a refrigerant line ends, and it leaves as that says',
+    (_, layout) => {
+      const ends = layout.lines.flatMap(({ id, from, to, way }) => [
+        { line: id, part: from, at: way[0], next: way[1] },
+        { line: id, part: to, at: way[way.length - 1], next: way[way.length - 2] },
+      ]);
+      for (const { line, part: partId, at, next } of ends) {
+        const part = layout.parts.find((one) => one.id === partId);
+        const anchors = part ? Object.values(fileOf(part).meta.anchors ?? {}) : [];
+        if (!part || anchors.length === 0) continue;
+        const { kx, ky } = stretchOf(part);
+        const near = anchors.filter(
+          ([x, y]) => Math.hypot(part.at[0] + x * kx - at[0], part.at[1] + y * ky - at[1]) < NEAR_MM,
+        );
+        const leaves = near.map(([, , way]) => way);
+        const isGood = leaves.includes('any') || leaves.includes(headingOf(next[0] - at[0], next[1] - at[1]));
+        expect(isGood, `${line} at ${partId}: ${leaves.join(', ') || 'no anchor near'}`).toBe(true);
+      }
+    },
+  );
 
   test('of forty drill bays all wear a drawing that the drill fetches', () => {
     const kinds = new Set<string>();

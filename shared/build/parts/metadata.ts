@@ -29,7 +29,6 @@ export const metadataSchema = z.strictObject({
     .optional(),
   /** Drawings that are shown beside or over it, and so have to be fetched with it. */
   with: z.array(z.string()).min(1).optional(),
-  hit: z.tuple([mm, mm, mm.positive(), mm.positive()]).optional(),
 });
 
 export type PartMeta = z.infer<typeof metadataSchema>;

@@ -1,5 +1,5 @@
 /** What a part file of assets/parts holds once it is read: its metadata, and its groups as draw records. */
-import type { PointMm, RectMm } from '../../../layout/layout';
+import type { PointMm } from '../../../layout/layout';
 import type { DrawRecord } from '../record';
 
 /** Keeps its shape where the drawing is stretched, and moves with it. */
@@ -25,7 +25,6 @@ export interface PartFile {
     readonly lip?: number;
     readonly turns?: Turns;
     readonly anchors?: Readonly<Record<string, readonly [x: number, y: number, leaves: string]>>;
-    readonly hit?: RectMm;
     /** Drawings that come with it. */
     readonly with?: readonly string[];
   };
