@@ -12,6 +12,7 @@ import { sameBits } from './rules/sameBits';
 import { textOnly } from './rules/textOnly';
 import { tradeUnits } from './rules/tradeUnits';
 import { wordsInFiles } from './rules/wordsInFiles';
+import { wordsLater } from './rules/wordsLater';
 import { filesUnder, parse, type Rule, show, sourceFiles } from './sourceFile';
 
 const SOURCE_RULES: readonly Rule[] = [
@@ -22,6 +23,7 @@ const SOURCE_RULES: readonly Rule[] = [
   tradeUnits,
   textOnly,
   wordsInFiles,
+  wordsLater,
 ];
 const TREE_RULES: readonly Rule[] = [fileSize, insideProject, noLeftovers];
 

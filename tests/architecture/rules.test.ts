@@ -10,12 +10,14 @@ import { sameBits } from './rules/sameBits';
 import { textOnly } from './rules/textOnly';
 import { tradeUnits } from './rules/tradeUnits';
 import { wordsInFiles } from './rules/wordsInFiles';
+import { wordsLater } from './rules/wordsLater';
 import { parse, type Rule, show } from './sourceFile';
 
 type Case = readonly [Rule, path: string, code: string];
 
 /** What each rule must catch: rule, file it would stand in, code. */
 const PLANTED: readonly Case[] = [
+  [wordsLater, 'src/panels/a.ts', "const NAMES = [word('app.help')];"],
   [direction, 'src/loop/a.ts', "import { b } from '../plant/b';"],
   [direction, 'src/loop/a.ts', "import type { B } from '../plant/b';"],
   [direction, 'src/loop/a.ts', "export { b } from '../plant/b';"],

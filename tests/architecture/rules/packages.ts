@@ -10,6 +10,8 @@ const USERS: Readonly<Record<string, readonly string[]>> = {
   'matter-js': ['bay'],
   xstate: ['session'],
   'virtual:engine-hash': ['session'],
+  'virtual:words': ['words'],
+  'virtual:told': ['app'],
   yaml: ['session', 'workshop'],
   zod: ['session', 'workshop'],
   'solid-js': SCREENS,
