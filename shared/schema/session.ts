@@ -31,4 +31,7 @@ const last = z.strictObject({
   weighed: z.boolean().optional(),
 });
 
-export const sessionFileSchema = z.strictObject({ log, last });
+/** Answers to the two questions of the debrief; nobody scores them. */
+const thought = z.strictObject({ surprised: z.string().max(2000), otherwise: z.string().max(2000) });
+
+export const sessionFileSchema = z.strictObject({ log, last, thought: thought.optional() });

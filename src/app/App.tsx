@@ -56,6 +56,8 @@ type Over = 'menu' | 'help' | null;
 interface Opening {
   readonly asked: Asked;
   readonly log: SessionLog | null;
+  /** Gone on from a moment that was just looked at. */
+  readonly straightOn?: true;
   /** Set where the kept session is of another engine or scenario: then it is only shown. */
   readonly shown: { readonly kept: KeptSession; readonly other: NonNullable<Other> } | null;
 }
@@ -105,6 +107,8 @@ function App() {
   };
   const start = (scenarioId: string, mode: Mode): void =>
     goTo({ asked: { scenarioId, mode, seed: freshSeed(), lapse: 1 }, log: null, shown: null });
+  const goOnFrom = (log: SessionLog): void =>
+    goTo({ asked: { ...askedOf(log), lapse: 0 }, log, shown: null, straightOn: true });
   const goOn = async (): Promise<void> => {
     const found = kept();
     if (found) goTo(await openingOf(askedOf(found.log), found));
@@ -188,6 +192,9 @@ function App() {
                 onHome={() => goTo(null)}
                 onReopen={() => void readNow()}
                 onAgain={() => start(one.asked.scenarioId, one.asked.mode)}
+                onStart={start}
+                onBranch={goOnFrom}
+                straightOn={one.straightOn ?? false}
                 onMenu={() => setOver('menu')}
                 onHelp={() => setOver('help')}
               />

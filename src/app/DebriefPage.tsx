@@ -1,57 +1,106 @@
-/** The debrief as a page: asks the worker for it, keeps the best result, offers the session file. */
-import { createEffect, onMount, Show } from 'solid-js';
+/** The debrief as a page: asks the worker for it, keeps the best result and what was thought, offers the session file. */
+import { createEffect, createMemo, createSignal, onCleanup, onMount, Show, untrack } from 'solid-js';
 import { Debrief } from '../panels/Debrief';
+import type { DebriefData, DebriefModel } from '../panels/debriefModel';
 import { Loading } from '../panels/Loading';
 import { modeName } from '../panels/Shelf';
-import type { SessionFile } from '../session/sessionFileText';
+import type { SessionModel } from '../panels/sessionModel';
+import type { Mode, SessionLog } from '../session/corePort';
+import { type SessionFile, sessionFileText, type Thought } from '../session/sessionFileText';
 import { word } from '../words/words';
 import { keepResult } from './bestResults';
-import { forgetLog, keepScored } from './savedSession';
+import { branchAt } from './branchAt';
+import { nextJobs } from './nextJobs';
+import { forgetLog, keepScored, keptSession } from './savedSession';
 import { saveFile } from './saveFile';
 import type { RunningSession } from './session';
 import { settings } from './settings';
+import { startWhatIf } from './whatIf';
 
 export interface DebriefPageProps {
   readonly session: RunningSession;
   readonly onHome: () => void;
   readonly onAgain: () => void;
+  readonly onStart: (scenarioId: string, mode: Mode) => void;
+  /** Goes on from a moment of this session. */
+  readonly onBranch: (log: SessionLog) => void;
   readonly onMenu: () => void;
   readonly onHelp: () => void;
 }
 
+const NO_THOUGHT: Thought = { surprised: '', otherwise: '' };
+const hasThought = ({ surprised, otherwise }: Thought): boolean => `${surprised}${otherwise}`.trim() !== '';
+
+function fileOf(data: DebriefData, thought: Thought): SessionFile {
+  const file = JSON.parse(data.file) as SessionFile;
+  return hasThought(thought) ? { ...file, thought } : file;
+}
+
+function Told(props: { readonly page: DebriefPageProps; readonly data: DebriefData }) {
+  const { session } = props.page;
+  const { facts, nameOf } = session.model;
+  const [thought, setThought] = createSignal<Thought>(NO_THOUGHT);
+  const { log } = untrack(() => fileOf(props.data, NO_THOUGHT));
+  const whatIf = startWhatIf(log, () => props.data.weighed, nameOf);
+  onCleanup(() => whatIf.dispose());
+  onMount(async () => {
+    const kept = await keptSession();
+    if (kept?.thought && kept.last?.logHash === props.data.logHash) setThought(kept.thought);
+  });
+  createEffect(() => keepResult(facts.id, props.data));
+  createEffect(() => void keepScored(fileOf(props.data, thought())));
+  const sessionAt = createMemo((): SessionModel | null => {
+    const row = whatIf.row();
+    return row ? { ...session.model, signal: (id) => row.get(id) ?? Number.NaN } : null;
+  });
+  const leave = (go: () => void) => (): void => void forgetLog().then(go);
+  const ways = {
+    onStart: (id: string, mode: Mode) => leave(() => props.page.onStart(id, mode))(),
+    onDrill: leave(() => location.assign('?drill=1')),
+  };
+  const goOn = (step: number, deed: number | null): void => props.page.onBranch(branchAt(log, step, deed));
+  const model: DebriefModel = {
+    title: facts.title,
+    modeName: modeName(props.data.mode),
+    get data() {
+      return props.data;
+    },
+    get units() {
+      return settings().units;
+    },
+    saturation: session.opened.saturation,
+    nameOf,
+    askMoment: whatIf.askRow,
+    sessionAt,
+    onGoOn: session.model.mode === 'assessed' ? null : goOn,
+    thought,
+    onThought: setThought,
+    whatIf,
+    get next() {
+      return nextJobs(facts.id, props.data, ways);
+    },
+  };
+  const save = (): void =>
+    saveFile(`${facts.id}-${props.data.seed}.session.json`, sessionFileText(fileOf(props.data, thought())));
+  return (
+    <Debrief
+      debrief={model}
+      onSave={save}
+      onAgain={leave(props.page.onAgain)}
+      onHome={leave(props.page.onHome)}
+      onMenu={props.page.onMenu}
+      onHelp={props.page.onHelp}
+    />
+  );
+}
+
 export default function DebriefPage(props: DebriefPageProps) {
-  const { facts } = props.session.model;
   onMount(() => {
     if (props.session.debrief() === null) props.session.askDebrief();
   });
-  const leave = (go: () => void) => (): void => void forgetLog().then(go);
   return (
     <Show when={props.session.debrief()} fallback={<Loading title={word('app.loading.debrief')} />}>
-      {(data) => {
-        createEffect(() => {
-          keepResult(facts.id, data());
-          void keepScored(JSON.parse(data().file) as SessionFile);
-        });
-        return (
-          <Debrief
-            debrief={{
-              title: facts.title,
-              modeName: modeName(data().mode),
-              data: data(),
-              get units() {
-                return settings().units;
-              },
-              saturation: props.session.opened.saturation,
-              nameOf: props.session.model.nameOf,
-            }}
-            onSave={() => saveFile(`${facts.id}-${data().seed}.session.json`, data().file)}
-            onAgain={leave(props.onAgain)}
-            onHome={leave(props.onHome)}
-            onMenu={props.onMenu}
-            onHelp={props.onHelp}
-          />
-        );
-      }}
+      {(data) => <Told page={props} data={data()} />}
     </Show>
   );
 }

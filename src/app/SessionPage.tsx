@@ -5,7 +5,7 @@ import { Failed } from '../panels/Failed';
 import { Loading } from '../panels/Loading';
 import { ResumeCard } from '../panels/ResumeCard';
 import { STEPS_PER_SECOND } from '../session/clock';
-import type { SessionLog } from '../session/corePort';
+import type { Mode, SessionLog } from '../session/corePort';
 import { word } from '../words/words';
 import type { Asked } from './address';
 import { isFinished } from './finished';
@@ -30,6 +30,11 @@ export interface SessionPageProps {
   /** Opens the kept session anew: another tab has let go of it. */
   readonly onReopen: () => void;
   readonly onAgain: () => void;
+  readonly onStart: (scenarioId: string, mode: Mode) => void;
+  /** Goes on from a moment of this session: `log` is of the same car up to there. */
+  readonly onBranch: (log: SessionLog) => void;
+  /** The log was chosen by whoever goes on from it; there is nothing to ask. */
+  readonly straightOn: boolean;
   readonly onMenu: () => void;
   readonly onHelp: () => void;
 }
@@ -74,7 +79,7 @@ function Resume(props: {
 
 export default function SessionPage(props: SessionPageProps) {
   const [readOnly, setReadOnly] = createSignal(false);
-  const [goneOn, setGoneOn] = createSignal(props.log === null || isFinished(props.log));
+  const [goneOn, setGoneOn] = createSignal(props.log === null || props.straightOn || isFinished(props.log));
   const leaving = new AbortController();
   const open = async (): Promise<RunningSession> => {
     setReadOnly(!(await holdSession(props.asked, leaving.signal, props.onReopen)));
@@ -120,6 +125,8 @@ export default function SessionPage(props: SessionPageProps) {
                 session={one()}
                 onHome={props.onHome}
                 onAgain={props.onAgain}
+                onStart={props.onStart}
+                onBranch={props.onBranch}
                 onMenu={props.onMenu}
                 onHelp={props.onHelp}
               />

@@ -113,6 +113,7 @@ async function act(message: ToWorker): Promise<void> {
   if (message.type === 'open') await open(message.request);
   if (message.type === 'trials') await (await trials()).open(message.log);
   if (message.type === 'try') (await trials()).wish(message.wish);
+  if (message.type === 'row') (await trials()).row(message.step);
   if (!core) return;
   switch (message.type) {
     case 'command': {

@@ -8,9 +8,9 @@ import { canonicalJson } from '../session/canonicalJson';
 import type { SessionCore } from '../session/corePort';
 import { engineHash } from '../session/engineHash';
 import { ruleOfPlace } from '../session/law/ruleOfPlace';
-import { recordOf } from '../session/recordOf';
 import { measureList } from '../session/record/measures';
 import { type SessionRecord, valueAt } from '../session/record/record';
+import { recordOf } from '../session/recordOf';
 import type { Scenario } from '../session/scenario/scenario';
 import { numberedCommands } from '../session/whatIf/editLog';
 import { pointsOf, tracesOf } from './traces';
@@ -50,8 +50,8 @@ function weighedOf(weighed: Weighed | null): DebriefData['weighed'] {
 /** Happenings that nobody wants, whether a rule counts them or not, by how often. */
 function tripsOf({ events }: SessionRecord): DebriefData['trips'] {
   return TRIPS.flatMap((id) => {
-    const count = events.filter((event) => event.id === id).length;
-    return count === 0 ? [] : [{ id, count }];
+    const own = events.filter((event) => event.id === id);
+    return own.length === 0 ? [] : [{ id, count: own.length, firstStep: own[0].step }];
   });
 }
 

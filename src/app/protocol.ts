@@ -32,7 +32,8 @@ export type ToWorker =
   | { readonly type: 'debrief' }
   /** To a worker that holds no session: make this finished one ready, then run it otherwise. */
   | { readonly type: 'trials'; readonly log: SessionLog }
-  | { readonly type: 'try'; readonly wish: TrialWish };
+  | { readonly type: 'try'; readonly wish: TrialWish }
+  | { readonly type: 'row'; readonly step: number };
 
 export type Choices = Readonly<Record<IdSet, readonly string[]>>;
 
@@ -56,6 +57,7 @@ export interface Opened extends Seen {
 /** What comes of a what-if, with the number of the wish it answers. */
 export type TrialMessage =
   | { readonly type: 'trialsReady' }
+  | { readonly type: 'row'; readonly ids: readonly string[]; readonly values: Float64Array }
   | { readonly type: 'trying'; readonly serial: number; readonly traces: readonly Trace[] }
   | {
       readonly type: 'tried';

@@ -4,12 +4,13 @@
  */
 import { type IDBPDatabase, openDB } from 'idb';
 import type { SessionLog } from '../session/corePort';
-import type { ShownLast } from '../session/sessionFileText';
+import type { ShownLast, Thought } from '../session/sessionFileText';
 
 export interface KeptSession {
   readonly log: SessionLog;
   /** Null until it was scored. */
   readonly last: ShownLast | null;
+  readonly thought?: Thought;
 }
 
 const NAME = 'portside';
@@ -27,12 +28,12 @@ function database(): Promise<IDBPDatabase> {
   return opening;
 }
 
-/** True where it could be kept. The score stays with the very log it was made of. */
+/** True where it could be kept. The score, and what was thought of it, stay with the very log they were made of. */
 export async function keepLog(log: SessionLog): Promise<boolean> {
   try {
     const before = await keptSession();
-    const last = before && sameLog(before.log, log) ? before.last : null;
-    await (await database()).put(STORE, { log, last }, KEY);
+    const kept = before && sameLog(before.log, log) ? { ...before, log } : { log, last: null };
+    await (await database()).put(STORE, kept, KEY);
     return true;
   } catch {
     return false;
@@ -60,8 +61,8 @@ export async function keptSession(): Promise<KeptSession | null> {
 export function keptOf(found: unknown): KeptSession | null {
   if (isLog(found)) return { log: found, last: null };
   if (typeof found !== 'object' || found === null) return null;
-  const { log, last } = found as Partial<KeptSession>;
-  return isLog(log) ? { log, last: last ?? null } : null;
+  const { log, last, thought } = found as Partial<KeptSession>;
+  return isLog(log) ? { log, last: last ?? null, ...(thought ? { thought } : {}) } : null;
 }
 
 /** The same session at the same moment. */

@@ -7,7 +7,7 @@ import type { TrialEnd, TrialTold } from '../panels/whatIfModel';
 import { loadRefrigerant } from '../refrigerant/fluids';
 import { tryOut, type WeighedMeasures, type WhatIf, type WhatIfRun } from '../scoring/whatIf';
 import type { SessionLog } from '../session/corePort';
-import { indexOfSignal } from '../session/record/record';
+import { indexOfSignal, rowAtStep } from '../session/record/record';
 import { fetchScenario } from '../session/scenario/fetchScenario';
 import type { Scenario } from '../session/scenario/scenario';
 import { EditError, type LogEdit } from '../session/whatIf/editLog';
@@ -25,6 +25,8 @@ export interface TrialWish {
 export interface TrialDesk {
   open(log: SessionLog): Promise<void>;
   wish(wish: TrialWish): void;
+  /** All signals of the finished session as they stood at a step. */
+  row(step: number): void;
 }
 
 const SLICE_MS = 25;
@@ -34,6 +36,7 @@ export function trialDesk(post: (message: FromWorker) => void): TrialDesk {
   let scenario: Scenario | null = null;
   let trials: Trials | null = null;
   let wished: TrialWish | null = null;
+  let askedStep: number | null = null;
   /** The newest work; whatever is older stops at its next slice. */
   let turn = 0;
 
@@ -72,14 +75,26 @@ export function trialDesk(post: (message: FromWorker) => void): TrialDesk {
       post({ type: 'notTried', serial, problem: error.problem });
     }
   }
+  function tellRow(step: number, { record }: Trials['once']): void {
+    const width = record.signals.length;
+    const start = rowAtStep(record, step) * width;
+    const ids = record.signals.map(({ id }) => id);
+    post({ type: 'row', ids, values: record.values.slice(start, start + width) });
+  }
   return {
+    row(step) {
+      askedStep = step;
+      if (trials) tellRow(step, trials.once);
+    },
     async open(log) {
       const found = await fetchScenario(log.scenarioId);
       if (!found) throw new RangeError(log.scenarioId);
       await Promise.all(fluidsNeeded(found.data).map(loadRefrigerant));
       scenario = found;
       trials = await inSlices(openTrials(found, log), () => undefined);
+      if (trials === null) return;
       post({ type: 'trialsReady' });
+      if (askedStep !== null) tellRow(askedStep, trials.once);
       if (wished) await run(wished);
     },
     wish(wish) {

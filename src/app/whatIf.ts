@@ -12,6 +12,9 @@ import { refusalWords } from './notices';
 import type { FromWorker, ToWorker } from './protocol';
 
 export interface RunningWhatIf extends WhatIfModel {
+  /** Has all signals of the finished session at a step fetched; `row` is them by id, null until they have come. */
+  askRow(step: number): void;
+  readonly row: () => ReadonlyMap<string, number> | null;
   dispose(): void;
 }
 
@@ -27,6 +30,7 @@ export function startWhatIf(
   const [traces, setTraces] = createSignal<readonly Trace[] | null>(null);
   const [told, setTold] = createSignal<TrialTold | null>(null);
   const [problem, setProblem] = createSignal<string | null>(null);
+  const [row, setRow] = createSignal<ReadonlyMap<string, number> | null>(null);
   let serial = 0;
   let isReady = false;
 
@@ -35,6 +39,7 @@ export function startWhatIf(
       isReady = true;
       setPhase(edits().length > 0 ? 'running' : 'idle');
     } else if (data.type === 'failed') setPhase('failed');
+    else if (data.type === 'row') setRow(new Map(data.ids.map((id, at) => [id, data.values[at]])));
     else if (!('serial' in data) || data.serial !== serial) return;
     else if (data.type === 'trying') setTraces(data.traces);
     else if (data.type === 'notTried') {
@@ -64,6 +69,8 @@ export function startWhatIf(
       if (wanted.length > 0) post({ type: 'try', wish: { serial, edits: [...wanted], weighed: weighed() } });
     },
     refusalWords: ({ reason, params }) => refusalWords(reason, params, nameOf),
+    askRow: (step) => post({ type: 'row', step }),
+    row,
     dispose: () => worker.terminate(),
   };
 }

@@ -1,20 +1,18 @@
-/** The debrief: score with its five domains, findings with their evidence, what happened over time, the loop at a moment. */
+/**
+ * The debrief in four parts one can move between: what happened, what you thought, why, next time. The score is not shown
+ * before its part; what happened over time stays beside all of them.
+ */
 import { createSignal, For, type JSX, Match, Show, Switch } from 'solid-js';
-import { writeClock } from '../instruments/displayUnits';
-import { type Pin, TimePlot } from '../instruments/TimePlot';
 import { word } from '../words/words';
-import { Segmented } from './controls';
-import { Actions, ActionTable, MomentDiagram } from './DebriefMoment';
-import { DomainBars, Finds } from './DebriefScore';
-import { DebriefSuspects } from './DebriefSuspects';
-import { lanesOf } from './debriefLanes';
-import type { DebriefData, DebriefModel } from './debriefModel';
+import { DebriefHappened, type Shown } from './DebriefHappened';
+import { DebriefNext } from './DebriefNext';
+import { DebriefScore, Finds } from './DebriefScore';
+import { DebriefStory, GoToMoment } from './DebriefStory';
+import { DebriefThought } from './DebriefThought';
+import type { DebriefData, DebriefModel, Place } from './debriefModel';
 import { Icon } from './Icon';
 import { TopBar } from './TopBar';
-
-const STEPS_PER_SECOND = 50;
-
-type Shown = 'plot' | 'table' | 'diagram' | 'suspects';
+import { WhatIf } from './WhatIf';
 
 export interface DebriefProps {
   readonly debrief: DebriefModel;
@@ -23,6 +21,32 @@ export interface DebriefProps {
   readonly onHome: () => void;
   readonly onMenu: () => void;
   readonly onHelp: () => void;
+}
+
+const PARTS = ['happened', 'thought', 'why', 'next'] as const;
+type Part = (typeof PARTS)[number];
+
+const partName = (part: Part): string => word(`debrief.steps.${part}`);
+
+function Parts(props: { readonly part: Part; readonly onChoose: (part: Part) => void }): JSX.Element {
+  return (
+    <nav class="steps" aria-label={word('debrief.steps.label')}>
+      <For each={PARTS}>
+        {(part, at) => (
+          <button
+            type="button"
+            aria-current={props.part === part ? 'step' : undefined}
+            aria-label={word('debrief.steps.step', { number: String(at() + 1), name: partName(part) })}
+            data-part={part}
+            onClick={() => props.onChoose(part)}
+          >
+            <b>{at() + 1}</b>
+            <span>{partName(part)}</span>
+          </button>
+        )}
+      </For>
+    </nav>
+  );
 }
 
 function Identity(props: { readonly debrief: DebriefModel }): JSX.Element {
@@ -38,79 +62,30 @@ function Identity(props: { readonly debrief: DebriefModel }): JSX.Element {
   );
 }
 
-/** What happened beside the score: trips, going back, hints. */
-function besides({ trips, wentBack, hintsOpened }: DebriefData): string[] {
-  const told = trips.map(({ id, count }) => {
-    const what = word(`debrief.trip.${id}`);
-    return count > 1 ? word('debrief.times', { what, count: String(count) }) : what;
-  });
-  const said: string[] = [];
-  if (told.length > 0) said.push(word('debrief.happenedToo', { list: told.join(word('debrief.join')) }));
-  if (wentBack === 1) said.push(word('debrief.wentBackOnce'));
-  if (wentBack > 1) said.push(word('debrief.wentBack', { count: String(wentBack) }));
-  if (hintsOpened > 0) said.push(word('debrief.hints', { count: String(hintsOpened) }));
-  return said;
-}
-
-function weighing({ isWeighing, suspects }: DebriefData): string {
-  if (isWeighing) return word('debrief.suspects.weighing');
-  return suspects === null ? '' : word('debrief.suspects.weighed');
-}
-
-function ScorePanel(props: { readonly debrief: DebriefModel }): JSX.Element {
-  const data = (): DebriefData => props.debrief.data;
-  const verdict = (): string => {
-    if (!data().scored) return word('debrief.explored');
-    const mark = String(data().passMark);
-    return data().passed ? word('debrief.passed', { mark }) : word('debrief.notPassed', { mark });
-  };
-  const subtitle = (): string => {
-    const minutes = String(Math.round(data().lastStep / STEPS_PER_SECOND / 60));
-    return word('debrief.sub', { mode: props.debrief.modeName, seed: String(data().seed), minutes });
-  };
+function On(props: { readonly to: Part; readonly onChoose: (part: Part) => void }): JSX.Element {
   return (
-    <section class="panel sc" aria-label={word('debrief.scoreTitle')} data-region tabIndex={-1}>
-      <div class="row wrap">
-        <Show when={data().scored}>
-          <div>
-            <span class="bigsc">{Math.round(data().reported)}</span>{' '}
-            <span class="mut">{word('debrief.of')}</span>
-          </div>
-        </Show>
-        <span class="sp" />
-        <span class="chip" classList={{ on: data().passed && data().scored }}>
-          <Show when={data().passed && data().scored}>
-            <Icon name="tick" size={14} />
-          </Show>
-          {verdict()}
-        </span>
-      </div>
-      <p class="s mut">
-        {subtitle()}{' '}
-        {data().criticalCount > 0
-          ? word('debrief.critical', { count: String(data().criticalCount) })
-          : word('debrief.noCritical')}
-      </p>
-      <p class="s mut" role="status">
-        {weighing(data())}
-      </p>
-      <For each={besides(data())}>{(sentence) => <p class="s mut">{sentence}</p>}</For>
-      <Show when={data().scored}>
-        <DomainBars domains={data().domains} findings={data().findings} />
-      </Show>
-      <Identity debrief={props.debrief} />
-    </section>
+    <button type="button" class="btn pri on-to" onClick={() => props.onChoose(props.to)}>
+      {word('debrief.steps.on', { name: partName(props.to) })}
+    </button>
   );
 }
 
 export function Debrief(props: DebriefProps): JSX.Element {
+  const [part, setPart] = createSignal<Part>('happened');
   const [shown, setShown] = createSignal<Shown>('plot');
-  const [cursorS, setCursorS] = createSignal<number | null>(null);
-  const data = (): DebriefData => props.debrief.data;
-  const pins = (): Pin[] =>
-    data().actions.map((action) => ({ number: action.number, seconds: action.step / STEPS_PER_SECOND }));
-  const show = (seconds: number): void => {
-    setCursorS(seconds);
+  const [place, setPlace] = createSignal<Place | null>(null);
+  const choosePart = (wanted: Part): void => {
+    setPart(wanted);
+    if (wanted !== 'why' && shown() === 'suspects') setShown('plot');
+    document.querySelector('.dl')?.scrollTo({ top: 0 });
+  };
+  const see = (at: Place): void => {
+    setPlace(at);
+    setShown('moment');
+  };
+  /** Marks a moment on whatever is shown; the table and the suspects have no mark. */
+  const mark = (seconds: number): void => {
+    setPlace({ seconds, deed: null });
     if (shown() === 'table' || shown() === 'suspects') setShown('plot');
   };
   return (
@@ -121,83 +96,61 @@ export function Debrief(props: DebriefProps): JSX.Element {
         onMenu={props.onMenu}
         onHelp={props.onHelp}
       >
-        <span class="sp" />
+        <Parts part={part()} onChoose={choosePart} />
         <button type="button" class="btn sm hide-s" onClick={() => props.onSave()}>
           <Icon name="save" size={18} />
           {word('debrief.save')}
         </button>
-        <button type="button" class="btn sm pri" onClick={() => props.onAgain()}>
+        <button type="button" class="btn sm pri hide-s" onClick={() => props.onAgain()}>
           {word('debrief.again')}
         </button>
       </TopBar>
-      <main class="debrief" id="main">
+      <main class={`debrief at-${part()}`} id="main">
         <h1 class="vh">{word('debrief.title', { name: props.debrief.title })}</h1>
         <div class="dl">
-          <ScorePanel debrief={props.debrief} />
-          <Finds data={data()} units={props.debrief.units} onShow={show} />
+          <Switch>
+            <Match when={part() === 'happened'}>
+              <DebriefStory
+                debrief={props.debrief}
+                onShow={see}
+                identity={<Identity debrief={props.debrief} />}
+              />
+              <On to="thought" onChoose={choosePart} />
+            </Match>
+            <Match when={part() === 'thought'}>
+              <DebriefThought debrief={props.debrief} onDone={() => choosePart('why')} />
+              <GoToMoment debrief={props.debrief} onShow={see} />
+            </Match>
+            <Match when={part() === 'why'}>
+              <DebriefScore debrief={props.debrief} identity={<Identity debrief={props.debrief} />} />
+              <Finds data={props.debrief.data} units={props.debrief.units} onShow={see} />
+              <On to="next" onChoose={choosePart} />
+            </Match>
+            <Match when={part() === 'next'}>
+              <DebriefNext debrief={props.debrief} />
+              <div class="row only-s">
+                <button type="button" class="btn sm" onClick={() => props.onSave()}>
+                  {word('debrief.save')}
+                </button>
+                <button type="button" class="btn sm" onClick={() => props.onAgain()}>
+                  {word('debrief.again')}
+                </button>
+              </div>
+            </Match>
+          </Switch>
         </div>
         <div class="dright">
-          <section class="panel dr" aria-label={word('debrief.happened')} data-region tabIndex={-1}>
-            <div class="row wrap">
-              <h2>{word('debrief.happened')}</h2>
-              <span class="sp" />
-              <Show when={cursorS() !== null}>
-                <span class="s mut">{word('debrief.at', { time: writeClock(cursorS() ?? 0) })}</span>
-              </Show>
-              <Segmented
-                label={word('debrief.view')}
-                options={[
-                  { value: 'plot' as Shown, label: word('debrief.plot') },
-                  { value: 'table' as Shown, label: word('debrief.table') },
-                  { value: 'diagram' as Shown, label: word('debrief.diagram') },
-                  { value: 'suspects' as Shown, label: word('debrief.suspects.title') },
-                ]}
-                value={shown()}
-                onChoose={setShown}
-              />
-            </div>
-            <div class="pw" tabIndex={0} role="group" aria-label={word('debrief.happened')}>
-              <Switch>
-                <Match when={shown() === 'plot'}>
-                  <div class="wide-only">
-                    <TimePlot
-                      lanes={lanesOf(props.debrief)}
-                      pins={pins()}
-                      endS={data().lastStep / STEPS_PER_SECOND}
-                      cursorS={cursorS()}
-                    />
-                  </div>
-                  <div class="plots">
-                    <For each={lanesOf(props.debrief)}>
-                      {(lane) => (
-                        <TimePlot
-                          lanes={[lane]}
-                          pins={[]}
-                          endS={data().lastStep / STEPS_PER_SECOND}
-                          cursorS={cursorS()}
-                          width={390}
-                          height={170}
-                        />
-                      )}
-                    </For>
-                  </div>
-                </Match>
-                <Match when={shown() === 'table'}>
-                  <ActionTable debrief={props.debrief} />
-                </Match>
-                <Match when={shown() === 'suspects'}>
-                  <DebriefSuspects debrief={props.debrief} onShow={show} />
-                </Match>
-                <Match when={shown() === 'diagram'}>
-                  <MomentDiagram
-                    debrief={props.debrief}
-                    seconds={cursorS() ?? data().lastStep / STEPS_PER_SECOND}
-                  />
-                </Match>
-              </Switch>
-            </div>
-          </section>
-          <Actions debrief={props.debrief} chosenS={cursorS()} onShow={show} />
+          <DebriefHappened
+            debrief={props.debrief}
+            shown={shown()}
+            place={place()}
+            hasSuspects={part() === 'why'}
+            onShown={setShown}
+            onPlace={(at) => (shown() === 'moment' ? setPlace(at) : mark(at.seconds))}
+          />
+          <Show when={part() === 'why'}>
+            <WhatIf debrief={props.debrief} whatIf={props.debrief.whatIf} onShow={mark} />
+          </Show>
         </div>
       </main>
     </div>

@@ -1,135 +1,166 @@
-/** One moment of a finished session: the list of actions, the numbers in a table, the diagram as it was then. */
-import { For, type JSX } from 'solid-js';
-import {
-  inWords,
-  plainNumber,
-  writeClock,
-  writeMass,
-  writePressure,
-  writeTemperature,
-} from '../instruments/displayUnits';
+/** A moment seen again: the loop cut open, the diagram, both gauges and the points as they stood; and a way to go on. */
+import { createEffect, createMemo, createSignal, For, type JSX, Show } from 'solid-js';
+import { inWords, writeClock, writePressure } from '../instruments/displayUnits';
+import { GaugeFace } from '../instruments/GaugeFace';
+import { readGauge } from '../instruments/gaugeReading';
+import { LoopDrawing } from '../instruments/LoopDrawing';
+import type { SpotId } from '../instruments/loop/spots';
 import { PressureEnthalpy } from '../instruments/PressureEnthalpy';
-import type { StatePoint } from '../instruments/phGeometry';
+import { isKnown, type StatePoint } from '../instruments/phGeometry';
 import { word } from '../words/words';
 import { commandWords } from './commandWords';
-import type { DebriefData, DebriefModel, Trace } from './debriefModel';
+import { IconButton } from './controls';
+import { pointsAt, valueAt } from './DebriefNumbers';
+import type { DebriefModel, Place } from './debriefModel';
+import { healthyLoopOf, loopStateOf } from './inside/insideState';
 import { PointTable } from './inside/PointTable';
 
-const STEPS_PER_SECOND = 50;
-const NUMBERS_PER_POINT = 3;
-const POINTS = 4;
-
-/** Index of the last sample at or before a moment. */
-export function sampleAt(seconds: ArrayLike<number>, moment: number): number {
-  let low = 0;
-  let high = seconds.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (seconds[middle] <= moment + 1e-9) low = middle + 1;
-    else high = middle;
-  }
-  return Math.max(0, low - 1);
-}
-
-export function pointsAt({ points }: DebriefData, moment: number): StatePoint[] {
-  const start = sampleAt(points.seconds, moment) * NUMBERS_PER_POINT * POINTS;
-  return Array.from({ length: POINTS }, (_, i) => ({
-    pressurePa: points.values[start + i * NUMBERS_PER_POINT],
-    enthalpyJPerKg: points.values[start + i * NUMBERS_PER_POINT + 1],
-    temperatureK: points.values[start + i * NUMBERS_PER_POINT + 2],
-  }));
-}
-
-export function MomentDiagram(props: {
+export interface DebriefMomentProps {
   readonly debrief: DebriefModel;
-  readonly seconds: number;
-}): JSX.Element {
-  const points = (): StatePoint[] => pointsAt(props.debrief.data, props.seconds);
+  readonly place: Place;
+  readonly onPlace: (place: Place) => void;
+}
+
+const STEPS_PER_SECOND = 50;
+const SIDES = ['low', 'high'] as const;
+const JUMP_S = 10;
+
+function Gauges(props: DebriefMomentProps): JSX.Element {
+  const reading = (side: 'low' | 'high') => {
+    const { units, saturation, data } = props.debrief;
+    return readGauge(side, valueAt(data, side, props.place.seconds), units, saturation, 'open');
+  };
   return (
-    <div class="moment">
-      <PressureEnthalpy saturation={props.debrief.saturation} points={points()} units={props.debrief.units} />
-      <PointTable points={points()} units={props.debrief.units} saturation={props.debrief.saturation} />
+    <div class="mo-gauges">
+      <For each={SIDES}>
+        {(side) => (
+          <figure class={`gauge ${side}`}>
+            <div role="img" aria-label={reading(side).spoken}>
+              <GaugeFace
+                face={side}
+                hub={side}
+                reading={reading(side)}
+                units={props.debrief.units}
+                saturation={props.debrief.saturation}
+                fluidKnown={true}
+                expected={null}
+              />
+            </div>
+          </figure>
+        )}
+      </For>
     </div>
   );
 }
 
-export function Actions(props: {
-  readonly debrief: DebriefModel;
-  readonly chosenS: number | null;
-  readonly onShow: (seconds: number) => void;
-}): JSX.Element {
+function Pictures(props: DebriefMomentProps): JSX.Element {
+  const [chosen, setChosen] = createSignal<SpotId | null>(null);
+  const choice = {
+    get chosen() {
+      return chosen();
+    },
+    onChoose: setChosen,
+  };
+  const points = (): StatePoint[] => pointsAt(props.debrief.data, props.place.seconds);
+  const side = (id: 'low' | 'high'): string =>
+    inWords(
+      writePressure(valueAt(props.debrief.data, id, props.place.seconds), props.debrief.units.pressure, id),
+    );
+  const session = createMemo(() => props.debrief.sessionAt());
+  createEffect(() => props.debrief.askMoment(Math.round(props.place.seconds * STEPS_PER_SECOND)));
   return (
-    <section class="panel wi" aria-label={word('debrief.actions')} data-region tabIndex={-1}>
-      <h2>{word('debrief.actions')}</h2>
-      <div class="acts" role="group" aria-label={word('debrief.actions')}>
-        <For each={props.debrief.data.actions}>
-          {(action) => {
-            const seconds = action.step / STEPS_PER_SECOND;
-            return (
-              <button
-                type="button"
-                aria-pressed={props.chosenS === seconds}
-                onClick={() => props.onShow(seconds)}
-              >
-                <b>{action.number}</b>
-                <span>{commandWords(action.command, props.debrief.nameOf)}</span>
-                <time>{writeClock(seconds)}</time>
-              </button>
-            );
-          }}
-        </For>
-      </div>
-    </section>
+    <>
+      <Show when={session()}>
+        {(one) => (
+          <LoopDrawing
+            state={loopStateOf(one())}
+            healthy={healthyLoopOf(one())}
+            units={props.debrief.units}
+            low={side('low')}
+            high={side('high')}
+            isRunning={false}
+            choice={choice}
+          />
+        )}
+      </Show>
+      <Show when={points().some(isKnown)} fallback={<p class="s mut">{word('debrief.moment.noPoints')}</p>}>
+        <PressureEnthalpy
+          saturation={props.debrief.saturation}
+          points={points()}
+          units={props.debrief.units}
+          choice={choice}
+        />
+      </Show>
+      <Gauges {...props} />
+      <Show when={points().some(isKnown)}>
+        <PointTable
+          points={points()}
+          units={props.debrief.units}
+          saturation={props.debrief.saturation}
+          choice={choice}
+        />
+      </Show>
+    </>
   );
 }
 
-export function ActionTable(props: { readonly debrief: DebriefModel }): JSX.Element {
-  const { data, units } = props.debrief;
-  const value = (id: Trace['id'], moment: number): number => {
-    const trace = data.traces.find((one) => one.id === id);
-    return trace ? trace.values[sampleAt(trace.seconds, moment)] : Number.NaN;
+function GoOn(props: DebriefMomentProps): JSX.Element {
+  const step = (): number => Math.round(props.place.seconds * STEPS_PER_SECOND);
+  const note = (): string => {
+    const time = writeClock(props.place.seconds);
+    const { data, nameOf } = props.debrief;
+    const deed = data.actions.find(({ logNumber }) => logNumber === props.place.deed);
+    if (deed === undefined) return word('debrief.moment.goOnNote', { time });
+    return word('debrief.moment.goOnDeed', { time, deed: commandWords(deed.command, nameOf) });
   };
   return (
-    <table>
-      <thead>
-        <tr>
-          <th scope="col" class="n">
-            {word('debrief.time')}
-          </th>
-          <th scope="col">{word('debrief.action')}</th>
-          <th scope="col" class="n">
-            {word('debrief.lane.high')}
-          </th>
-          <th scope="col" class="n">
-            {word('debrief.lane.low')}
-          </th>
-          <th scope="col" class="n">
-            {word('debrief.lane.charge')}
-          </th>
-          <th scope="col" class="n">
-            {word('debrief.lane.vent')}
-          </th>
-        </tr>
-      </thead>
-      <tbody>
-        <For each={data.actions}>
-          {(action) => {
-            const moment = action.step / STEPS_PER_SECOND;
-            return (
-              <tr>
-                <td class="n">{writeClock(moment)}</td>
-                <td>
-                  {plainNumber(action.number)}. {commandWords(action.command, props.debrief.nameOf)}
-                </td>
-                <td class="n">{inWords(writePressure(value('high', moment), units.pressure, 'high'))}</td>
-                <td class="n">{inWords(writePressure(value('low', moment), units.pressure, 'low'))}</td>
-                <td class="n">{inWords(writeMass(value('charge', moment), units.mass))}</td>
-                <td class="n">{inWords(writeTemperature(value('vent', moment), units.temperature, 1))}</td>
-              </tr>
-            );
-          }}
-        </For>
-      </tbody>
-    </table>
+    <Show when={props.debrief.onGoOn}>
+      {(goOn) => (
+        <div class="row wrap">
+          <button type="button" class="btn sm pri" onClick={() => goOn()(step(), props.place.deed)}>
+            {word('debrief.moment.goOn')}
+          </button>
+          <span class="s mut mo-note">{note()}</span>
+        </div>
+      )}
+    </Show>
+  );
+}
+
+export function DebriefMoment(props: DebriefMomentProps): JSX.Element {
+  const endS = (): number => props.debrief.data.lastStep / STEPS_PER_SECOND;
+  const to = (seconds: number): void =>
+    props.onPlace({ seconds: Math.max(0, Math.min(endS(), seconds)), deed: null });
+  return (
+    <div class="mo">
+      <div class="row mo-time">
+        <IconButton
+          icon="minus"
+          label={word('debrief.moment.back')}
+          onPress={() => to(props.place.seconds - JUMP_S)}
+        />
+        <input
+          type="range"
+          min="0"
+          max={Math.floor(endS())}
+          step="1"
+          value={props.place.seconds}
+          aria-label={word('debrief.moment.slider')}
+          aria-valuetext={writeClock(props.place.seconds)}
+          onInput={(event) => to(Number(event.currentTarget.value))}
+        />
+        <IconButton
+          icon="plus"
+          label={word('debrief.moment.on')}
+          onPress={() => to(props.place.seconds + JUMP_S)}
+        />
+        <time>{writeClock(props.place.seconds)}</time>
+      </div>
+      <GoOn {...props} />
+      <div class="mo-grid">
+        <Pictures {...props} />
+      </div>
+      <p class="xs mut">{word('debrief.moment.still')}</p>
+    </div>
   );
 }

@@ -6,9 +6,11 @@ import { type DisplayUnits, plainNumber, writeClock } from '../instruments/displ
 import { sayFinding } from '../scoring/sayFinding';
 import { type WordId, word } from '../words/words';
 import { Segmented } from './controls';
-import type { DebriefData, DebriefDomain, DebriefFinding } from './debriefModel';
+import { besides, subtitle } from './DebriefStory';
+import type { DebriefData, DebriefDomain, DebriefFinding, DebriefModel, Place } from './debriefModel';
 import { domainName } from './domainName';
 import { writerOf } from './evidenceUnits';
+import { Icon } from './Icon';
 
 const STEPS_PER_SECOND = 50;
 const BAR_WIDTH = 200;
@@ -45,6 +47,56 @@ export function DomainBars(props: {
         }}
       </For>
     </ul>
+  );
+}
+
+function weighing({ isWeighing, suspects }: DebriefData): string {
+  if (isWeighing) return word('debrief.suspects.weighing');
+  return suspects === null ? '' : word('debrief.suspects.weighed');
+}
+
+export function DebriefScore(props: {
+  readonly debrief: DebriefModel;
+  readonly identity: JSX.Element;
+}): JSX.Element {
+  const data = (): DebriefData => props.debrief.data;
+  const verdict = (): string => {
+    if (!data().scored) return word('debrief.explored');
+    const mark = String(data().passMark);
+    return data().passed ? word('debrief.passed', { mark }) : word('debrief.notPassed', { mark });
+  };
+  return (
+    <section class="panel sc" aria-label={word('debrief.scoreTitle')} data-region tabIndex={-1}>
+      <div class="row wrap">
+        <Show when={data().scored}>
+          <div>
+            <span class="bigsc">{Math.round(data().reported)}</span>{' '}
+            <span class="mut">{word('debrief.of')}</span>
+          </div>
+        </Show>
+        <span class="sp" />
+        <span class="chip" classList={{ on: data().passed && data().scored }}>
+          <Show when={data().passed && data().scored}>
+            <Icon name="tick" size={14} />
+          </Show>
+          {verdict()}
+        </span>
+      </div>
+      <p class="s mut">
+        {subtitle(props.debrief)}{' '}
+        {data().criticalCount > 0
+          ? word('debrief.critical', { count: String(data().criticalCount) })
+          : word('debrief.noCritical')}
+      </p>
+      <p class="s mut" role="status">
+        {weighing(data())}
+      </p>
+      <For each={besides(data())}>{(sentence) => <p class="s mut">{sentence}</p>}</For>
+      <Show when={data().scored}>
+        <DomainBars domains={data().domains} findings={data().findings} />
+      </Show>
+      {props.identity}
+    </section>
   );
 }
 
@@ -89,7 +141,7 @@ function Row(props: {
   readonly finding: DebriefFinding;
   readonly units: DisplayUnits;
   readonly scored: boolean;
-  readonly onShow: (seconds: number) => void;
+  readonly onShow: (place: Place) => void;
 }): JSX.Element {
   const seconds = (): number => props.finding.step / STEPS_PER_SECOND;
   const points = (): string => {
@@ -111,8 +163,12 @@ function Row(props: {
         <Show when={props.finding.kind !== 'idle' && props.finding.law}>
           {(law) => <p class="xs mut">{lawHere(law())}</p>}
         </Show>
-        <button type="button" class="linkb" onClick={() => props.onShow(seconds())}>
-          {word('debrief.show', { time: writeClock(seconds()) })}
+        <button
+          type="button"
+          class="linkb"
+          onClick={() => props.onShow({ seconds: seconds(), deed: props.finding.deed })}
+        >
+          {word('debrief.seeAgain', { time: writeClock(seconds()) })}
         </button>
       </div>
     </li>
@@ -122,7 +178,7 @@ function Row(props: {
 export function Finds(props: {
   readonly data: DebriefData;
   readonly units: DisplayUnits;
-  readonly onShow: (seconds: number) => void;
+  readonly onShow: (place: Place) => void;
 }): JSX.Element {
   const anyLost = props.data.findings.some(isLost);
   const anyAdvice = props.data.findings.some(({ kind }) => kind === 'advised');
@@ -159,12 +215,6 @@ export function Finds(props: {
             <Row finding={finding} units={props.units} scored={props.data.scored} onShow={props.onShow} />
           )}
         </For>
-        <Show when={which() === 'all'}>
-          <li class="s">
-            <span />
-            <p>{props.data.debriefText}</p>
-          </li>
-        </Show>
       </ul>
     </section>
   );

@@ -42,5 +42,5 @@ function lane(debrief: DebriefModel, trace: Trace): Lane {
   };
 }
 
-export const lanesOf = (debrief: DebriefModel): Lane[] =>
-  debrief.data.traces.map((trace) => lane(debrief, trace));
+export const lanesOf = (debrief: DebriefModel, traces: readonly Trace[]): Lane[] =>
+  traces.map((trace) => lane(debrief, trace));

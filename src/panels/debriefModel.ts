@@ -7,6 +7,9 @@ import type { Finding } from '../scoring/score';
 import type { SuspectsLeft } from '../scoring/suspectsLeft';
 import type { WeighedMeasures } from '../scoring/whatIf';
 import type { Mode } from '../session/corePort';
+import type { Thought } from '../session/sessionFileText';
+import type { SessionModel } from './sessionModel';
+import type { WhatIfModel } from './whatIfModel';
 
 /** A finding of the score, with the mark for how many of its points were earned; idle and advice have none. */
 export interface DebriefFinding extends Finding {
@@ -79,7 +82,7 @@ export interface DebriefData {
   readonly weighed: WeighedMeasures;
   /** Ghosts are at it: the score may still change. */
   readonly isWeighing: boolean;
-  readonly trips: readonly { readonly id: Trip; readonly count: number }[];
+  readonly trips: readonly { readonly id: Trip; readonly count: number; readonly firstStep: number }[];
   /** How often the trainee went back in practice, and how many hints were opened. */
   readonly wentBack: number;
   readonly hintsOpened: number;
@@ -103,4 +106,26 @@ export interface DebriefModel {
   readonly units: DisplayUnits;
   readonly saturation: SaturationLine;
   readonly nameOf: (id: string) => string;
+  /** Has the loop of a moment fetched; `sessionAt` is it, null until it has come. */
+  readonly askMoment: (step: number) => void;
+  readonly sessionAt: () => SessionModel | null;
+  /** To go on from a moment, where the mode allows it. */
+  readonly onGoOn: ((step: number, deed: number | null) => void) | null;
+  readonly thought: () => Thought;
+  readonly onThought: (thought: Thought) => void;
+  readonly whatIf: WhatIfModel;
+  readonly next: readonly NextJob[];
+}
+
+/** A moment looked at, and the deed it hangs on, by its number in the log. */
+export interface Place {
+  readonly seconds: number;
+  readonly deed: number | null;
+}
+
+/** A job that practises what was lost, and what starts it. */
+export interface NextJob {
+  readonly title: string;
+  readonly minutes: number | null;
+  readonly onOpen: () => void;
 }

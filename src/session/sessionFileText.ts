@@ -12,9 +12,16 @@ export interface ShownLast {
   readonly weighed?: boolean;
 }
 
+/** What the trainee thought, in their own words: never scored. */
+export interface Thought {
+  readonly surprised: string;
+  readonly otherwise: string;
+}
+
 export interface SessionFile {
   readonly log: SessionLog;
   readonly last: ShownLast;
+  readonly thought?: Thought;
 }
 
 export const sessionFileText = (file: SessionFile): string => `${canonicalJson(file)}\n`;
