@@ -50,7 +50,7 @@ export function viewOf(layout: Layout, frame: BayFrame, id: string, dark: boolea
   const port = layout.ports.find((p) => p.id === id);
   if (port) return portView(layout, frame, port);
   const part = layout.parts.find((p) => p.id === id);
-  const own = part ? partView(frame, part.kind, id) : null;
+  const own = part ? partView(layout, frame, part.kind, id) : null;
   if (own) return own;
   const stop = stopsOf(layout).find((known) => known.id === id) ?? jointStop(layout, id);
   return stop ? placeView(layout, frame, stop, dark) : null;
@@ -63,8 +63,11 @@ function jointStop(layout: Layout, id: string): Pick<Stop, 'at' | 'hit'> | null 
 }
 
 /** Of parts that have a picture of their own. */
-function partView(frame: BayFrame, kind: string, id: string): CloseView | null {
-  if (CLUTCHES.has(kind)) return clutchView(frame);
+function partView(layout: Layout, frame: BayFrame, kind: string, id: string): CloseView | null {
+  if (CLUTCHES.has(kind)) {
+    const compressor = layout.parts.find((part) => part.kind.startsWith('compressor'));
+    return clutchView(frame, frame.stains[compressor?.id ?? id] ?? 0);
+  }
   if (kind === 'label') return labelView(frame.print);
   if (kind === 'drier') return glassView(frame, id);
   return kind === 'condenser' ? condenserView(frame, id) : null;

@@ -1,6 +1,7 @@
 /** Look closer: what can be seen of a part, and for a port its cap, its line and the trainee's own judgement of its side. */
 import { For, type JSX, Show } from 'solid-js';
 import { plainNumber } from '../instruments/displayUnits';
+import type { Layout } from '../layout/layout';
 import { placesAt } from '../layout/placesAt';
 import type { HoseView } from '../session/corePort';
 import { word } from '../words/words';
@@ -48,7 +49,7 @@ export function seenOf(session: SessionModel, id: string): string[] {
 function marksOf(session: SessionModel, id: string): string[] {
   const soap = session.probeAt('soap');
   const lamp = session.probeAt('lamp');
-  return placesAt(session.layout, id).flatMap((at) => {
+  return placesSeen(session.layout, id).flatMap((at) => {
     const place = session.nameOf(at);
     return [
       ...(session.signal(`stain.${at}`) > 0 ? [word('panels.look.stain', { place })] : []),
@@ -58,6 +59,13 @@ function marksOf(session: SessionModel, id: string): string[] {
       ...(lamp === place && session.signal('lamp.glow') > 0 ? [word('panels.look.glow', { place })] : []),
     ];
   });
+}
+
+/** With a clutch its compressor's shaft is seen. */
+function placesSeen(layout: Layout, id: string): readonly string[] {
+  const isClutch = layout.parts.some((part) => part.id === id && part.kind.startsWith('clutch'));
+  const compressor = layout.parts.find((part) => part.kind.startsWith('compressor'));
+  return isClutch && compressor ? [id, compressor.id] : placesAt(layout, id);
 }
 
 function glassOf(session: SessionModel, id: string): string[] {

@@ -16,6 +16,7 @@ function looked(id: string, cans = CANS) {
   const session = {
     view: () => ({ cans, hoses: [{ id: 'gauge-low', port: null }], ports: [] }),
     layout: { ports: [{ id: 'port-a' }] },
+    choices: () => ['condenser'],
     send: (command: Command) => sent.push(command),
   };
   const ui = { session, heldTool: () => null, show: (what: Open) => shown.push(what) };
@@ -28,8 +29,9 @@ test.each(['can', 'can-valve', 'can-tilt'])('Enter on %s opens the form of the c
   expect(looked(id, CANS.slice(0, 1)).shown).toEqual([{ kind: 'tool', tool: 'can-1' }]);
 });
 
-test('a loose coupler opens the gauge set, a port its form, and a part is looked at', () => {
+test('a loose coupler opens the gauge set, a port its form, a part is examined, a pipe only shown', () => {
   expect(looked('coupler:low')).toEqual({ shown: [{ kind: 'tool', tool: 'gauge-set' }], sent: [] });
   expect(looked('port-a')).toEqual({ shown: [{ kind: 'port', port: 'port-a' }], sent: [] });
   expect(looked('condenser').sent).toEqual([{ do: 'look', at: 'condenser' }]);
+  expect(looked('suction')).toEqual({ shown: [{ kind: 'part', part: 'suction' }], sent: [] });
 });

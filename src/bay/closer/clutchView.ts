@@ -2,6 +2,7 @@
 import type { RectMm } from '../../layout/layout';
 import { word } from '../../words/words';
 import type { BayFrame } from '../bayFrame';
+import { oilPatch } from '../drawing/gear/leakMarks';
 import { chain, move, scale } from '../drawing/matrix';
 import { down } from '../drawing/paints';
 import { clutchFace } from '../drawing/parts/clutchHub';
@@ -17,11 +18,14 @@ const FACE_SCALE = 0.9;
 const EDGE_X = -146;
 const GAP = 15;
 
-export const clutchView = ({ clutchEngaged }: BayFrame): CloseView => ({
+/** `oil`: how much lies behind the pulley, where the shaft comes out, 0..1; what runs is thrown on the face. */
+export const clutchView = ({ clutchEngaged }: BayFrame, oil: number): CloseView => ({
   drawing: [
     ...backdrop(BOX),
     ...placed(clutchFace(clutchEngaged), chain(move(FACE_X, 0), scale(FACE_SCALE))),
     ...placed(edgeOn(clutchEngaged), move(EDGE_X, 0)),
+    ...oilPatch('shaft', EDGE_X + 48, 26, 34, oil),
+    ...oilPatch('thrown', FACE_X + 8, 62, 36, oil * 0.6),
     ...(clutchEngaged ? [] : gapMark()),
   ],
   box: BOX,

@@ -15,6 +15,8 @@ const BOX: RectMm = [-200, -128, 400, 256];
 const PITCH = 43;
 const TUBE = 14;
 const LEFT = -150;
+/** Past the frame, for one that is broader. */
+const WIDE = 620;
 const FOLD = 6.5;
 /** Where a leak shows. */
 const MARK = { x: 60, y: 16, r: 76 } as const;
@@ -24,7 +26,7 @@ export function condenserView(frame: BayFrame, partId: string): CloseView {
   return {
     drawing: [
       ...backdrop(BOX),
-      fill(roundRect(LEFT, -140, 380, 280, 0), 'floor-d'),
+      fill(roundRect(LEFT, -140, WIDE, 280, 0), 'floor-d'),
       ...repeat(7, (i) => row(-150 + i * PITCH)),
       ...tank(),
       ...oilPatch(partId, MARK.x, MARK.y, MARK.r, frame.stains[partId] ?? 0),
@@ -37,7 +39,7 @@ export function condenserView(frame: BayFrame, partId: string): CloseView {
 }
 
 function row(y: number): Drawing {
-  const folds = Array.from({ length: 58 }, (_, i): readonly [number, number] => [
+  const folds = Array.from({ length: Math.floor(WIDE / FOLD) - 2 }, (_, i): readonly [number, number] => [
     LEFT + 6 + i * FOLD,
     y + (i % 2 === 0 ? TUBE + 1 : PITCH - 1),
   ]);
@@ -45,7 +47,7 @@ function row(y: number): Drawing {
   return [
     stroke(fins, 'mill-d', 3, 1, ROUND_JOIN),
     stroke(fins, 'mill-b', 1.6, 1, ROUND_JOIN),
-    shape(roundRect(LEFT - 8, y, 380, TUBE, 5), down('alu'), 'alu-d', 1.6),
+    shape(roundRect(LEFT - 8, y, WIDE, TUBE, 5), down('alu'), 'alu-d', 1.6),
   ];
 }
 
@@ -54,13 +56,13 @@ const tank = (): Drawing => [
   shape(roundRect(-198, -150, 56, 300, 14), across('alu'), 'alu-d', 2.2),
 ];
 
-const [LINT, FIBRES, LEAVES] = [190, 42, 6] as const;
+const [LINT, FIBRES, LEAVES] = [320, 70, 10] as const;
 
 /** What lies there with little lies there with more. */
 function dirt(id: string, share: number): Drawing {
   if (share <= 0) return [];
   const random = grain(seedOf(id));
-  const at = (): readonly [number, number] => [LEFT + random() * 350, -128 + random() * 256];
+  const at = (): readonly [number, number] => [LEFT + random() * WIDE, -128 + random() * 256];
   const lint = repeat(LINT, (i) => {
     const [x, y] = at();
     const k = 5 + random() * 13;
@@ -73,7 +75,7 @@ function dirt(id: string, share: number): Drawing {
   });
   const leaves = repeat(LEAVES, (i) => leaf(...at(), i, random() * 6.28));
   return [
-    fill(roundRect(LEFT, -140, 380, 280, 0), 'lint', 0.5 * share),
+    fill(roundRect(LEFT, -140, WIDE, 280, 0), 'lint', 0.5 * share),
     ...lint.slice(0, Math.ceil(LINT * share)),
     ...fibres.slice(0, Math.ceil(FIBRES * share)),
     ...leaves.slice(0, 2 * Math.round(LEAVES * share)),

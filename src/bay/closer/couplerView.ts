@@ -37,7 +37,7 @@ export function couplerView(hose: CoupledHoseFrame, bore: BoreMm): CloseView {
 function pipeBelow(bore: BoreMm): Drawing {
   const r = bore * 1.1;
   return [
-    shape(roundRect(-260, 86, 560, 24, 4), down('alu'), 'alu-d', 2.2),
+    shape(roundRect(-700, 86, 1400, 24, 4), down('alu'), 'alu-d', 2.2),
     shape(roundRect(-70 - r - 12, 70, 2 * r + 24, 24, 5), across('mill'), 'mill-d', 2),
     shape(roundRect(-70 - r * 0.8, 44, r * 1.6, 30, 3), across('alu'), 'alu-d', 2),
   ];

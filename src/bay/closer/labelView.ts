@@ -54,7 +54,7 @@ const row = (name: string, value: string, y: number, size: number, x: number): D
 
 /** Letters of this face are some six tenths as wide as they are high. */
 const fitted = (words: string, size: number, width: number): number =>
-  Math.min(size, width / (0.58 * Math.max(1, words.length)));
+  Math.min(size, width / (0.62 * Math.max(1, words.length)));
 
 /** The sign for what burns. */
 const flame = (): Drawing => [

@@ -34,14 +34,29 @@ export function placeView(
   return { drawing: [...bay(layout, frame, dark), ...leakMarks(layout, frame)], box };
 }
 
+interface Still {
+  readonly key: string;
+  readonly drawing: Drawing;
+}
+
+/** The last one of each bay: it is the same for every place. */
+const kept = new WeakMap<Layout, Still>();
+
+function stillBay(layout: Layout, { label }: BayFrame, dark: boolean): Drawing {
+  const key = [dark, ...label].join();
+  const found = kept.get(layout);
+  if (found?.key === key) return found.drawing;
+  const { below, fans, above } = bayPicture(layout, label, lampStrength(dark));
+  const drawing = [...below, ...fans.flatMap(fanStill), ...above];
+  kept.set(layout, { key, drawing });
+  return drawing;
+}
+
 function bay(layout: Layout, frame: BayFrame, dark: boolean): Drawing {
-  const { below, fans, above } = bayPicture(layout, frame.label, lampStrength(dark));
   const of = (id: string): readonly [number, number] => [frame.frost[id] ?? 0, frame.sweat[id] ?? 0];
   const condensers = layout.parts.filter(({ kind }) => kind === 'condenser');
   return [
-    ...below,
-    ...fans.flatMap(fanStill),
-    ...above,
+    ...stillBay(layout, frame, dark),
     ...(frame.condenserDirt > 0
       ? condensers.flatMap((part) => faint(layout, part, frame.condenserDirt))
       : []),

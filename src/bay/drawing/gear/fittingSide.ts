@@ -121,9 +121,9 @@ function collared(d: number, height: number): Drawing {
 }
 
 const tube = (width: number, y: number): Drawing => [
-  fill(roundRect(-250, y + width * 0.7, 520, width * 0.5, 9), 'shadow', 0.3),
-  shape(roundRect(-260, y, 520, width, 4), down('alu'), 'alu-d', 2.4),
-  bar(-260, y + width * 0.22, 260, y + width * 0.22, 'alu-h', Math.max(2, width * 0.06), 0.7),
+  fill(roundRect(-690, y + width * 0.7, 1400, width * 0.5, 9), 'shadow', 0.3),
+  shape(roundRect(-700, y, 1400, width, 4), down('alu'), 'alu-d', 2.4),
+  bar(-700, y + width * 0.22, 700, y + width * 0.22, 'alu-h', Math.max(2, width * 0.06), 0.7),
 ];
 
 /** Rule over the ring. */

@@ -18,7 +18,7 @@ export function oilPatch(id: string, x: number, y: number, r: number, share: num
   const random = grain(seedOf(id) + 3);
   const blobs = repeat(BLOBS, (i) => {
     const [angle, out, size, squash] = [random() * 6.28, random(), random(), random()];
-    const q = r * 0.62 * out * (0.4 + 0.6 * (i / BLOBS));
+    const q = r * 0.72 * out * (0.3 + 0.7 * (i / BLOBS));
     const k = r * (0.2 + size * 0.24);
     const blob = ellipse(
       x + Math.cos(angle) * q,
@@ -26,7 +26,7 @@ export function oilPatch(id: string, x: number, y: number, r: number, share: num
       k,
       k * (0.55 + squash * 0.4),
     );
-    return [fill(blob, 'oil', 0.34)];
+    return [fill(blob, 'oil', 0.2)];
   }).slice(0, Math.ceil(BLOBS * share));
   const specks = repeat(SPECKS, (i) => {
     const [angle, out, size] = [random() * 6.28, Math.sqrt(random()), random()];
@@ -80,9 +80,10 @@ export function dyeGlow(id: string, x: number, y: number, r: number, level: numb
       0.85,
     );
   });
-  const halo =
-    share > 0
-      ? [fill(circle(x, y, r * (0.5 + share * 0.4)), 'glow', 0.2), fill(circle(x, y, r * 0.4), 'glow', 0.22)]
-      : [];
-  return [fill(circle(x, y, r * 1.25), 'shadow', 0.4), ...halo, ...drops.slice(0, Math.ceil(14 * share))];
+  const halo = [0.4, 0.62, 0.84].map((k) => fill(circle(x, y, r * k), 'glow', 0.16));
+  return [
+    fill(circle(x, y, r * 1.25), 'shadow', 0.4),
+    ...halo.slice(0, Math.ceil(halo.length * share)),
+    ...drops.slice(0, Math.ceil(14 * share)),
+  ];
 }
