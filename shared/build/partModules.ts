@@ -4,7 +4,7 @@
  * and no more. The same plugin serves app, tests and chores; errors name file, line and column and stop the build.
  */
 import { readFileSync, rmSync } from 'node:fs';
-import { relative, resolve } from 'node:path';
+import { basename, dirname, join, relative, resolve } from 'node:path';
 import type { Plugin } from 'vite';
 import type { PackedBundle } from '../../src/bay/drawing/parts/packed';
 import type { PartFile } from '../../src/bay/drawing/parts/partFile';
@@ -15,21 +15,38 @@ import { packParts } from './parts/packParts.ts';
 import { drawingNameOf, partDrawings, partFilePath } from './parts/partDrawings.ts';
 import { validate } from './validate.ts';
 
+const QUERY = '?parts';
+
 interface Drawn {
   readonly parts: readonly { readonly kind: string; readonly drawing?: string }[];
 }
 
 export function partModules(): Plugin {
   let parts = '';
+  /** File that an id stands for. */
+  const sources = new Map<string, string>();
   return {
     name: 'portside:parts',
+    enforce: 'pre',
     configResolved(config) {
       parts = config.publicDir === '' ? '' : resolve(config.root, config.build.outDir, 'parts');
     },
-    load: {
+    // under a name of its own, which the chunk then has: a car's layout is a chunk too
+    resolveId: {
       filter: { id: /\.yaml\?parts$/ },
+      async handler(id, importer) {
+        const found = await this.resolve(id.slice(0, -QUERY.length), importer, { skipSelf: true });
+        if (!found) return null;
+        const named = join(dirname(found.id), `drawings-${basename(found.id).split('.')[0]}${QUERY}`);
+        sources.set(named, found.id);
+        return named;
+      },
+    },
+    load: {
+      filter: { id: /drawings-[a-z]+\?parts$/ },
       handler(id) {
-        const path = id.slice(0, -'?parts'.length);
+        const path = sources.get(id);
+        if (path === undefined) return null;
         const file = relative(projectFolder, path);
         const data = validate(file, readYaml(file, readFileSync(path, 'utf8')));
         const names = Array.isArray(data)
