@@ -11,6 +11,7 @@ import { closeUp } from './closeUp';
 import { loadParts } from './drawing/parts/partBook';
 import { dangersOf, type HoseDanger } from './gesture/hoseDanger';
 import { createHands, type Hands } from './hands';
+import { LED_STEPS, laidAlong } from './hose/chain';
 import { ledWay } from './hose/hoseWays';
 import { hoseOfCoupler } from './itemIds';
 import { createPaintLoop } from './paintLoop';
@@ -24,6 +25,7 @@ import { createInset } from './twin/inset';
 import { bindKeyboard } from './twin/keyboard';
 import { createLabels } from './twin/labels';
 import { createTwin } from './twin/twin';
+import { unhurried } from './twin/unhurried';
 import { createViewport, type Viewport } from './viewport';
 
 /** More device pixels than this to a CSS pixel are not worth their time. */
@@ -78,7 +80,7 @@ function bindBay(
   };
   const entries = (): readonly Entry[] => entriesOf(layout, frame, places, hands.hand(), hands.ready());
   /** Twin and words follow whatever changed in frame, hand or camera. */
-  const changed = (): void => {
+  const telling = unhurried(() => {
     const list = entries();
     twin.show(list, camera());
     root.dataset.carrying = String(hands.hand().doing === 'carrying');
@@ -86,6 +88,9 @@ function bindBay(
     warn();
     labels.refresh(list, camera());
     inset.show(frame, camera());
+  });
+  const changed = (): void => {
+    telling.now();
     loop.want();
   };
   let foreseen: readonly HoseDanger[] = [];
@@ -130,7 +135,7 @@ function bindBay(
     const hose = carriedHose(hands) ?? hoseOfCoupler(hands.ready()?.item ?? '');
     const way = entry?.route && hose ? ledWay(layout, hose, entry.id, entry.route) : [];
     scene.rings.preview(way);
-    foreseen = dangersOf(layout, way);
+    foreseen = way.length > 1 ? dangersOf(layout, laidAlong(way, LED_STEPS)) : [];
     warn();
     loop.want();
   };
@@ -176,7 +181,8 @@ function bindBay(
       frame = next;
       scene.show(frame);
       hands.follow(frame);
-      changed();
+      telling.soon();
+      loop.wantSoon();
     },
     resize,
     setTheme(next) {
@@ -191,6 +197,7 @@ function bindBay(
     closeUp: look,
     dispose() {
       loop.stop();
+      telling.stop();
       watcher.disconnect();
       pointer.dispose();
       root.remove();

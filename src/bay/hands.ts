@@ -244,7 +244,9 @@ export function createHands(host: HandsHost): Hands {
     cancel() {
       const item = hand.doing === 'carrying' ? hand.item : null;
       step({ kind: 'cancel' });
-      if (item !== null) fall(item);
+      if (item === null) return;
+      fall(item);
+      host.changed();
     },
     follow(frame) {
       if (frame.held === hostHeld) return;

@@ -76,12 +76,15 @@ export function createChain(way: readonly PointMm[]): HoseChain {
 
   let unpulled = 0;
   let home: Home | null = null;
+  /** It lies where it was sent; until it is pulled again nothing in it moves. */
+  let asleep = false;
   const setLink = (length: number): void => {
     linkMm = length;
     for (const link of links) link.length = linkMm;
     for (const { apart, tie: stiffener } of stiffeners) stiffener.length = linkMm * apart;
   };
   const leaveHome = (): void => {
+    asleep = false;
     if (home) Matter.Composite.remove(engine.world, [...home.ties]);
     home = null;
   };
@@ -105,6 +108,7 @@ export function createChain(way: readonly PointMm[]): HoseChain {
       Matter.Body.setVelocity(body, { x: 0, y: 0 });
     });
     leaveHome();
+    asleep = true;
   };
 
   return {
@@ -133,6 +137,7 @@ export function createChain(way: readonly PointMm[]): HoseChain {
     },
     step(steps) {
       if (home) return goHome(home, steps);
+      if (asleep) return false;
       for (let i = 0; i < steps; i++) Matter.Engine.update(engine, STEP_MS);
       unpulled += steps;
       return unpulled < PATIENCE_STEPS && bodies.some((body) => !body.isStatic && body.speed > RESTLESS_MM);
@@ -158,6 +163,15 @@ interface Home {
   vx: number;
   vy: number;
   steps: number;
+}
+
+/** How a hose lies that was led along a way and given some steps to come to rest. */
+export function laidAlong(way: readonly PointMm[], steps: number): readonly PointMm[] {
+  const chain = createChain(way);
+  chain.step(steps);
+  const points = chain.points();
+  chain.dispose();
+  return points;
 }
 
 const tie = (bodyA: Matter.Body, bodyB: Matter.Body, length: number, stiffness: number): Matter.Constraint =>

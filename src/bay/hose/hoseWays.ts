@@ -4,8 +4,8 @@ import { wayThrough } from '../../layout/zones';
 import { BARB_MM, barbTip, couplerForm } from '../drawing/gear/coupler';
 import { rounded } from './chain';
 
-/** Loose couplers lie with their mouth toward the car, their barb toward the bumper. */
-export const REST_TURN_DEG = -90;
+/** Loose couplers lie with their mouth toward the car, their hose leaving toward the gauges. */
+export const REST_TURN_DEG = -60;
 
 /** From the barb of a coupler on a port, along the route, to the gauge edge. */
 export function ledWay(layout: Layout, hose: HoseId, portId: string, route: readonly string[]): PointMm[] {
@@ -28,13 +28,7 @@ export function restWay(layout: Layout, hose: CoupledHose): PointMm[] {
   const [dx, dy] = barbTip(couplerForm(hose), REST_TURN_DEG, true);
   const edge: PointMm = [layout.edge.x, layout.edge[hose]];
   const barb: PointMm = [x + dx, y + dy];
-  return rounded([
-    barb,
-    [barb[0], barb[1] + 16],
-    [barb[0] - 52, barb[1] + 20],
-    [(barb[0] + edge[0]) / 2 - 6, edge[1] + 4],
-    edge,
-  ]);
+  return rounded([barb, [barb[0] - 20, barb[1] + 10], [(barb[0] + edge[0]) / 2, edge[1] + 4], edge]);
 }
 
 /** From the can's tap, or the loose end on the mat, to the gauge edge. */

@@ -10,12 +10,14 @@ import { lampStrength, type Palette, paletteOf } from '../drawing/palette';
 import { fanPlace } from '../drawing/parts/fan';
 import { isFan } from '../drawing/parts/isFan';
 import { bayPicture } from '../drawing/picture';
+import type { Motion } from '../paintLoop';
 import { createStamps } from '../stamps';
 import { beltNode } from './beltNode';
 import { type CanNode, canNode } from './canNode';
 import { clutchNode } from './clutchNode';
 import { coverNode } from './coverNode';
 import { fanNode } from './fanNode';
+import { hazeNode } from './hazeNode';
 import { type HoseNode, hoseNode } from './hoseNode';
 import { leakNode } from './leakNode';
 import { lookNode } from './lookNode';
@@ -35,8 +37,8 @@ export interface BayScene {
   /** Paints everything for a camera, a size and a theme. */
   refit(camera: Camera, size: HostSize, resolution: number, dark: boolean): void;
   setCarryingHose(carrying: boolean): void;
-  /** Time goes on; true where the picture changed. */
-  tick(seconds: number): boolean;
+  /** Time goes on; what of the picture moved. */
+  tick(seconds: number): Motion;
 }
 
 export function createScene(layout: Layout, still: boolean, rested: () => void): BayScene {
@@ -59,7 +61,9 @@ export function createScene(layout: Layout, still: boolean, rested: () => void):
   const rings = ringNode(context);
   const worlds: Container[] = [];
   const live = liveNodes(context);
-  const nodes: SceneNode[] = [...live, clear, can, hoses.charging, hoses.low, hoses.high];
+  const haze = hazeNode(context, (hose) => hoses[hose].couplerAt());
+  const handled: SceneNode[] = [can, hoses.charging, hoses.low, hoses.high, haze];
+  const nodes: SceneNode[] = [...live, clear, ...handled];
 
   const addWorld = (...views: readonly Container[]): void => {
     const world = new Container();
@@ -68,6 +72,7 @@ export function createScene(layout: Layout, still: boolean, rested: () => void):
     stage.addChild(world);
   };
   const blades = layout.parts.filter(isFan).map((part) => fanNode(context, part));
+  const turning: SceneNode[] = [...blades, ...live];
   const layers = createStillLayers(windowOf(layout));
   stage.addChild(layers.base);
   addWorld(...blades.map((node) => node.view));
@@ -110,7 +115,12 @@ export function createScene(layout: Layout, still: boolean, rested: () => void):
       show(last, true);
     },
     setCarryingHose: clear.setCarrying,
-    tick: (seconds) => [...blades, ...nodes].map((node) => node.tick?.(seconds) ?? false).some(Boolean),
+    tick(seconds) {
+      let motion: Motion = 'none';
+      for (const node of turning) if (node.tick?.(seconds)) motion = 'turning';
+      for (const node of handled) if (node.tick?.(seconds)) motion = 'handled';
+      return motion;
+    },
   };
 }
 

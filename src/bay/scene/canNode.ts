@@ -5,7 +5,7 @@ import type { BayFrame, CanFrame } from '../bayFrame';
 import { badge } from '../drawing/badge';
 import { CAN_SCALE, canDrawing, canOutlet, scalePlate, tiltDial } from '../drawing/gear/can';
 import { chargingEnd } from '../drawing/gear/coupler';
-import { createChain, type HoseChain } from '../hose/chain';
+import { createChain, type HoseChain, laidAlong } from '../hose/chain';
 import { drape, IN_HAND_MM } from '../hose/drape';
 import { canWay } from '../hose/hoseWays';
 import { showStamp } from '../stamps';
@@ -121,16 +121,13 @@ export function canNode(context: SceneContext): CanNode {
       return;
     }
     const outlet = frame?.mounted ? outletAt(frame) : null;
-    const laid = createChain(canWay(context.layout, outlet, frame?.tiltDeg ?? 0));
-    laid.step(LAID_STEPS);
+    const way = laidAlong(canWay(context.layout, outlet, frame?.tiltDeg ?? 0), LAID_STEPS);
     if (!chain || context.still) {
       chain?.dispose();
-      chain = laid;
+      chain = createChain(way);
       moving = false;
       return;
     }
-    const way = laid.points();
-    laid.dispose();
     if (outlet) chain.pull(outlet);
     chain.sendHome(way);
     moving = true;

@@ -15,7 +15,7 @@ export interface DangerPaint {
 }
 
 const BAR_PITCH_MM = 17;
-const SIGN_R_MM = 24;
+const SIGN_R_MM = 20;
 /** A bar leans by this much along the hose. */
 const LEAN_MM = 7;
 

@@ -12,7 +12,7 @@ import { HOSE_INK } from '../drawing/badge';
 import { BARB_MM, barbTip, couplerForm, MOUTH_MM } from '../drawing/gear/coupler';
 import { warningSign } from '../drawing/gear/keepClear';
 import { dangersOf, type HoseDanger } from '../gesture/hoseDanger';
-import { createChain, type HoseChain, LED_STEPS } from '../hose/chain';
+import { createChain, type HoseChain, LED_STEPS, laidAlong } from '../hose/chain';
 import { drape, IN_HAND_MM, ON_PORT_MM } from '../hose/drape';
 import { ledWay, REST_TURN_DEG, restWay } from '../hose/hoseWays';
 import { showStamp } from '../stamps';
@@ -83,13 +83,6 @@ export function hoseNode(context: SceneContext, hose: CoupledHose): HoseNode {
   let pulled: PointMm | null = null;
   let inDanger: readonly HoseDanger[] = [];
 
-  const settled = (way: readonly PointMm[], steps: number): readonly PointMm[] => {
-    const laid = createChain(way);
-    laid.step(steps);
-    const points = laid.points();
-    laid.dispose();
-    return points;
-  };
   /** Lays the hose along a way: it slides there from where it lies, or lies there at once. */
   const lay = (way: readonly PointMm[]): void => {
     moving = chain !== null && !still;
@@ -111,14 +104,14 @@ export function hoseNode(context: SceneContext, hose: CoupledHose): HoseNode {
     place = still || !chain ? { kind: 'resting' } : { kind: 'falling', fromMm: Math.max(1, headAwayMm()) };
     route = '';
     inDanger = [];
-    lay(settled(restWay(layout, hose), 2));
+    lay(laidAlong(restWay(layout, hose), 2));
   };
   const goToPort = (port: string, at: PointMm, through: readonly string[]): void => {
     if (place.kind !== 'absent' && (place.kind !== 'port' || place.port !== port)) since = 0;
     place = { kind: 'port', port, at };
     route = through.join(',');
     awaited = 0;
-    const way = settled(ledWay(layout, hose, port, through), LED_STEPS);
+    const way = laidAlong(ledWay(layout, hose, port, through), LED_STEPS);
     chain?.pull(way[0]);
     lay(way);
   };
@@ -162,8 +155,9 @@ export function hoseNode(context: SceneContext, hose: CoupledHose): HoseNode {
     const lifted = place.kind === 'carried' || place.kind === 'refused';
     const heights = drape(layout, points, lifted ? IN_HAND_MM : loose ? 0 : ON_PORT_MM);
     const hanging = points.map(([x, y], i): HangingPoint => [x, y, heights[i]]);
-    strokes.paint(hanging, { ink: HOSE_INK[hose], widthMm: WIDTH_MM }, moving || lifted);
-    inDanger = loose ? [] : dangersOf(layout, points);
+    const skin = { frost: mine?.frost, sweat: mine?.sweat };
+    strokes.paint(hanging, { ink: HOSE_INK[hose], widthMm: WIDTH_MM, ...skin }, moving || lifted);
+    inDanger = loose ? [] : dangersOf(layout, place.kind === 'port' ? [place.at, ...points] : points);
     danger.show(inDanger, WIDTH_MM);
     beads.place(points);
     placeCoupler(points);
@@ -198,7 +192,7 @@ export function hoseNode(context: SceneContext, hose: CoupledHose): HoseNode {
       if (place.kind === 'port' && awaited > 0) return;
       if (place.kind === 'absent') {
         place = { kind: 'resting' };
-        lay(settled(restWay(layout, hose), 2));
+        lay(laidAlong(restWay(layout, hose), 2));
         moving = false;
       } else if (place.kind === 'port') goToMat();
       return;
@@ -230,6 +224,7 @@ export function hoseNode(context: SceneContext, hose: CoupledHose): HoseNode {
     show(frame, fresh) {
       const before = [place, chain, caught, moving] as const;
       const wasOpen = mine?.open ?? false;
+      const skin = skinOf(mine);
       mine = frame.hoses.find((h) => h.id === hose) ?? null;
       caught = mine?.caught ?? false;
       if (mine) follow(mine);
@@ -237,7 +232,7 @@ export function hoseNode(context: SceneContext, hose: CoupledHose): HoseNode {
       coupler.turn(mine?.open ?? false, before[0].kind === 'absent');
       const changed =
         before[0] !== place || before[1] !== chain || before[2] !== caught || before[3] !== moving;
-      if (fresh || changed || wasOpen !== (mine?.open ?? false)) draw();
+      if (fresh || changed || wasOpen !== (mine?.open ?? false) || skin !== skinOf(mine)) draw();
     },
     carry(mouth) {
       if (place.kind === 'absent') return;
@@ -297,3 +292,5 @@ export function hoseNode(context: SceneContext, hose: CoupledHose): HoseNode {
     },
   };
 }
+
+const skinOf = (hose: HoseFrame | null): string => `${hose?.frost}:${hose?.sweat}`;

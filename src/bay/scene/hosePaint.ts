@@ -13,6 +13,9 @@ export interface HoseLook {
   /** Palette token: low, high or chg. */
   readonly ink: string;
   readonly widthMm: number;
+  /** Cover 0..1 of its skin; none where nothing is said. */
+  readonly frost?: number;
+  readonly sweat?: number;
 }
 
 /** A point of a hose and its height over what lies below, mm. */
@@ -65,13 +68,24 @@ const SHADOWS = [
 /** Light comes from the upper left: how far a shadow lies right and down. */
 const [SHADOW_X, SHADOW_Y] = [0.6, 0.55];
 
-const strokesOf = ({ ink, widthMm: w }: HoseLook): Stroke[] => [
+const strokesOf = ({ ink, widthMm: w, frost = 0, sweat = 0 }: HoseLook): Stroke[] => [
   ...SHADOWS.map(([off, alpha]) => ({ dx: 0, dy: 0, off, width: w, ink: 'shadow', alpha })),
   { dx: 0, dy: 0, off: 0, width: w + 3.4, ink: `${ink}-d`, alpha: 1 },
   { dx: 0, dy: 0, off: 0, width: w, ink, alpha: 1 },
   { dx: w * 0.17, dy: w * 0.17, off: 0, width: w * 0.4, ink: `${ink}-d`, alpha: 0.45 },
   { dx: -w * 0.16, dy: -w * 0.16, off: 0, width: w * 0.3, ink: `${ink}-a`, alpha: 0.95 },
+  ...cold('frost', frost, w),
+  ...(frost > 0 ? [] : cold('dew', sweat, w)),
 ];
+
+/** A thin coat: the hose's colour shows through, and more of it along its shaded side. */
+const cold = (ink: 'frost' | 'dew', cover: number, w: number): Stroke[] =>
+  cover > 0
+    ? [
+        { dx: -w * 0.08, dy: -w * 0.08, off: 0, width: w * 0.7, ink, alpha: 0.2 + 0.34 * cover },
+        { dx: -w * 0.14, dy: -w * 0.14, off: 0, width: w * 0.34, ink, alpha: 0.3 + 0.4 * cover },
+      ]
+    : [];
 
 const record = (points: readonly HangingPoint[], line: Stroke): Drawing[number] =>
   stroke(

@@ -13,7 +13,7 @@ import { CAN, hoseOfCoupler, SCALE } from '../itemIds';
 import { couplerName } from './names';
 
 /** What a danger does to a hose now, or will once its part turns. */
-export function dangerWords(layout: Layout, frame: BayFrame, { zone, hazard }: HoseDanger): string {
+function dangerWords(layout: Layout, frame: BayFrame, { zone, hazard }: HoseDanger): string {
   return word(isLive(layout, frame, zone, hazard) ? LIVE[hazard] : STANDING[hazard]);
 }
 
@@ -46,8 +46,8 @@ export function handHint(
     return hose ? word('bay.hint.holds', { item: couplerName(hose) }) : '';
   }
   if (hand.doing === 'carrying') {
-    const held = thingHint(layout, frame, hand.item, hand.valid);
-    return dangers.length > 0 ? `${dangerWords(layout, frame, dangers[0])} ${held}` : held;
+    const [danger] = dangers;
+    return danger ? dangerWords(layout, frame, danger) : thingHint(layout, frame, hand.item, hand.valid);
   }
   const hose = ready && hoseOfCoupler(ready.item);
   const places = ready && placesOf(layout, frame, ready.valid);

@@ -36,13 +36,14 @@ export function createLabels(layout: Layout): Labels {
     zone.hazard ? [{ zone, element: div('bay-note'), hazard: zone.hazard }] : [],
   );
   for (const { element } of notes) element.hidden = true;
-  const passing = div('bay-tag');
+  const passing = div('bay-tag passing');
   passing.hidden = true;
   let passes = 0;
   let tagged: string | null = null;
   const say = (entry: Entry | null, camera: Camera): void => {
     tagged = entry?.key ?? null;
-    tag.hidden = entry === null;
+    // What has just been said at a fitting is read first.
+    tag.hidden = entry === null || !passing.hidden;
     if (!entry) return;
     tag.textContent = entry.slider ? `${entry.label}: ${entry.slider.text}` : entry.label;
     placeTag(tag, entry, camera);
@@ -74,6 +75,7 @@ export function createLabels(layout: Layout): Labels {
       passing.style.left = `${left.toFixed(0)}px`;
       passing.style.top = `${(top + 64).toFixed(0)}px`;
       passing.hidden = false;
+      tag.hidden = true;
       clearTimeout(passes);
       passes = window.setTimeout(() => {
         passing.hidden = true;
