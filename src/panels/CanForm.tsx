@@ -7,6 +7,7 @@ import { Fold } from './Fold';
 import { NumberField } from './NumberField';
 import { PurgeButtons } from './PurgeButtons';
 import type { SessionModel } from './sessionModel';
+import { valveStands } from './valveStands';
 
 const VALVE_END = 16;
 const INVERTED_DEG = 180;
@@ -77,6 +78,10 @@ function canKey(session: SessionModel, can: CanView, event: KeyboardEvent): bool
   }
 }
 
+/** Where a sign is written it is no key. */
+const isTyping = (target: EventTarget | null): boolean =>
+  target instanceof HTMLInputElement && target.type === 'number';
+
 /** A part-used can: marked with what is left in it, then put away. */
 function Keeping(props: { readonly session: SessionModel; readonly can: string }): JSX.Element {
   const [grams, setGrams] = createSignal(0);
@@ -127,6 +132,7 @@ export function CanRows(props: { readonly session: SessionModel; readonly canId:
           role="group"
           aria-label={props.session.nameOf(props.canId)}
           onKeyDown={(event) => {
+            if (isTyping(event.target)) return;
             if (canKey(props.session, one(), event)) event.preventDefault();
           }}
         >
@@ -154,7 +160,7 @@ export function CanRows(props: { readonly session: SessionModel; readonly canId:
             max={VALVE_END}
             step={1}
             value={one().valveSixteenths}
-            text={word('panels.manifold.value', { turn: String(one().valveSixteenths) })}
+            text={valveStands(one().valveSixteenths)}
             onSet={send}
           />
           <span class="s">{word('panels.can.tilt')}</span>

@@ -12,6 +12,10 @@ import type { Notice } from './sessionModel';
 /** What came of the last act. A form says it itself: the status plate of the bay lies behind it. */
 export const Outcome = createContext<() => Notice | null>(() => null);
 
+/** Outside the form, and in nothing that lies over it. */
+const liesUnder = (target: EventTarget | null, box: HTMLElement | undefined): boolean =>
+  target instanceof Element && !box?.contains(target) && target.closest('[role$="dialog"], .pop') === null;
+
 export interface FormProps {
   readonly title: string;
   readonly sub?: string;
@@ -40,6 +44,12 @@ export function Form(props: FormProps): JSX.Element {
     event.stopPropagation();
     props.onClose();
   };
+  /** Focus may have gone on to something the form lies over; Esc uncovers it. */
+  const onPageKey = (event: KeyboardEvent): void => {
+    if (event.key === 'Escape' && !event.defaultPrevented && liesUnder(event.target, box)) props.onClose();
+  };
+  document.addEventListener('keydown', onPageKey);
+  onCleanup(() => document.removeEventListener('keydown', onPageKey));
   return (
     <div
       class={`ov form ${props.class ?? ''}`}

@@ -9,6 +9,7 @@ import { BridgeRows } from './hazardRows';
 import { SealerRows } from './PortTasks';
 import { hoseName, portName } from './portWords';
 import type { SessionModel } from './sessionModel';
+import { valveStands } from './valveStands';
 
 const VALVE_END = 16;
 const MOST_KPA = 1600;
@@ -121,7 +122,7 @@ function ChargingTank(props: Rows): JSX.Element {
         max={VALVE_END}
         step={1}
         value={turn()}
-        text={word('panels.manifold.value', { turn: plainNumber(turn()) })}
+        text={valveStands(turn())}
         onSet={(value) => props.session.send({ do: 'tank-valve', tank: 'charging-tank', turn: value })}
       />
       <span class="s">{word('panels.service.stand')}</span>

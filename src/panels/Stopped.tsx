@@ -5,6 +5,7 @@ import { sayFinding } from '../scoring/sayFinding';
 import type { Stop } from '../session/corePort';
 import { isWordId, learnWords, say, word } from '../words/words';
 import { writerOf } from './evidenceUnits';
+import { keepTabInside } from './focusKeeping';
 import { Icon } from './Icon';
 import type { SessionModel } from './sessionModel';
 
@@ -69,6 +70,7 @@ export function Stopped(props: StoppedProps): JSX.Element {
 
 function StopCard(props: StoppedProps): JSX.Element {
   let back: HTMLButtonElement | undefined;
+  let box: HTMLDivElement | undefined;
   onMount(() => back?.focus());
   const goBack = (): void => props.session.send({ do: 'rewind', step: props.stop.rewindStep });
   return (
@@ -80,8 +82,10 @@ function StopCard(props: StoppedProps): JSX.Element {
         aria-modal="true"
         aria-labelledby="stop-title"
         aria-describedby="stop-text"
+        ref={box}
         onKeyDown={(event) => {
           if (event.key === 'Escape') goBack();
+          else if (box) keepTabInside(event, box);
         }}
       >
         <div class="row">

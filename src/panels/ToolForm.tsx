@@ -1,6 +1,5 @@
 /** What is in hand, as a list in words: everything that can be done with it by pointer, said as buttons. */
 import { For, type JSX, Match, Show, Switch } from 'solid-js';
-import { plainNumber } from '../instruments/displayUnits';
 import { word } from '../words/words';
 import { benchToolName, benchToolNote } from './benchTools';
 import { CanRows } from './CanForm';
@@ -12,6 +11,7 @@ import { HoseRows } from './HoseForm';
 import { SearchRows } from './SearchForm';
 import { ServiceRows } from './ServiceForm';
 import type { SessionModel } from './sessionModel';
+import { valveStands } from './valveStands';
 
 const VALVE_END = 16;
 const SEARCH_TOOLS: readonly string[] = ['detector', 'soap', 'uv-lamp', 'dye'];
@@ -34,7 +34,7 @@ function HandValve(props: { readonly session: SessionModel; readonly side: 'low'
         max={VALVE_END}
         step={1}
         value={turn()}
-        text={word('panels.manifold.value', { turn: plainNumber(turn()) })}
+        text={valveStands(turn())}
         onSet={(value) => props.session.send({ do: 'manifold', side: props.side, turn: value })}
       />
     </div>

@@ -10,6 +10,7 @@ import { benchToolName } from './benchTools';
 import { CarRows } from './CarForm';
 import { CautionPlate } from './CautionPlate';
 import { ClockBar } from './ClockBar';
+import { calm } from './calm';
 import { carWords } from './carWords';
 import { DecisionBar } from './DecisionBar';
 import { Icon } from './Icon';
@@ -169,6 +170,8 @@ function CommandLine(props: {
     setProblem(found);
     if (found === null) setLine('');
   };
+  const said = (): string => problem() ?? props.outcome ?? '';
+  const spoken = calm(said);
   return (
     <form class="field cmd" onSubmit={submit}>
       <label class="field">
@@ -185,8 +188,11 @@ function CommandLine(props: {
       <span class="xs mut" id="words-note">
         {word('words.writeNote')}
       </span>
-      <span role="status" class="s">
-        {problem() ?? props.outcome ?? ''}
+      <span class="s" aria-hidden="true">
+        {said()}
+      </span>
+      <span role="status" class="vh">
+        {spoken()}
       </span>
     </form>
   );
@@ -246,7 +252,7 @@ export function WordsScreen(props: WordsScreenProps): JSX.Element {
             {word('task.entries.open')}
           </button>
         </section>
-        <section aria-label={word('words.heard')} data-region tabIndex={-1} aria-live="polite">
+        <section aria-label={word('words.heard')} data-region tabIndex={-1}>
           <h2>{word('words.heard')}</h2>
           <ul class="fnd">
             <For each={props.heard()}>
