@@ -1,8 +1,8 @@
 /**
  * What a browser has to fetch, gzipped, in three parts: the shelf (the page, and all it imports before it can show
  * anything), the bay (all that playing can load besides, workers included) and the rest (other pages, drawings, icons).
- * A session fetches the property table of one fluid and one scenario, so of each the largest counts for the bay and the
- * others for the rest.
+ * A session fetches the property table of one fluid, one scenario and the drawings of one car, so of each the largest
+ * counts for the bay and the others for the rest.
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
@@ -13,8 +13,11 @@ import { appFolder, projectFolder } from './folders.ts';
 /** Chunk of a fluid's property table. */
 const TABLE = /^r\d+[a-z]*-[\w-]+\.js$/;
 
+/** Chunk of a car's drawings. */
+const DRAWINGS = /^drawings-/;
+
 /** Chunks of pages that are no part of a session. */
-const OTHER_PAGE = /^(CardPage|card\.worker|DrillPage|drill\.worker)-/;
+const OTHER_PAGE = /^(CardPage|card\.worker|DrillPage|drill\.worker|drawings-drill_parts)-/;
 
 const scenarioIds = readdirSync(join(projectFolder, 'scenarios'))
   .filter((file) => file.endsWith('.yaml'))
@@ -41,7 +44,9 @@ export function appFiles(): SizedFile[] {
   const bay = closureOf(page, files, (file) =>
     namesIn(file, files).filter((name) => !OTHER_PAGE.test(basename(name))),
   );
-  for (const isOne of [(name: string) => TABLE.test(name), isScenario]) {
+  const isTable = (name: string): boolean => TABLE.test(name);
+  const isDrawings = (name: string): boolean => DRAWINGS.test(name) && !OTHER_PAGE.test(name);
+  for (const isOne of [isTable, isScenario, isDrawings]) {
     const [, ...others] = files.filter((file) => isOne(basename(file))).sort(byGzip);
     for (const other of others) bay.delete(other);
   }
