@@ -99,7 +99,7 @@ describe('the language of the page', () => {
     await page.getByRole('button', { name: 'Volver al puesto' }).click();
     await page.waitForSelector('.cmd');
     expect(await page.locator('.clock').getAttribute('data-step')).toBe(before);
-    expect(await page.locator('body').innerText()).toContain('La puerta del taller está abierta.');
+    expect(await page.locator('body').textContent()).toContain('La puerta del taller está abierta.');
     await page.goto(page.url().split('?')[0]);
     await page.getByRole('heading', { name: '¿Qué coche toca hoy?' }).waitFor();
   });
