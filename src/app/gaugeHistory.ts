@@ -1,26 +1,40 @@
-/** The last ten minutes of what the gauges read: one sample a job second, older ones forgotten, a rewind cuts it back. */
+/**
+ * The last ten minutes of what instruments read and of what happened: one sample a job second, older ones forgotten, a
+ * rewind cuts both back.
+ */
 import type { Samples } from '../panels/sessionModel';
 import { STEPS_PER_SECOND } from '../session/clock';
+import type { Happening } from '../session/corePort';
 
 const KEPT_S = 600;
 const CHANNELS: readonly string[] = [
   'chargingGauge.gaugePressurePa',
   'lowGauge.gaugePressurePa',
   'highGauge.gaugePressurePa',
+  'airThermometer.temperatureK',
+  'lineThermometer.temperatureK',
 ];
 
 export interface GaugeHistory {
   add(step: number, read: (channel: string) => number): void;
+  /** The oldest first. */
+  note(happenings: readonly Happening[]): void;
   of(channel: string): Samples;
+  happened(): readonly Happening[];
 }
 
 export function gaugeHistory(): GaugeHistory {
   const seconds: number[] = [];
   const columns = CHANNELS.map((): number[] => []);
   const all = [seconds, ...columns];
+  let happenings: Happening[] = [];
+  let lastStep = 0;
   return {
     add(step, read) {
       const second = Math.floor(step / STEPS_PER_SECOND);
+      // news may be ahead of the frame they belong to: only a clock that went back takes them away
+      if (step < lastStep) happenings = happenings.filter((one) => one.step <= step);
+      lastStep = step;
       while (seconds.length > 0 && seconds[seconds.length - 1] > second)
         for (const column of all) column.pop();
       if (seconds[seconds.length - 1] === second) return;
@@ -29,10 +43,15 @@ export function gaugeHistory(): GaugeHistory {
         columns[i].push(read(channel));
       });
       while (seconds[0] < second - KEPT_S) for (const column of all) column.shift();
+      happenings = happenings.filter((one) => one.step >= step - KEPT_S * STEPS_PER_SECOND);
+    },
+    note(news) {
+      happenings = [...happenings, ...news];
     },
     of(channel) {
       const i = CHANNELS.indexOf(channel);
       return { seconds, values: columns[i] ?? [] };
     },
+    happened: () => happenings,
   };
 }

@@ -1,5 +1,5 @@
 /** Samples of the saturation line for gauges and diagram, from the property tables: one every kelvin; vapour beside it. */
-import { ISOTHERMS_K } from '../instruments/phGeometry';
+import { ISOTHERMS_K } from '../instruments/isotherms';
 import type { SaturationLine, VapourIsotherm } from '../instruments/saturation';
 import { refrigerant } from '../refrigerant/fluids';
 import { OutOfRangeError } from '../refrigerant/outOfRangeError';

@@ -7,6 +7,7 @@ import { layoutOf, loadLayout } from '../layout/layouts';
 import { loadVehicle } from '../loop/car/vehicles';
 import type { DebriefData } from '../panels/debriefModel';
 import type { ClockState, Notice, SessionModel } from '../panels/sessionModel';
+import { newlyHappened } from '../panels/sound/newlyHappened';
 import { STEPS_PER_SECOND } from '../session/clock';
 import type { SessionView } from '../session/corePort';
 import { type CoreClient, startCore } from './coreClient';
@@ -147,6 +148,7 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
       return at === undefined ? null : named(at);
     },
     history: (channel) => history.of(channel),
+    happened: () => history.happened(),
     nameOf: named,
     send(command) {
       if (hooks.readOnly()) return;
@@ -193,6 +195,7 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
       },
       seen(message) {
         const before = seen().view;
+        history.note(newlyHappened(before, message.view));
         setSeen(message);
         tellNews(before, message.view);
       },

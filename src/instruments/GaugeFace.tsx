@@ -32,6 +32,8 @@ export interface GaugeFaceProps {
   readonly fluidKnown: boolean;
   /** Where a healthy car's needle would stand, from and to; null where that is not told. */
   readonly expected: { readonly fromGaugePa: number; readonly toGaugePa: number } | null;
+  /** The needle is still on its way. */
+  readonly isSettling?: boolean;
 }
 
 const CENTRE: Centre = { x: 150, y: 136 };
@@ -206,7 +208,7 @@ export function GaugeFace(props: GaugeFaceProps): JSX.Element {
           <>
             <BoilingScale face={props.face} units={props.units} line={line()} />
             <text class="g-cap" x="150" y="167">
-              {caption(line())}
+              {props.isSettling ? word('instrument.settling') : caption(line())}
             </text>
           </>
         )}

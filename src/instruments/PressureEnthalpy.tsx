@@ -2,6 +2,7 @@
 import { For, type JSX, Show } from 'solid-js';
 import { word } from '../words/words';
 import { type DisplayUnits, plainNumber, type TemperatureUnit, writeTemperature } from './displayUnits';
+import { ISOTHERMS_K } from './isotherms';
 import { NumberedPoint } from './loop/NumberedPoint';
 import { Spot, type SpotChoice } from './loop/Spot';
 import { endsOf, type SpotId } from './loop/spots';
@@ -9,7 +10,6 @@ import {
   cyclePath,
   domePath,
   ENTHALPY_MARKS_J_PER_KG,
-  ISOTHERMS_K,
   isKnown,
   isotherm,
   PH_FRAME,

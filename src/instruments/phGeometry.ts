@@ -26,8 +26,6 @@ export const pressureMarks = (
 export const ENTHALPY_MARKS_J_PER_KG = [
   150_000, 200_000, 250_000, 300_000, 350_000, 400_000, 450_000,
 ] as const;
-/** Temperatures that have a line, K; the last are over what any saturation line reaches. */
-export const ISOTHERMS_K = [253.15, 273.15, 293.15, 313.15, 333.15, 353.15, 373.15, 393.15] as const;
 /** Shares of vapour that have a line inside the dome. */
 export const QUALITIES = [0.2, 0.4, 0.6, 0.8] as const;
 

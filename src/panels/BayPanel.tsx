@@ -11,6 +11,7 @@ import { EntriesForm } from './EntriesForm';
 import { FindingForm } from './FindingForm';
 import { Outcome } from './Form';
 import { HintPanel } from './HintPanel';
+import { HistoryForm } from './HistoryForm';
 import { Icon } from './Icon';
 import { LookForm, PortForm } from './LookForm';
 import { SheetForm } from './SheetForm';
@@ -158,6 +159,9 @@ export function OpenForm(props: {
         </Match>
         <Match when={as(open(), 'sheet')}>
           <SheetForm session={session} onClose={close} />
+        </Match>
+        <Match when={as(open(), 'history')}>
+          <HistoryForm session={session} onClose={close} />
         </Match>
         <Match when={as(open(), 'car')}>
           <CarForm session={session} onClose={close} />

@@ -13,6 +13,7 @@ export type FormName =
   | 'entries'
   | 'sheet'
   | 'car'
+  | 'history'
   | 'finish'
   | 'hint';
 

@@ -1,12 +1,14 @@
 /** A gauge with what stands under it: side, the same pressure in the other unit, boiling temperature, where to look up. */
-import { createEffect, createMemo, createSignal, type JSX, onCleanup, Show } from 'solid-js';
+import { createMemo, type JSX, Show } from 'solid-js';
 import { inWords, writePressure } from '../instruments/displayUnits';
 import { GaugeFace, type Hub } from '../instruments/GaugeFace';
 import { type Coupling, type GaugeReading, readGauge } from '../instruments/gaugeReading';
 import type { FaceKind } from '../instruments/gaugeScale';
 import { fullScalePa } from '../instruments/gaugeScale';
+import { isNeedleSettling } from '../instruments/isSettling';
 import { Ladder } from '../instruments/Ladder';
 import { type WordId, word } from '../words/words';
+import { calm } from './calm';
 import { SideBadge } from './controls';
 import { type ExpectedSpan, expectedSpan } from './expectedSpan';
 import type { SessionModel } from './sessionModel';
@@ -30,28 +32,30 @@ function isSameSpan(before: ExpectedSpan | null, now: ExpectedSpan | null): bool
   );
 }
 
-const SPOKEN_EVERY_MS = 2000;
-
 const sideWord = (hub: Hub): string => word(`instrument.side.${hub}` as WordId as 'instrument.side.low');
 
-/** The spoken form follows the reading at most every two seconds. */
-function throttled(read: () => string): () => string {
-  const [spoken, setSpoken] = createSignal(read());
-  let last = 0;
-  let timer = 0;
-  createEffect(() => {
-    const now = read();
-    clearTimeout(timer);
-    const wait = last + SPOKEN_EVERY_MS - Date.now();
-    const tell = (): void => {
-      last = Date.now();
-      setSpoken(now);
-    };
-    if (wait <= 0) tell();
-    else timer = window.setTimeout(tell, wait);
-  });
-  onCleanup(() => clearTimeout(timer));
-  return spoken;
+/** The needle has not come to rest: looked at once a second of the job. */
+function isMoving(session: SessionModel, { channel, face }: GaugeSource): boolean {
+  session.clock();
+  const { seconds, values } = session.history(channel);
+  return isNeedleSettling(face, seconds, values);
+}
+
+function ZeroButton(props: { readonly session: SessionModel; readonly source: GaugeSource }): JSX.Element {
+  const isLoose = createMemo(
+    () => props.session.view().hoses.find((one) => one.id === props.source.hose)?.port === null,
+  );
+  return (
+    <Show when={isLoose()}>
+      <button
+        type="button"
+        class="btn sm"
+        onClick={() => props.session.send({ do: 'zero', gauge: props.source.hub })}
+      >
+        {word('panels.hose.zero')}
+      </button>
+    </Show>
+  );
 }
 
 export function useReading(session: SessionModel, source: GaugeSource): () => GaugeReading {
@@ -113,7 +117,7 @@ function Spoken(props: {
   readonly reading: GaugeReading;
   readonly children: JSX.Element;
 }): JSX.Element {
-  const spoken = throttled(() => props.reading.spoken);
+  const spoken = calm(() => props.reading.spoken);
   const name = (): string => word('instrument.pressureOf', { side: sideWord(props.source.hub) });
   const off = (): boolean => props.reading.state === 'off';
   const kilopascals = (): number =>
@@ -148,9 +152,6 @@ export function GaugePanel(props: {
 }): JSX.Element {
   const reading = useReading(props.session, props.source);
   const span = createMemo(() => expectedSpan(props.session, props.source), null, { equals: isSameSpan });
-  const loose = createMemo(
-    () => props.session.view().hoses.find((one) => one.id === props.source.hose)?.port === null,
-  );
   return (
     <figure
       class={`gauge ${props.source.hub}`}
@@ -165,19 +166,12 @@ export function GaugePanel(props: {
           saturation={props.session.saturation()}
           fluidKnown={props.fluidKnown}
           expected={span()}
+          isSettling={isMoving(props.session, props.source)}
         />
       </Spoken>
       <figcaption>
         <MeterWords session={props.session} source={props.source} reading={reading()} span={span()} />
-        <Show when={loose()}>
-          <button
-            type="button"
-            class="btn sm"
-            onClick={() => props.session.send({ do: 'zero', gauge: props.source.hub })}
-          >
-            {word('panels.hose.zero')}
-          </button>
-        </Show>
+        <ZeroButton session={props.session} source={props.source} />
       </figcaption>
     </figure>
   );
@@ -213,6 +207,7 @@ export function LadderPanel(props: {
         <Show when={reading().state !== 'off'}>
           <span>{expectedWords(props.session, props.source.face, span())}</span>
         </Show>
+        <ZeroButton session={props.session} source={props.source} />
       </div>
     </div>
   );

@@ -1,23 +1,18 @@
 /** The instruments: gauges of whatever hose is on the bench, thermometers and scale as plates, the live strip chart. */
 import { createMemo, createSignal, For, type JSX, Show } from 'solid-js';
 import { type Written, writeMass, writeTemperature } from '../instruments/displayUnits';
+import { isProbeSettling } from '../instruments/isSettling';
 import { word } from '../words/words';
 import { Segmented } from './controls';
-import { GaugePanel, type GaugeSource, LadderPanel } from './GaugePanel';
+import { GaugePanel, LadderPanel } from './GaugePanel';
+import { GAUGE_SOURCES, gaugesOnBench } from './gaugesOnBench';
+import { Icon } from './Icon';
 import { LiveStrip } from './LiveStrip';
 import { Meter } from './Meter';
 import type { SessionModel } from './sessionModel';
 import { ToolMeters } from './ToolMeters';
 
 type GaugeGroup = 'set' | 'charging';
-
-const SOURCES: Readonly<Record<GaugeGroup, readonly GaugeSource[]>> = {
-  set: [
-    { hub: 'low', face: 'low', channel: 'lowGauge.gaugePressurePa', hose: 'gauge-low' },
-    { hub: 'high', face: 'high', channel: 'highGauge.gaugePressurePa', hose: 'gauge-high' },
-  ],
-  charging: [{ hub: 'charging', face: 'low', channel: 'chargingGauge.gaugePressurePa', hose: 'charging' }],
-};
 
 /** Which gauges to show: what was chosen, or else whatever is coupled, or else what there is. */
 function useGroup(session: SessionModel) {
@@ -50,8 +45,13 @@ export function Meters(props: { readonly session: SessionModel }): JSX.Element {
     const value = session().signal('scale.massKg');
     return Number.isNaN(value) ? null : writeMass(value, session().units().mass);
   };
-  const placeOf = (instrument: string): string =>
-    session().probeAt(instrument) ?? word('work.meter.notPlaced');
+  const placeOf = (instrument: string): string => {
+    const place = session().probeAt(instrument);
+    if (place === null) return word('work.meter.notPlaced');
+    session().clock();
+    const { seconds, values } = session().history(`${instrument}Thermometer.temperatureK`);
+    return isProbeSettling(seconds, values) ? word('instrument.settlingAt', { place }) : place;
+  };
   return (
     <div class="pair">
       <Meter
@@ -78,10 +78,7 @@ export function Meters(props: { readonly session: SessionModel }): JSX.Element {
 
 /** Every gauge of the bench in its straight form. */
 export function GaugeLadders(props: { readonly session: SessionModel }): JSX.Element {
-  const shown = () =>
-    [...SOURCES.set, ...SOURCES.charging].filter((source) =>
-      props.session.view().hoses.some((hose) => hose.id === source.hose),
-    );
+  const shown = createMemo(() => gaugesOnBench(props.session));
   return (
     <div class="stack">
       <For each={shown()}>{(source) => <LadderPanel session={props.session} source={source} />}</For>
@@ -89,34 +86,52 @@ export function GaugeLadders(props: { readonly session: SessionModel }): JSX.Ele
   );
 }
 
-export function Instruments(props: { readonly session: SessionModel }): JSX.Element {
+export function Instruments(props: {
+  readonly session: SessionModel;
+  readonly onHistory: () => void;
+}): JSX.Element {
   const { group, groups, setChosen } = useGroup(props.session);
   const fluidKnown = (): boolean => props.session.view().sheetsRead.length > 0;
   return (
     <section class="inst" aria-label={word('work.region.instruments')} data-region tabIndex={-1}>
-      <Show when={groups().length > 1}>
-        <Segmented
-          label={word('work.gaugeChoice')}
-          options={[
-            { value: 'set' as const, label: word('work.gaugeSet') },
-            { value: 'charging' as const, label: word('instrument.side.charging') },
-          ]}
-          value={group()}
-          onChoose={setChosen}
-        />
-      </Show>
+      <div class="ihead">
+        <Show when={groups().length > 1}>
+          <Segmented
+            label={word('work.gaugeChoice')}
+            options={[
+              { value: 'set' as const, label: word('work.gaugeSet') },
+              { value: 'charging' as const, label: word('instrument.side.charging') },
+            ]}
+            value={group()}
+            onChoose={setChosen}
+          />
+        </Show>
+        <button
+          type="button"
+          class="btn sm"
+          aria-label={word('instrument.strip.title')}
+          onClick={() => props.onHistory()}
+        >
+          <Icon name="chart" size={18} />
+          <Show when={groups().length < 2}>
+            <span>{word('instrument.strip.title')}</span>
+          </Show>
+        </button>
+      </div>
       <div class="dials">
-        <For each={SOURCES[group()]}>
+        <For each={GAUGE_SOURCES[group()]}>
           {(source) => <GaugePanel session={props.session} source={source} fluidKnown={fluidKnown()} />}
         </For>
       </div>
       <div class="lads">
-        <For each={SOURCES[group()]}>
+        <For each={GAUGE_SOURCES[group()]}>
           {(source) => <LadderPanel session={props.session} source={source} />}
         </For>
       </div>
       <Show when={group() === 'charging'}>
-        <LiveStrip session={props.session} channel="chargingGauge.gaugePressurePa" />
+        <div class="strip">
+          <LiveStrip session={props.session} channel="chargingGauge.gaugePressurePa" side="charging" />
+        </div>
       </Show>
       <div class="plates">
         <ToolMeters session={props.session} />

@@ -1,37 +1,41 @@
-/** The last ten minutes of what a gauge read, as a strip chart (canvas) in the reader's unit. */
-import { createEffect, type JSX, onCleanup, onMount } from 'solid-js';
+/** The last ten minutes of what a gauge read, in the reader's unit, with what happened marked on it. */
+import { createMemo, type JSX } from 'solid-js';
 import { paPerUnit, plainNumber } from '../instruments/displayUnits';
-import { makeStrip, type Strip } from '../instruments/stripChart';
+import { StripLane } from '../instruments/StripLane';
+import { spanTo } from '../instruments/stripLane';
 import { word } from '../words/words';
+import { historyMarks } from './historyMarks';
 import type { SessionModel } from './sessionModel';
 
 const MINUTES = 10;
+const MINUTE_S = 60;
 
-export function LiveStrip(props: { readonly session: SessionModel; readonly channel: string }): JSX.Element {
-  let host: HTMLDivElement | undefined;
-  let strip: Strip | undefined;
-  onMount(() => {
-    if (host) strip = makeStrip(host, MINUTES * 60);
-  });
-  onCleanup(() => strip?.dispose());
-  createEffect(() => {
-    const second = Math.floor(props.session.clock().seconds);
-    const unit = paPerUnit[props.session.units().pressure];
+export function LiveStrip(props: {
+  readonly session: SessionModel;
+  readonly channel: string;
+  readonly side: 'low' | 'high' | 'charging';
+}): JSX.Element {
+  const second = createMemo(() => Math.floor(props.session.clock().seconds));
+  const span = createMemo(() => spanTo(second(), MINUTES * MINUTE_S));
+  const samples = createMemo(() => {
+    second();
     const { seconds, values } = props.session.history(props.channel);
-    strip?.show(
-      second,
-      seconds,
-      values.map((value) => value / unit),
-    );
+    const unit = paPerUnit[props.session.units().pressure];
+    return { seconds: [...seconds], values: values.map((value) => value / unit) };
+  });
+  const marks = createMemo(() => {
+    second();
+    return historyMarks(props.session.happened()).filter((mark) => mark.second >= span().from);
   });
   const name = (): string => props.session.nameOf(props.channel.split('.')[0]);
   return (
-    <div
-      class="strip"
-      role="img"
-      aria-label={word('instrument.strip.label', { minutes: plainNumber(MINUTES), lanes: name() })}
-    >
-      <div ref={host} />
-    </div>
+    <StripLane
+      label={word('instrument.strip.label', { minutes: plainNumber(MINUTES), lanes: name() })}
+      side={props.side}
+      span={span()}
+      seconds={samples().seconds}
+      values={samples().values}
+      marks={marks()}
+    />
   );
 }

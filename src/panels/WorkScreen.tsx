@@ -111,7 +111,7 @@ export function WorkScreen(props: WorkScreenProps): JSX.Element {
       }}
     >
       <WorkTop {...props} />
-      <Instruments session={session} />
+      <Instruments session={session} onHistory={() => props.ui.show({ kind: 'history' })} />
       <BayPanel ui={props.ui} onHost={props.onHost} onZoom={props.onZoom} onConnect={props.onConnect} />
       <Bench session={session} held={props.ui.heldTool()} onTake={props.ui.take} />
       <Tabs {...props} />

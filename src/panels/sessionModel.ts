@@ -8,7 +8,7 @@ import type { DisplayUnits } from '../instruments/displayUnits';
 import type { SaturationLine } from '../instruments/saturation';
 import type { Layout } from '../layout/layout';
 import type { Command, IdSet } from '../plant/commandSpecs';
-import type { Mode, SessionView } from '../session/corePort';
+import type { Happening, Mode, SessionView } from '../session/corePort';
 import type { RubricOutline } from './rubricOutline';
 
 export type Lapse = 0 | 1 | 10 | 60 | 240;
@@ -106,6 +106,8 @@ export interface SessionModel {
   readonly probeAt: (instrument: string) => string | null;
   /** What a gauge read in the last minutes: job seconds and values in its unit, a sample a second. */
   readonly history: (channel: string) => Samples;
+  /** What happened in those minutes, the oldest first. */
+  readonly happened: () => readonly Happening[];
   /** Name of an id for a reader. */
   readonly nameOf: (id: string) => string;
   readonly send: (command: Command) => void;

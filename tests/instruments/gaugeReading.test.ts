@@ -75,10 +75,10 @@ describe('what a gauge says', () => {
   test('a loose hose has no boiling point, and says so when its needle stands beside zero', () => {
     expect(readGauge('low', -6_000, units, line, 'loose')).toMatchObject({
       state: 'loose',
-      meaning: 'not zeroed',
+      meaning: 'off zero, hose not on the car',
     });
-    expect(readGauge('low', 0, units, line, 'loose').meaning).toBe('not coupled');
-    expect(readGauge('low', 27 * PSI, units, line, 'loose').meaning).toBe('not coupled');
+    expect(readGauge('low', 0, units, line, 'loose').meaning).toBe('hose not on the car');
+    expect(readGauge('low', 27 * PSI, units, line, 'loose').meaning).toBe('hose not on the car');
   });
 
   test('a shut coupler makes it the pressure of the hose', () => {

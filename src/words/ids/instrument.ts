@@ -13,6 +13,8 @@ export interface InstrumentWords {
   'instrument.overRange': never;
   'instrument.notCoupled': never;
   'instrument.loose': never;
+  'instrument.settling': never;
+  'instrument.settlingAt': 'place';
   'instrument.notZeroed': never;
   'instrument.couplerShut': never;
   'instrument.belowScale': never;
@@ -50,6 +52,15 @@ export interface InstrumentWords {
   'instrument.plot.run': 'from' | 'to';
   'instrument.plot.fold': 'minutes';
   'instrument.strip.label': 'lanes' | 'minutes';
+  'instrument.strip.title': never;
+  'instrument.strip.view': never;
+  'instrument.strip.chart': never;
+  'instrument.strip.table': never;
+  'instrument.strip.time': never;
+  'instrument.strip.what': never;
+  'instrument.strip.now': 'reading';
+  'instrument.strip.nothing': never;
+  'instrument.strip.clicks': 'count';
   'instrument.spot.p1': never;
   'instrument.spot.compressor': never;
   'instrument.spot.p2': never;

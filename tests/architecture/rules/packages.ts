@@ -15,7 +15,6 @@ const USERS: Readonly<Record<string, readonly string[]>> = {
   yaml: ['session', 'workshop'],
   zod: ['session', 'workshop'],
   'solid-js': SCREENS,
-  uplot: SCREENS,
   'd3-scale': SCREENS,
   'd3-shape': SCREENS,
   idb: ['app'],

@@ -1,0 +1,57 @@
+/**
+ * Where a strip of the last minutes has its curve and its marks. View box 640 x 132; the newest second at the right edge.
+ */
+import { line } from 'd3-shape';
+
+export const LANE_WIDTH = 640;
+export const LANE_HEIGHT = 132;
+export const LANE_FRAME = { left: 58, right: 14, top: 26, bottom: 22 } as const;
+
+export interface Span {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** At least a minute, so that the first seconds are no wall. */
+export const spanTo = (second: number, mostS: number): Span => ({
+  from: Math.max(0, second - mostS),
+  to: Math.max(second, 60),
+});
+
+export const laneX = (second: number, { from, to }: Span): number => {
+  const share = (second - from) / (to - from);
+  return LANE_FRAME.left + share * (LANE_WIDTH - LANE_FRAME.left - LANE_FRAME.right);
+};
+
+/** Nought is always in it, and ten units at the least. */
+export function laneRange(values: readonly number[]): Span {
+  const known = values.filter(Number.isFinite);
+  const low = Math.min(0, ...known);
+  return { from: low, to: Math.max(low + 10, ...known) };
+}
+
+export const laneY = (value: number, { from, to }: Span): number => {
+  const share = (value - from) / (to - from);
+  return LANE_HEIGHT - LANE_FRAME.bottom - share * (LANE_HEIGHT - LANE_FRAME.top - LANE_FRAME.bottom);
+};
+
+/** The curve, with a gap where nothing was read. */
+export function lanePath(
+  seconds: readonly number[],
+  values: readonly number[],
+  span: Span,
+  range: Span,
+): string {
+  const path = line<number>()
+    .defined((i) => Number.isFinite(values[i]) && seconds[i] >= span.from)
+    .x((i) => Math.round(10 * laneX(seconds[i], span)) / 10)
+    .y((i) => Math.round(10 * laneY(values[i], range)) / 10);
+  return path(seconds.map((_, i) => i)) ?? '';
+}
+
+/** Full minutes that have a mark along the foot. */
+export function laneMinutes({ from, to }: Span): number[] {
+  const every = to - from > 300 ? 120 : 60;
+  const first = Math.ceil(from / every) * every;
+  return Array.from({ length: Math.floor((to - first) / every) + 1 }, (_, i) => first + i * every);
+}

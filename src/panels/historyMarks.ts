@@ -1,0 +1,51 @@
+/**
+ * What happened in the last minutes, as marks of a strip and as rows: hoses, valves, engine and switches one by one and
+ * numbered, clicks of the clutch only counted.
+ */
+import type { LaneMark, MarkKind } from '../instruments/StripLane';
+import type { Happening } from '../session/corePort';
+
+const KINDS: Readonly<Record<string, MarkKind>> = {
+  coupled: 'hose',
+  uncoupled: 'hose',
+  'can-tapped': 'hose',
+  'can-untapped': 'hose',
+  'device-attached': 'hose',
+  'device-detached': 'hose',
+  'hose-caught': 'hose',
+  'coupler-opened': 'valve',
+  'coupler-shut': 'valve',
+  'can-opened': 'valve',
+  'can-shut': 'valve',
+  'tank-opened': 'valve',
+  'tank-shut': 'valve',
+  sprayed: 'valve',
+  'gauge-zeroed': 'valve',
+  'engine-started': 'engine',
+  'engine-stopped': 'engine',
+  'device-started': 'engine',
+  'device-stopped': 'engine',
+  'high-pressure-trip': 'trip',
+  'relief-opened': 'trip',
+  'thermal-trip': 'trip',
+  'compressor-seized': 'trip',
+  'clutch-in': 'clutch',
+  'clutch-out': 'clutch',
+};
+
+const STEPS_PER_SECOND = 50;
+
+export interface HistoryMark extends LaneMark {
+  readonly happening: Happening;
+}
+
+export function historyMarks(happened: readonly Happening[]): HistoryMark[] {
+  let number = 0;
+  return happened.flatMap((happening) => {
+    const kind = KINDS[happening.id];
+    if (kind === undefined) return [];
+    if (kind !== 'clutch') number++;
+    const second = happening.step / STEPS_PER_SECOND;
+    return [{ second, kind, number: kind === 'clutch' ? null : number, happening }];
+  });
+}
