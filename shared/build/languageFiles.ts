@@ -2,7 +2,8 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { readYaml } from '../schema/readYaml.ts';
-import { checkWords, flattenWords } from '../schema/words.ts';
+import { flattenWords } from '../schema/wordGroup.ts';
+import { checkWords } from '../schema/words.ts';
 import { projectFolder } from './folders.ts';
 import { type Bundle, bundleOf } from './wordBundles.ts';
 

@@ -5,7 +5,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { readYaml } from '../schema/readYaml.ts';
-import { checkWords, flattenWords, placeholdersOf } from '../schema/words.ts';
+import { flattenWords, placeholdersOf } from '../schema/wordGroup.ts';
+import { checkWords } from '../schema/words.ts';
 import { projectFolder } from './folders.ts';
 
 const ENGLISH = 'shared/words/en';

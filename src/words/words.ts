@@ -4,7 +4,7 @@
  * (wordIds.ts is generated from shared/words/en by `npm run words`) and again here, for ids that come out of data.
  */
 import lots from 'virtual:words';
-import { flattenWords, placeholdersOf, type WordGroup } from '../../shared/schema/words';
+import { flattenWords, placeholdersOf, type WordGroup } from '../../shared/schema/wordGroup';
 import { sentenceIn } from './sentence';
 import type { WordId, WordParameters } from './wordIds';
 

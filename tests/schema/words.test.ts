@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { readYaml } from '../../shared/schema/readYaml';
-import { checkWords, flattenWords, placeholdersOf } from '../../shared/schema/words';
+import { flattenWords, placeholdersOf } from '../../shared/schema/wordGroup';
+import { checkWords } from '../../shared/schema/words';
 
 const check = (text: string) => checkWords(readYaml('w.yaml', text));
 

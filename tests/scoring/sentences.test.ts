@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { Condition } from '../../shared/schema/condition';
 import { readYaml } from '../../shared/schema/readYaml';
 import type { Rule } from '../../shared/schema/rubric';
-import { flattenWords, placeholdersOf, type WordGroup } from '../../shared/schema/words';
+import { flattenWords, placeholdersOf, type WordGroup } from '../../shared/schema/wordGroup';
 import { checkTold } from '../../src/scoring/checkTold';
 import { measureList } from '../../src/session/record/measures';
 import { scenarios } from '../../src/session/scenario/library';

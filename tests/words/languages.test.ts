@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { featureWords, idsIn, LANGUAGES } from '../../shared/build/languageFiles';
 import { bundleOf } from '../../shared/build/wordBundles';
 import { sameFigures } from '../../shared/schema/sameFigures';
-import { placeholdersOf } from '../../shared/schema/words';
+import { placeholdersOf } from '../../shared/schema/wordGroup';
 import { learnWords, setLanguage, word } from '../../src/words/words';
 
 const others = LANGUAGES.slice(1);
