@@ -155,7 +155,7 @@ export function hoseNode(context: SceneContext, hose: CoupledHose): HoseNode {
     const lifted = place.kind === 'carried' || place.kind === 'refused';
     const heights = drape(layout, points, lifted ? IN_HAND_MM : loose ? 0 : ON_PORT_MM);
     const hanging = points.map(([x, y], i): HangingPoint => [x, y, heights[i]]);
-    const skin = { frost: mine?.frost, sweat: mine?.sweat };
+    const skin = { frost: mine?.frost ?? 0, sweat: mine?.sweat ?? 0 };
     strokes.paint(hanging, { ink: HOSE_INK[hose], widthMm: WIDTH_MM, ...skin }, moving || lifted);
     inDanger = loose ? [] : dangersOf(layout, place.kind === 'port' ? [place.at, ...points] : points);
     danger.show(inDanger, WIDTH_MM);

@@ -1,0 +1,48 @@
+/** Looking closer: every kind of picture opens beside what it shows, axe finds nothing in its form, Escape puts it away. */
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { begin, openSitting } from './driver';
+
+const KINDS = ['port-b', 'label', 'drier', 'condenser', 'compressor', 'txv', 'suction'] as const;
+
+async function findings(page: Page): Promise<string[]> {
+  const { violations } = await new AxeBuilder({ page }).include('.form').setLegacyMode(true).analyze();
+  return violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(' ')}`));
+}
+
+/** Share of the form's width that its picture fills, and whether the form lies over the thing it is about. */
+const stands = (page: Page, target: string): Promise<readonly [fills: number, covers: boolean]> =>
+  page.evaluate((id) => {
+    const form = document.querySelector('.form')?.getBoundingClientRect();
+    const picture = document.querySelector('.close-up canvas')?.getBoundingClientRect();
+    const thing = document.querySelector(`.bay-twin [data-target="${id}"]`)?.getBoundingClientRect();
+    if (!form || !picture || !thing) return [0, true] as const;
+    const middle = thing.left + thing.width / 2;
+    return [picture.width / form.width, middle > form.left && middle < form.right] as const;
+  }, target);
+
+test('each kind of close-up', { timeout: 120_000 }, async () => {
+  const { page } = await openSitting({ scenario: 'weighed-in', mode: 'assessed' }, 'drawn');
+  await begin(page);
+  await page.waitForSelector('.bay-twin [data-target="label"]', { state: 'attached' });
+  for (const target of KINDS) {
+    await page.locator(`.bay-twin [data-target="${target}"]`).focus();
+    await page.keyboard.press('Enter');
+    await page.waitForSelector('.close-up canvas');
+    const [fills, covers] = await stands(page, target);
+    expect(fills, target).toBeGreaterThan(0.85);
+    expect(covers, target).toBe(false);
+    expect(await findings(page), target).toEqual([]);
+    await page.keyboard.press('Escape');
+    await page.waitForSelector('.form', { state: 'detached' });
+  }
+  await page.locator('.tool', { hasText: 'Can 1' }).click();
+  await page.waitForSelector('.close-up canvas');
+  expect(await findings(page)).toEqual([]);
+  await page.keyboard.press('Escape');
+  await page.locator('.bay-lens').click();
+  await page.waitForSelector('.bay-inset canvas');
+  await page.keyboard.press('Escape');
+  await page.waitForSelector('.bay-inset', { state: 'hidden' });
+});
