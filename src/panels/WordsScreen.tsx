@@ -105,6 +105,7 @@ function Ports(props: { readonly ui: WorkUi }): JSX.Element {
               <button
                 type="button"
                 class="linkb"
+                aria-label={word('words.lookAt', { part: portName(session, port.id) })}
                 onClick={() => props.ui.show({ kind: 'port', port: port.id })}
               >
                 {word('words.look')}
