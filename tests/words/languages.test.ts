@@ -1,9 +1,10 @@
 /** Every language says what English says: the same ids, the same places for values, and nothing left in English. */
 import { describe, expect, it } from 'vitest';
-import { featureWords, idsIn, LANGUAGES } from '../../shared/build/languageFiles';
+import { featureWords, idsIn, LANGUAGES, textOf } from '../../shared/build/languageFiles';
 import { bundleOf } from '../../shared/build/wordBundles';
 import { sameFigures } from '../../shared/schema/sameFigures';
 import { placeholdersOf } from '../../shared/schema/wordGroup';
+import { checkTranslation } from '../../src/scoring/checkTranslation';
 import { learnWords, setLanguage, word } from '../../src/words/words';
 
 const others = LANGUAGES.slice(1);
@@ -74,5 +75,23 @@ describe('figures of a translation', () => {
     expect(sameFigures('480 g', '48 g')).toBe('it lacks 480 g; it has 48 g, which the original has not');
     expect(sameFigures('30 psi', '30 bar')).toMatch(/lacks 30 psi/);
     expect(sameFigures('no figure', '2 latas')).toMatch(/^it has 2/);
+  });
+});
+
+describe('a scenario in another language', () => {
+  const scenario = textOf('scenarios/weighed-in.yaml');
+  const told = textOf('scenarios/es/weighed-in.yaml');
+  const file = 'scenarios/es/weighed-in.yaml';
+  const check = (text: string) =>
+    checkTranslation(file, text, scenario).map(({ at, message }) => `${at} ${message}`);
+
+  it('is checked with the scenario', () => {
+    expect(check(told)).toEqual([]);
+    expect(check('title: Pesada\n').join('\n')).toMatch(/"complaint" is missing/);
+    expect(check(told.replace('complaint:', 'complain:')).join('\n')).toMatch(/did you mean "complaint"/);
+    expect(check(`${told}tools: []\n`).join('\n')).toMatch(
+      /^scenarios\/es\/weighed-in\.yaml:\d+:1 unknown key "tools"/,
+    );
+    expect(check('title: [\n').join('\n')).toMatch(/^scenarios\/es\/weighed-in\.yaml:/);
   });
 });

@@ -1,8 +1,13 @@
-/** `check FILE...`: scenario files checked, one finding a line; a warning alone is no failure. */
+/**
+ * `check FILE...`: scenario files checked, with what tells them in other languages (FOLDER/LANGUAGE/NAME beside
+ * FOLDER/NAME), one finding a line; a warning alone is no failure.
+ */
 import { checkScenario } from '../../scoring/checkScenario';
+import { checkTranslation } from '../../scoring/checkTranslation';
 import { rubrics } from '../../session/scenario/rubrics';
-import { word } from '../../words/words';
-import { defineVerb } from '../verb';
+import { languages, word } from '../../words/words';
+import type { Io } from '../io';
+import { defineVerb, UsageError } from '../verb';
 
 export default defineVerb({
   name: 'check',
@@ -11,7 +16,8 @@ export default defineVerb({
   operands: [{ name: 'FILE', required: true, many: true }],
   run({ options, operands }, io) {
     const problems = operands.flatMap((file) => {
-      const found = checkScenario(file, io.readFile(file), rubrics);
+      const text = io.readFile(file);
+      const found = [...checkScenario(file, text, rubrics), ...translations(file, text, io)];
       if (found.length === 0) io.note(word('verbs.check.clean', { file }));
       return found;
     });
@@ -20,3 +26,21 @@ export default defineVerb({
     return problems.some(({ level }) => level === 'error') ? 1 : 0;
   },
 });
+
+function translations(file: string, text: string, io: Io) {
+  const cut = file.lastIndexOf('/') + 1;
+  return languages().flatMap((language) => {
+    const beside = `${file.slice(0, cut)}${language}/${file.slice(cut)}`;
+    const told = readIfThere(beside, io);
+    return told === null ? [] : checkTranslation(beside, told, text);
+  });
+}
+
+function readIfThere(file: string, io: Io): string | null {
+  try {
+    return io.readFile(file);
+  } catch (error) {
+    if (error instanceof UsageError) return null;
+    throw error;
+  }
+}
