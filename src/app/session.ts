@@ -148,7 +148,7 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
       return at === undefined ? null : named(at);
     },
     history: (channel) => history.of(channel),
-    happened: () => history.happened(),
+    happened: () => history.happened().map((one) => ({ ...one, said: happeningWords(one, named) ?? '' })),
     nameOf: named,
     send(command) {
       if (hooks.readOnly()) return;

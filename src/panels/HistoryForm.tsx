@@ -3,7 +3,7 @@ import { createMemo, createSignal, For, type JSX, Show } from 'solid-js';
 import { inWords, plainNumber, writeClock, writePressure } from '../instruments/displayUnits';
 import { MarkShape } from '../instruments/StripLane';
 import { spanTo } from '../instruments/stripLane';
-import { isWordId, say, word } from '../words/words';
+import { word } from '../words/words';
 import { Segmented, SideBadge } from './controls';
 import { Form } from './Form';
 import type { GaugeSource } from './GaugePanel';
@@ -22,12 +22,6 @@ const nameOf = ({ hub }: GaugeSource): string =>
     charging: word('instrument.side.charging'),
   })[hub];
 
-function saidOf(session: SessionModel, { happening }: HistoryMark): string {
-  const id = `happening.${happening.id}`;
-  if (!isWordId(id)) return '';
-  return say({ id, values: { subject: session.nameOf(happening.subject ?? '') } });
-}
-
 /** What a gauge read at a second, in the reader's unit; a dash where nothing was. */
 function readAt(session: SessionModel, source: GaugeSource, second: number): string {
   const { seconds, values } = session.history(source.channel);
@@ -36,10 +30,7 @@ function readAt(session: SessionModel, source: GaugeSource, second: number): str
   return inWords(writePressure(value, session.units().pressure, source.face));
 }
 
-function Marks(props: {
-  readonly session: SessionModel;
-  readonly marks: readonly HistoryMark[];
-}): JSX.Element {
+function Marks(props: { readonly marks: readonly HistoryMark[] }): JSX.Element {
   const numbered = (): HistoryMark[] => props.marks.filter(({ number }) => number !== null);
   const clicks = (): number => props.marks.length - numbered().length;
   return (
@@ -54,7 +45,7 @@ function Marks(props: {
               <MarkShape kind={mark.kind} number={mark.number} />
             </svg>
             <time>{writeClock(mark.second)}</time>
-            <span>{saidOf(props.session, mark)}</span>
+            <span>{mark.said}</span>
           </li>
         )}
       </For>
@@ -85,7 +76,7 @@ function HistoryTable(props: {
       ...minutes.map((second) => ({ second, said: '' })),
       ...props.marks
         .filter(({ number }) => number !== null)
-        .map((mark) => ({ second: mark.second, said: saidOf(props.session, mark) })),
+        .map((mark) => ({ second: mark.second, said: mark.said })),
     ].sort((one, other) => one.second - other.second);
   };
   return (
@@ -171,7 +162,7 @@ export function HistoryForm(props: {
             </figure>
           )}
         </For>
-        <Marks session={props.session} marks={marks()} />
+        <Marks marks={marks()} />
       </Show>
     </Form>
   );

@@ -3,7 +3,7 @@
  * numbered, clicks of the clutch only counted.
  */
 import type { LaneMark, MarkKind } from '../instruments/StripLane';
-import type { Happening } from '../session/corePort';
+import type { ToldHappening } from './sessionModel';
 
 const KINDS: Readonly<Record<string, MarkKind>> = {
   coupled: 'hose',
@@ -36,16 +36,16 @@ const KINDS: Readonly<Record<string, MarkKind>> = {
 const STEPS_PER_SECOND = 50;
 
 export interface HistoryMark extends LaneMark {
-  readonly happening: Happening;
+  readonly said: string;
 }
 
-export function historyMarks(happened: readonly Happening[]): HistoryMark[] {
+export function historyMarks(happened: readonly ToldHappening[]): HistoryMark[] {
   let number = 0;
-  return happened.flatMap((happening) => {
-    const kind = KINDS[happening.id];
+  return happened.flatMap(({ id, step, said }) => {
+    const kind = KINDS[id];
     if (kind === undefined) return [];
     if (kind !== 'clutch') number++;
-    const second = happening.step / STEPS_PER_SECOND;
-    return [{ second, kind, number: kind === 'clutch' ? null : number, happening }];
+    const second = step / STEPS_PER_SECOND;
+    return [{ second, kind, number: kind === 'clutch' ? null : number, said }];
   });
 }

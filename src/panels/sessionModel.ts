@@ -78,6 +78,10 @@ export interface Notice {
   readonly serial: number;
 }
 
+export interface ToldHappening extends Happening {
+  readonly said: string;
+}
+
 export interface SessionModel {
   readonly facts: ScenarioFacts;
   readonly layout: Layout;
@@ -106,8 +110,8 @@ export interface SessionModel {
   readonly probeAt: (instrument: string) => string | null;
   /** What a gauge read in the last minutes: job seconds and values in its unit, a sample a second. */
   readonly history: (channel: string) => Samples;
-  /** What happened in those minutes, the oldest first. */
-  readonly happened: () => readonly Happening[];
+  /** What happened in those minutes, the oldest first, each with what is said of it. */
+  readonly happened: () => readonly ToldHappening[];
   /** Name of an id for a reader. */
   readonly nameOf: (id: string) => string;
   readonly send: (command: Command) => void;

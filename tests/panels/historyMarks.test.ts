@@ -36,8 +36,8 @@ describe('the strip of the last minutes', () => {
 
   test('numbers what was done in order, only counts the clutch, and leaves the rest out', () => {
     const marks = historyMarks(
-      ['engine-started', 'clutch-in', 'noted', 'coupled', 'clutch-out', 'high-pressure-trip'].map((id, i) =>
-        happening(50 * i, id),
+      ['engine-started', 'clutch-in', 'noted', 'coupled', 'clutch-out', 'high-pressure-trip'].map(
+        (id, i) => ({ ...happening(50 * i, id), said: id }),
       ),
     );
     expect(marks.map(({ kind, number, second }) => [kind, number, second])).toEqual([
