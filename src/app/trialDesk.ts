@@ -29,6 +29,8 @@ export interface TrialDesk {
   row(step: number): void;
 }
 
+/** What is so already needs no doing, and nothing is lost by it. */
+const SO_ALREADY = 'refusal.already';
 const SLICE_MS = 25;
 const TRACE_EVERY_MS = 120;
 
@@ -113,7 +115,7 @@ function toldOf({ before, after, firstDifferentStep, refused }: WhatIf): TrialTo
     before: endOf(before),
     after: endOf(after),
     changed,
-    refused,
+    refused: refused.filter(({ reason }) => reason !== SO_ALREADY),
     firstDifferentStep,
     sameState: before.stateHash === after.stateHash,
   };

@@ -39,6 +39,8 @@ const LEFT = 48;
 const RIGHT = 104;
 const GAP = 22;
 const MARKS = 3;
+/** Width of a mark's words with a gap. */
+const MARK_ROOM = 52;
 
 const tenth = (value: number): number => Math.round(value * 10) / 10;
 
@@ -185,6 +187,16 @@ export function TimePlot(props: TimePlotProps): JSX.Element {
       minutes: plainNumber(props.axis.endS / 60),
       count: plainNumber(props.pins.length),
     });
+  /** Those that stand clear of the one before. */
+  const shownMarks = (): number[] => {
+    let lastX = Number.NEGATIVE_INFINITY;
+    return frame().axis.marks.filter((seconds) => {
+      const x = frame().x(seconds);
+      if (x - lastX < MARK_ROOM) return false;
+      lastX = x;
+      return true;
+    });
+  };
   const wholeMinutes = (): boolean => frame().axis.marks.every((seconds) => seconds % 60 === 0);
   return (
     <svg viewBox={`0 0 ${width()} ${height()}`} class="tplot" role="img" aria-label={label()}>
@@ -203,7 +215,7 @@ export function TimePlot(props: TimePlotProps): JSX.Element {
       <Show when={props.cursorS !== null}>
         <path class="cursor-line" d={`M${frame().x(props.cursorS ?? 0)} ${TOP - 8}V${bottom()}`} />
       </Show>
-      <For each={frame().axis.marks}>
+      <For each={shownMarks()}>
         {(seconds) => (
           <text class="c-ax" x={frame().x(seconds)} y={height() - 6} text-anchor="middle">
             {wholeMinutes()

@@ -148,7 +148,7 @@ export function Debrief(props: DebriefProps): JSX.Element {
             onShown={setShown}
             onPlace={(at) => (shown() === 'moment' ? setPlace(at) : mark(at.seconds))}
           />
-          <Show when={part() === 'why'}>
+          <Show when={part() === 'why' && shown() !== 'moment'}>
             <WhatIf debrief={props.debrief} whatIf={props.debrief.whatIf} onShow={mark} />
           </Show>
         </div>

@@ -8,7 +8,7 @@ import type { SpotId } from '../instruments/loop/spots';
 import { PressureEnthalpy } from '../instruments/PressureEnthalpy';
 import { isKnown, type StatePoint } from '../instruments/phGeometry';
 import { word } from '../words/words';
-import { commandWords } from './commandWords';
+import { actionWords } from './actionWords';
 import { IconButton } from './controls';
 import { pointsAt, valueAt } from './DebriefNumbers';
 import type { DebriefModel, Place } from './debriefModel';
@@ -111,7 +111,7 @@ function GoOn(props: DebriefMomentProps): JSX.Element {
     const { data, nameOf } = props.debrief;
     const deed = data.actions.find(({ logNumber }) => logNumber === props.place.deed);
     if (deed === undefined) return word('debrief.moment.goOnNote', { time });
-    return word('debrief.moment.goOnDeed', { time, deed: commandWords(deed.command, nameOf) });
+    return word('debrief.moment.goOnDeed', { time, deed: actionWords(deed, nameOf) });
   };
   return (
     <Show when={props.debrief.onGoOn}>

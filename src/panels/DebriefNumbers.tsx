@@ -10,7 +10,7 @@ import {
 } from '../instruments/displayUnits';
 import type { StatePoint } from '../instruments/phGeometry';
 import { word } from '../words/words';
-import { commandWords } from './commandWords';
+import { actionWords } from './actionWords';
 import type { DebriefData, DebriefModel, Trace } from './debriefModel';
 
 const STEPS_PER_SECOND = 50;
@@ -77,7 +77,7 @@ export function ActionTable(props: { readonly debrief: DebriefModel }): JSX.Elem
               <tr>
                 <td class="n">{writeClock(moment)}</td>
                 <td>
-                  {plainNumber(action.number)}. {commandWords(action.command, props.debrief.nameOf)}
+                  {plainNumber(action.number)}. {actionWords(action, props.debrief.nameOf)}
                 </td>
                 <td class="n">{inWords(writePressure(value('high', moment), units.pressure, 'high'))}</td>
                 <td class="n">{inWords(writePressure(value('low', moment), units.pressure, 'low'))}</td>

@@ -26,6 +26,9 @@ export function DebriefSuspects(props: {
       {(story) => (
         <div>
           <p class="s">{word('debrief.suspects.before', { count: String(story()[0]?.left.length ?? 0) })}</p>
+          <Show when={story().length === 1}>
+            <p class="s">{word('debrief.suspects.noReadings')}</p>
+          </Show>
           <ol class="suspects">
             <For each={story().slice(1)}>
               {(after) => (

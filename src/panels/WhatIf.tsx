@@ -23,11 +23,14 @@ export function WhatIf(props: WhatIfProps): JSX.Element {
     equals: (a, b) => a.length === b.length,
   });
   const action = (): DebriefAction | undefined => actions().find(({ logNumber }) => logNumber === chosen());
-  /** The last action at or before the first step that differs. */
+  /** The last action before the first step that differs; of those at one step the one that was changed. */
   const partsAt = (): number | null => {
     const step = props.whatIf.told()?.firstDifferentStep;
     if (step === null || step === undefined) return null;
-    return actions().findLast((one) => one.step < step)?.logNumber ?? null;
+    const before = actions().filter((one) => one.step < step);
+    const last = before.filter((one) => one.step === before.at(-1)?.step);
+    const changed = new Set(props.whatIf.edits().map(({ number }) => number));
+    return (last.find(({ logNumber }) => changed.has(logNumber)) ?? last.at(-1))?.logNumber ?? null;
   };
   const choose = (one: DebriefAction): void => {
     setChosen(one.logNumber);

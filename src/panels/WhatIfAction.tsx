@@ -5,7 +5,7 @@
 import { createSignal, type JSX, Show } from 'solid-js';
 import { writeClock } from '../instruments/displayUnits';
 import { word } from '../words/words';
-import { commandWords } from './commandWords';
+import { actionWords } from './actionWords';
 import type { DebriefAction, DebriefModel } from './debriefModel';
 import { asItWas, editsOf, leftOut, movedBy } from './whatIfEdits';
 import type { WhatIfModel } from './whatIfModel';
@@ -86,7 +86,7 @@ export function WhatIfAction(props: WhatIfActionProps): JSX.Element {
       onKeyDown={onKey}
     >
       <b>{props.action.number}</b>
-      <span>{commandWords(props.action.command, props.debrief.nameOf)}</span>
+      <span>{actionWords(props.action, props.debrief.nameOf)}</span>
       <small>
         <time>{time()}</time>
         <Show when={own().isDropped}>

@@ -3,7 +3,7 @@ import { For, type JSX, Show } from 'solid-js';
 import type { ArgSpec } from '../plant/commandSpecs';
 import { argsOf } from '../session/commandShape';
 import { isWordId, say, word } from '../words/words';
-import { commandWords } from './commandWords';
+import { actionWords } from './actionWords';
 import type { DebriefAction, DebriefModel } from './debriefModel';
 import { asItWas, editsOf, leftOut, movedBy, withValue } from './whatIfEdits';
 import type { WhatIfModel } from './whatIfModel';
@@ -72,7 +72,7 @@ export function WhatIfForm(props: WhatIfFormProps): JSX.Element {
   const set = (edits: ReturnType<WhatIfModel['edits']>): void => props.whatIf.setEdits(edits);
   const move = (bySteps: number): void => set(movedBy(props.whatIf.edits(), number(), bySteps));
   return (
-    <div class="wi-form" role="group" aria-label={commandWords(props.action.command, props.debrief.nameOf)}>
+    <div class="wi-form" role="group" aria-label={actionWords(props.action, props.debrief.nameOf)}>
       <Show when={!isFixed()} fallback={<p class="s mut">{word('debrief.whatIf.unchangeable')}</p>}>
         <button
           type="button"

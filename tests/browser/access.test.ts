@@ -145,6 +145,10 @@ describe.each(SIZES)('at $width x $height', (viewport) => {
     await expectClean(page);
     await page.getByRole('radio', { name: 'Diagram' }).click();
     await expectClean(page);
+    for (const part of ['thought', 'why', 'next']) {
+      await page.locator(`[data-part="${part}"]`).click();
+      await expectClean(page);
+    }
   });
 });
 

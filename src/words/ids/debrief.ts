@@ -77,6 +77,7 @@ export interface DebriefWords {
   'debrief.suspects.title': never;
   'debrief.suspects.weighing': never;
   'debrief.suspects.weighed': never;
+  'debrief.suspects.noReadings': never;
   'debrief.suspects.none': never;
   'debrief.suspects.explored': never;
   'debrief.suspects.before': 'count';
@@ -92,6 +93,7 @@ export interface DebriefWords {
   'debrief.suspects.likely': 'cause';
   'debrief.suspects.both': 'one' | 'other';
   'debrief.suspects.join': never;
+  'debrief.carriedOn': never;
   'debrief.steps.label': never;
   'debrief.steps.happened': never;
   'debrief.steps.thought': never;
