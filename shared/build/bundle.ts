@@ -16,7 +16,8 @@ export async function bundle(file: string): Promise<string> {
     publicDir: false,
     logLevel: 'error',
     plugins: dataModules(),
-    ssr: { noExternal: true },
+    // A browser's driver is no code of ours, and finds files beside itself.
+    ssr: { noExternal: true, external: ['playwright-core'] },
     build: {
       ssr: join(projectFolder, file),
       outDir,

@@ -38,7 +38,7 @@ export interface HoseNode extends SceneNode {
   fall(): void;
   /** Lays the coupler on the mat, from wherever it was. */
   layDown(): void;
-  /** Middle of the coupler as it is drawn, and whether it is there at all. */
+  /** Middle of the coupler, or where it is falling to; null where there is none. */
   couplerAt(): PointMm | null;
   /** What the hose lies in now that would catch or burn it. */
   dangers(): readonly HoseDanger[];
@@ -272,7 +272,7 @@ export function hoseNode(context: SceneContext, hose: CoupledHose): HoseNode {
       goToMat();
       draw();
     },
-    couplerAt: () => (place.kind === 'absent' ? null : middle()),
+    couplerAt: () => (place.kind === 'absent' ? null : place.kind === 'falling' ? rest : middle()),
     dangers: () => inDanger,
     tick(seconds) {
       const unfolds = unfold(seconds);
