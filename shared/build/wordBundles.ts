@@ -1,14 +1,15 @@
 /**
- * In which lots the words are fetched: what the page shows first, what a job or another page needs, what only a finding
- * says, and what only the command line does. A feature nobody names here belongs to the jobs.
+ * In which lots the words are fetched: what the page shows first, what a job needs, what only a debrief or a
+ * finding says, what other pages say, and what only the command line does. A feature nobody names here belongs to the jobs.
  */
 const FEATURES = {
   page: ['app', 'shelf', 'help', 'instrument', 'name'],
-  findings: ['rules'],
+  findings: ['rules', 'debrief'],
+  pages: ['carCard', 'drill'],
   line: ['cli', 'verbs', 'signs', 'report', 'loop', 'properties', 'suspects', 'check'],
 } as const;
 
-export const BUNDLES = ['page', 'job', 'findings', 'line'] as const;
+export const BUNDLES = ['page', 'job', 'findings', 'pages', 'line'] as const;
 export type Bundle = (typeof BUNDLES)[number];
 
 export function bundleOf(feature: string): Bundle {

@@ -45,11 +45,11 @@ const SessionPage = lazy(() => withWords(['job'], import('./SessionPage')));
 const OtherSession = lazy(() => withWords(['job'], import('./OtherSession')));
 const CardPage = lazy(() =>
   withWords(
-    ['job'],
+    ['job', 'pages'],
     tellPlaces().then(() => import('./CardPage')),
   ),
 );
-const DrillPage = lazy(() => withWords(['job'], import('./DrillPage')));
+const DrillPage = lazy(() => withWords(['job', 'pages'], import('./DrillPage')));
 
 type Over = 'menu' | 'help' | null;
 

@@ -1,25 +1,17 @@
 /** The frame of the bay: the drawing itself is put into the host; over it lie status, zoom, car controls and forms. */
-import { createSignal, type JSX, Match, Show, Switch } from 'solid-js';
+import { createSignal, type JSX, lazy, Show, Suspense } from 'solid-js';
 import { hazardsOf } from '../layout/zones';
 import { word } from '../words/words';
-import { CarForm } from './CarForm';
-import { CauseForm } from './CauseForm';
 import { CautionPlate, WarningSign } from './CautionPlate';
 import { carWords } from './carWords';
 import { IconButton } from './controls';
-import { EntriesForm } from './EntriesForm';
-import { FindingForm } from './FindingForm';
-import { Outcome } from './Form';
-import { HintPanel } from './HintPanel';
-import { HistoryForm } from './HistoryForm';
 import { Icon } from './Icon';
-import { LookForm, PortForm } from './LookForm';
-import { SheetForm } from './SheetForm';
 import { Stopped } from './Stopped';
-import { FinishForm, LabelForm, ReferForm } from './smallForms';
 import { Heard } from './sound/Heard';
-import { ToolForm } from './ToolForm';
-import type { Open, WorkUi } from './workUi';
+import type { WorkUi } from './workUi';
+
+/** Forms are fetched when the first one is opened. */
+const OpenForm = lazy(() => import('./OpenForm'));
 
 export type ZoomStep = 'nearer' | 'farther' | 'whole';
 
@@ -107,76 +99,6 @@ function Status(props: { readonly ui: WorkUi }): JSX.Element {
   );
 }
 
-const as = <K extends Open['kind']>(open: Open | null, kind: K): Extract<Open, { kind: K }> | undefined =>
-  open?.kind === kind ? (open as Extract<Open, { kind: K }>) : undefined;
-
-export function OpenForm(props: {
-  readonly ui: WorkUi;
-  readonly onConnect: (hose: string, port: string) => void;
-}): JSX.Element {
-  const open = () => props.ui.open();
-  const session = props.ui.session;
-  const close = props.ui.close;
-  return (
-    <Outcome.Provider value={session.notice}>
-      <Switch>
-        <Match when={as(open(), 'tool')}>
-          {(one) => (
-            <ToolForm session={session} tool={one().tool} picture={props.ui.picture()} onClose={close} />
-          )}
-        </Match>
-        <Match when={as(open(), 'port')}>
-          {(one) => (
-            <PortForm
-              session={session}
-              portId={one().port}
-              picture={props.ui.picture()}
-              heldHose={null}
-              onConnect={props.onConnect}
-              onClose={close}
-            />
-          )}
-        </Match>
-        <Match when={as(open(), 'part')}>
-          {(one) => (
-            <LookForm session={session} part={one().part} picture={props.ui.picture()} onClose={close} />
-          )}
-        </Match>
-        <Match when={as(open(), 'finding')}>
-          <FindingForm session={session} onClose={close} />
-        </Match>
-        <Match when={as(open(), 'cause')}>
-          <CauseForm session={session} onClose={close} />
-        </Match>
-        <Match when={as(open(), 'refer')}>
-          <ReferForm session={session} onClose={close} />
-        </Match>
-        <Match when={as(open(), 'label')}>
-          <LabelForm session={session} onClose={close} />
-        </Match>
-        <Match when={as(open(), 'entries')}>
-          <EntriesForm session={session} onClose={close} />
-        </Match>
-        <Match when={as(open(), 'sheet')}>
-          <SheetForm session={session} onClose={close} />
-        </Match>
-        <Match when={as(open(), 'history')}>
-          <HistoryForm session={session} onClose={close} />
-        </Match>
-        <Match when={as(open(), 'car')}>
-          <CarForm session={session} onClose={close} />
-        </Match>
-        <Match when={as(open(), 'finish')}>
-          <FinishForm session={session} onClose={close} />
-        </Match>
-        <Match when={as(open(), 'hint')}>
-          <HintPanel session={session} onClose={close} />
-        </Match>
-      </Switch>
-    </Outcome.Provider>
-  );
-}
-
 export interface BayPanelProps {
   readonly ui: WorkUi;
   /** The drawing's host is ready. */
@@ -195,7 +117,11 @@ export function BayPanel(props: BayPanelProps): JSX.Element {
       <Status ui={props.ui} />
       <Zoom onZoom={props.onZoom} />
       <CarControls ui={props.ui} />
-      <OpenForm ui={props.ui} onConnect={props.onConnect} />
+      <Show when={props.ui.open() !== null}>
+        <Suspense>
+          <OpenForm ui={props.ui} onConnect={props.onConnect} />
+        </Suspense>
+      </Show>
       <Show when={props.ui.caution()}>
         {(standing) => (
           <CautionPlate id={standing().caution.id} onSafe={props.ui.answerSafe} onGo={props.ui.answerGo} />

@@ -12,7 +12,7 @@ export type { WordId } from './wordIds';
 
 const ENGLISH = 'en';
 /** In which lots words are fetched (shared/build/wordBundles.ts). */
-const ALL = ['page', 'job', 'findings', 'line'] as const;
+const ALL = ['page', 'job', 'findings', 'pages', 'line'] as const;
 export type Bundle = (typeof ALL)[number];
 
 /** Placeholder values of the word `Id`; nothing where it has none. */
