@@ -1,6 +1,7 @@
 /** What an eye has of the loop's state beside frost: oil, soap, dye, the sight glass, how fast things turn. Cues only. */
 import type { BayFrame } from '../bay/bayFrame';
 import { isFan } from '../bay/drawing/parts/isFan';
+import type { Layout } from '../layout/layout';
 import { loopLines } from '../layout/trace';
 import type { SessionModel } from '../panels/sessionModel';
 
@@ -27,12 +28,25 @@ export function bayCuesOf(session: SessionModel): Cues {
   };
 }
 
-function stainsOf({ layout, signal }: SessionModel): Record<string, number> {
+/** Places of a bay that oil is seen at, listed once: a frame is made for every picture. */
+const listed = new WeakMap<Layout, readonly string[]>();
+
+function placesOf(layout: Layout): readonly string[] {
+  const known = listed.get(layout);
+  if (known) return known;
   const joints = loopLines(layout).flatMap(({ id, from, to }) => [`${id}-${from}`, `${id}-${to}`]);
-  const ids = [...layout.parts, ...layout.lines, ...layout.ports].map(({ id }) => id);
-  return Object.fromEntries(
-    [...ids, ...joints].map((id) => [id, signal(`stain.${id}`)] as const).filter(([, share]) => share > 0),
-  );
+  const places = [...[...layout.parts, ...layout.lines, ...layout.ports].map(({ id }) => id), ...joints];
+  listed.set(layout, places);
+  return places;
+}
+
+function stainsOf({ layout, signal }: SessionModel): Record<string, number> {
+  const stains: Record<string, number> = {};
+  for (const id of placesOf(layout)) {
+    const share = signal(`stain.${id}`);
+    if (share > 0) stains[id] = share;
+  }
+  return stains;
 }
 
 /** The place it was put last, by what happened; what it shows is the reading's. */

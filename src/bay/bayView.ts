@@ -122,6 +122,7 @@ function bindBay(
     scene.refit(camera(), size(), resolution, theme === 'dark');
     scene.stage.position.set(0, 0);
     scene.stage.scale.set(1);
+    inset.repaint();
     changed();
   };
   const resize = (): void => {

@@ -126,6 +126,9 @@ describe('states from near', () => {
   it('of clutch, sight glass and condenser follow what the frame says', () => {
     const clutch = (clutchEngaged: boolean) => texts(drawn('sedan', 'clutch', { clutchEngaged }));
     expect([clutch(false), clutch(true)]).toEqual([['gap'], []]);
+    const oiled = (share: number) => drawn('pickup', 'clutch', { stains: { compressor: share } }).length;
+    expect(oiled(1)).toBeGreaterThan(oiled(0.25));
+    expect(oiled(0.25)).toBeGreaterThan(oiled(0));
     const glass = (bubbles: number, streaked = false) =>
       drawn('hatchback', 'drier', { glass: { bubbles, streaked } }).length;
     expect(glass(0.5)).toBeGreaterThan(glass(0.125));

@@ -10,6 +10,8 @@ import { type Camera, toScreen } from '../camera';
 export interface Inset {
   readonly elements: readonly HTMLElement[];
   show(frame: BayFrame, camera: Camera): void;
+  /** Size or theme changed: what was drawn is no good any more. */
+  repaint(): void;
 }
 
 export type Picture = (targetId: string, width: number, height: number) => HTMLCanvasElement | null;
@@ -25,7 +27,7 @@ const PICTURE_SHARE = 0.72;
 /** No elements where no clutch stands edge-on. */
 export function createInset(layout: Layout, picture: Picture): Inset {
   const part = layout.parts.find((one) => one.kind === 'compressor-side');
-  if (!part) return { elements: [], show: () => undefined };
+  if (!part) return { elements: [], show: () => undefined, repaint: () => undefined };
   const [lens, card] = [document.createElement('button'), document.createElement('section')];
   const [shut, place, note] = [
     document.createElement('button'),
@@ -57,7 +59,7 @@ export function createInset(layout: Layout, picture: Picture): Inset {
     const [x, y] = toScreen(camera, [part.at[0] + CARD_FROM_WHEEL[0], part.at[1] + CARD_FROM_WHEEL[1]]);
     card.style.width = `${side.toFixed(0)}px`;
     at(card, inside(card, side, [x, y]));
-    const key = `${frame.clutchEngaged}:${side}`;
+    const key = `${frame.clutchEngaged}:${frame.stains[part.id] ?? 0}:${side}`;
     if (key === shown) return;
     shown = key;
     const drawn = picture(part.id, side - 4, side * PICTURE_SHARE);
@@ -88,6 +90,9 @@ export function createInset(layout: Layout, picture: Picture): Inset {
     show(frame, camera) {
       latest = { frame, camera };
       refresh();
+    },
+    repaint() {
+      shown = '';
     },
   };
 }
