@@ -30,5 +30,3 @@ export const metadataSchema = z.strictObject({
   /** Drawings that are shown beside or over it, and so have to be fetched with it. */
   with: z.array(z.string()).min(1).optional(),
 });
-
-export type PartMeta = z.infer<typeof metadataSchema>;
