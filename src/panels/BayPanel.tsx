@@ -3,6 +3,7 @@ import { createSignal, type JSX, lazy, Show, Suspense } from 'solid-js';
 import { hazardsOf } from '../layout/zones';
 import { word } from '../words/words';
 import { CautionPlate, WarningSign } from './CautionPlate';
+import { calm } from './calm';
 import { carWords } from './carWords';
 import { IconButton } from './controls';
 import { Icon } from './Icon';
@@ -41,7 +42,7 @@ function CarControls(props: { readonly ui: WorkUi }): JSX.Element {
         <Icon name="fan" size={18} />
         {words().cabin}
       </button>
-      <button type="button" class="btn sm hide-s" aria-pressed={false} onClick={toggleDoor}>
+      <button type="button" class="btn sm hide-s hide-p" onClick={toggleDoor}>
         <Icon name="door" size={18} />
         {words().door}
       </button>
@@ -81,9 +82,13 @@ function SlimCautions(props: { readonly ui: WorkUi }): JSX.Element {
 function Status(props: { readonly ui: WorkUi }): JSX.Element {
   const inForm = (): boolean => props.ui.open() !== null && props.ui.open()?.kind !== 'hint';
   const notice = () => (inForm() ? null : props.ui.session.notice());
+  const spoken = calm(() => notice()?.text ?? '');
   return (
     <div class="ov stw">
-      <div role="status">
+      <div role="status" class="vh">
+        {spoken()}
+      </div>
+      <div aria-hidden="true">
         <Show when={notice()}>
           {(line) => (
             <span class="status">

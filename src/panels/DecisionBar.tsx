@@ -2,6 +2,7 @@
 import { createMemo, createSignal, Index, type JSX, Show } from 'solid-js';
 import { word } from '../words/words';
 import { IconButton } from './controls';
+import { keepTabInside } from './focusKeeping';
 import { Icon } from './Icon';
 import type { SessionModel } from './sessionModel';
 
@@ -122,11 +123,13 @@ export function DecisionBar(props: {
           <div
             class="sheetb stack"
             role="dialog"
+            aria-modal="true"
             aria-label={word('work.decide.title')}
             tabIndex={-1}
             ref={(sheet) => queueMicrotask(() => sheet.focus())}
             onKeyDown={(event) => {
               if (event.key === 'Escape') close();
+              else keepTabInside(event, event.currentTarget);
             }}
           >
             <div class="row">
