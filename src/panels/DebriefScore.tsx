@@ -2,14 +2,23 @@
 
 import { createSignal, For, type JSX, Show } from 'solid-js';
 import type { Permission } from '../../shared/schema/jurisdiction';
-import { type DisplayUnits, plainNumber, writeClock } from '../instruments/displayUnits';
-import { sayFinding } from '../scoring/sayFinding';
-import { type WordId, word } from '../words/words';
+import {
+  type DisplayUnits,
+  inWords,
+  plainNumber,
+  writeClock,
+  writeMass,
+  writePressure,
+  writeTemperature,
+} from '../instruments/displayUnits';
+import { isWordId, say, type WordId, word } from '../words/words';
 import { Segmented } from './controls';
+import { valueAt } from './DebriefNumbers';
 import { besides, subtitle } from './DebriefStory';
 import type { DebriefData, DebriefDomain, DebriefFinding, DebriefModel, Place } from './debriefModel';
 import { domainName } from './domainName';
 import { writerOf } from './evidenceUnits';
+import { findingWords } from './findingWords';
 import { Icon } from './Icon';
 
 const STEPS_PER_SECOND = 50;
@@ -137,7 +146,30 @@ const isLost = (finding: DebriefFinding): boolean => !KEPT.includes(finding.kind
 const lawHere = ({ rule, source, trust }: Permission): string =>
   word('law.here', { rule, source, trust: word(`law.trust.${trust}`) });
 
+/** Why the rule is there. */
+function whyWords({ rule }: DebriefFinding): string | null {
+  const id = `rules.${rule}.why`;
+  return isWordId(id) ? say({ id }) : null;
+}
+
+/** Whether a gauge could ever show a pressure of this car. */
+const couldRead = ({ actions }: DebriefData): boolean =>
+  actions.some(({ command }) => command.do === 'couple');
+
+/** What stood in the car at the moment of a finding. */
+function thenWords(data: DebriefData, seconds: number, units: DisplayUnits): string {
+  const side = (id: 'low' | 'high'): string =>
+    inWords(writePressure(valueAt(data, id, seconds), units.pressure, id));
+  return word('debrief.thenIn', {
+    low: side('low'),
+    high: side('high'),
+    charge: inWords(writeMass(valueAt(data, 'charge', seconds), units.mass)),
+    vent: inWords(writeTemperature(valueAt(data, 'vent', seconds), units.temperature, 1)),
+  });
+}
+
 function Row(props: {
+  readonly data: DebriefData;
   readonly finding: DebriefFinding;
   readonly units: DisplayUnits;
   readonly scored: boolean;
@@ -159,7 +191,13 @@ function Row(props: {
             <span class="xs">{points()}</span>
           </Show>
         </div>
-        <p class="s">{sayFinding(props.finding, writerOf(props.units))}</p>
+        <p class="s">{findingWords(props.finding, writerOf(props.units), couldRead(props.data))}</p>
+        <Show when={isLost(props.finding)}>
+          <Show when={whyWords(props.finding)}>{(why) => <p class="s mut">{why()}</p>}</Show>
+          <Show when={props.finding.step < props.data.lastStep}>
+            <p class="xs mut">{thenWords(props.data, seconds(), props.units)}</p>
+          </Show>
+        </Show>
         <Show when={props.finding.kind !== 'idle' && props.finding.law}>
           {(law) => <p class="xs mut">{lawHere(law())}</p>}
         </Show>
@@ -212,7 +250,13 @@ export function Finds(props: {
       <ul class="finds" tabIndex={0} aria-label={word('debrief.why')}>
         <For each={shown()} fallback={<li class="s">{word('debrief.nothingLost')}</li>}>
           {(finding) => (
-            <Row finding={finding} units={props.units} scored={props.data.scored} onShow={props.onShow} />
+            <Row
+              data={props.data}
+              finding={finding}
+              units={props.units}
+              scored={props.data.scored}
+              onShow={props.onShow}
+            />
           )}
         </For>
       </ul>

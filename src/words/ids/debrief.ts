@@ -42,6 +42,7 @@ export interface DebriefWords {
   'debrief.all': 'count';
   'debrief.which': never;
   'debrief.show': 'time';
+  'debrief.thenIn': 'charge' | 'high' | 'low' | 'vent';
   'debrief.seeAgain': 'time';
   'debrief.nothingLost': never;
   'debrief.happened': never;
