@@ -11,6 +11,7 @@ import {
   laneX,
   laneY,
   type Span,
+  spread,
 } from './stripLane';
 
 export type MarkKind = 'hose' | 'valve' | 'engine' | 'trip' | 'clutch';
@@ -32,7 +33,9 @@ export interface StripLaneProps {
   readonly marks: readonly LaneMark[];
 }
 
-/** Centred on (0, 0), 16 across. */
+const MARK_APART = 25;
+
+/** Centred on (0, 0), some 20 across. */
 const SHAPE: Readonly<Record<Exclude<MarkKind, 'clutch'>, string>> = {
   hose: 'M-9 -7H9L0 9Z',
   valve: 'M0 -10L10 0L0 10L-10 0Z',
@@ -55,6 +58,13 @@ export function MarkShape(props: { readonly kind: MarkKind; readonly number: num
 
 export function StripLane(props: StripLaneProps): JSX.Element {
   const range = createMemo(() => laneRange(props.values));
+  const numbered = createMemo(() => props.marks.filter(({ number }) => number !== null));
+  const places = createMemo(() =>
+    spread(
+      numbered().map(({ second }) => laneX(second, props.span)),
+      MARK_APART,
+    ),
+  );
   const foot = LANE_HEIGHT - LANE_FRAME.bottom;
   const rows = (): number[] => [range().from, (range().from + range().to) / 2, range().to];
   return (
@@ -79,16 +89,24 @@ export function StripLane(props: StripLaneProps): JSX.Element {
           </text>
         )}
       </For>
-      <For each={props.marks}>
+      <For each={props.marks.filter(({ number }) => number === null)}>
         {(mark) => (
-          <g transform={`translate(${laneX(mark.second, props.span)} 0)`}>
-            {mark.kind === 'clutch' ? null : (
-              <path d={`M0 ${LANE_FRAME.top - 6}V${foot}`} class="lane-line" />
-            )}
-            <g transform={`translate(0 ${mark.kind === 'clutch' ? foot : 12})`}>
+          <g transform={`translate(${laneX(mark.second, props.span)} ${foot})`}>
+            <MarkShape kind={mark.kind} number={null} />
+          </g>
+        )}
+      </For>
+      <For each={numbered()}>
+        {(mark, i) => (
+          <>
+            <path
+              d={`M${places()[i()]} 20L${laneX(mark.second, props.span)} ${LANE_FRAME.top}V${foot}`}
+              class="lane-line"
+            />
+            <g transform={`translate(${places()[i()]} 12)`}>
               <MarkShape kind={mark.kind} number={mark.number} />
             </g>
-          </g>
+          </>
         )}
       </For>
       <path

@@ -1,11 +1,11 @@
 /**
- * Where a strip of the last minutes has its curve and its marks. View box 640 x 132; the newest second at the right edge.
+ * Where a strip of the last minutes has its curve and its marks. View box 640 x 138; the newest second at the right edge.
  */
 import { line } from 'd3-shape';
 
 export const LANE_WIDTH = 640;
-export const LANE_HEIGHT = 132;
-export const LANE_FRAME = { left: 58, right: 14, top: 26, bottom: 22 } as const;
+export const LANE_HEIGHT = 138;
+export const LANE_FRAME = { left: 58, right: 14, top: 26, bottom: 28 } as const;
 
 export interface Span {
   readonly from: number;
@@ -54,4 +54,17 @@ export function laneMinutes({ from, to }: Span): number[] {
   const every = to - from > 300 ? 120 : 60;
   const first = Math.ceil(from / every) * every;
   return Array.from({ length: Math.floor((to - first) / every) + 1 }, (_, i) => first + i * every);
+}
+
+/** Places for marks that are `apart` wide: as near to their own as they can be without one lying over another. */
+export function spread(own: readonly number[], apart: number): number[] {
+  const placed: number[] = [];
+  for (const x of own)
+    placed.push(Math.max(x, (placed[placed.length - 1] ?? Number.NEGATIVE_INFINITY) + apart));
+  let most = LANE_WIDTH - LANE_FRAME.right;
+  for (let i = placed.length - 1; i >= 0; i--) {
+    placed[i] = Math.min(placed[i], most);
+    most = placed[i] - apart;
+  }
+  return placed;
 }

@@ -148,21 +148,25 @@ export function HistoryForm(props: {
           />
         }
       >
-        <For each={sources()}>
-          {(source) => (
-            <figure class="lane-fig">
-              <figcaption>
-                <SideBadge side={source.hub} /> <b>{nameOf(source)}</b>{' '}
-                <span class="mut">
-                  {unit()} ·{' '}
-                  {word('instrument.strip.now', { reading: readAt(props.session, source, second()) })}
-                </span>
-              </figcaption>
-              <LiveStrip session={props.session} channel={source.channel} side={source.hub} />
-            </figure>
-          )}
-        </For>
-        <Marks marks={marks()} />
+        <div class="lanes">
+          <div class="stack">
+            <For each={sources()}>
+              {(source) => (
+                <figure class="lane-fig">
+                  <figcaption>
+                    <SideBadge side={source.hub} /> <b>{nameOf(source)}</b>{' '}
+                    <span class="mut">
+                      {unit()} ·{' '}
+                      {word('instrument.strip.now', { reading: readAt(props.session, source, second()) })}
+                    </span>
+                  </figcaption>
+                  <LiveStrip session={props.session} channel={source.channel} side={source.hub} />
+                </figure>
+              )}
+            </For>
+          </div>
+          <Marks marks={marks()} />
+        </div>
       </Show>
     </Form>
   );

@@ -10,6 +10,7 @@ import {
   laneX,
   laneY,
   spanTo,
+  spread,
 } from '../../src/instruments/stripLane';
 import { historyMarks } from '../../src/panels/historyMarks';
 import type { Happening } from '../../src/session/corePort';
@@ -32,6 +33,13 @@ describe('the strip of the last minutes', () => {
     expect(path.match(/M/g)?.length).toBe(2);
     expect(path).toContain(`,${laneY(45, range)}`);
     expect(laneRange([-8])).toEqual({ from: -8, to: 2 });
+  });
+
+  test('marks that would lie over each other stand side by side, and none runs out of the picture', () => {
+    const most = LANE_WIDTH - LANE_FRAME.right;
+    expect(spread([100, 100, 110, 400], 25)).toEqual([100, 125, 150, 400]);
+    expect(spread([most - 5, most], 25)).toEqual([most - 25, most]);
+    expect(spread([], 25)).toEqual([]);
   });
 
   test('numbers what was done in order, only counts the clutch, and leaves the rest out', () => {
