@@ -1,4 +1,5 @@
 /** The debrief as a page: asks the worker for it, keeps the best result and what was thought, offers the session file. */
+import './styles/debriefPage.css';
 import { createEffect, createMemo, createSignal, onCleanup, onMount, Show, untrack } from 'solid-js';
 import { Debrief } from '../panels/Debrief';
 import type { DebriefData, DebriefModel } from '../panels/debriefModel';

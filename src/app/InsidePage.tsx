@@ -1,4 +1,5 @@
 /** See-inside as a page of its own: loaded only when it is asked for. */
+import './styles/insidePage.css';
 import { ClockBar } from '../panels/ClockBar';
 import { Inside } from '../panels/Inside';
 import type { RunningSession } from './session';
