@@ -43,8 +43,19 @@ export function sizeDrawn(part: Part): { readonly w: number; readonly h: number 
   return { w: w * kx, h: h * ky };
 }
 
+/** What was drawn of a part, by group: it is asked for again after each change of size or theme. */
+const known = new WeakMap<Part, Map<string, Drawing>>();
+
 /** Empty where the drawing has no such group. */
 export function partDrawing(part: Part, group: string): Drawing {
+  const groups = known.get(part) ?? new Map<string, Drawing>();
+  known.set(part, groups);
+  const drawing = groups.get(group) ?? drawingOf(part, group);
+  groups.set(group, drawing);
+  return drawing;
+}
+
+function drawingOf(part: Part, group: string): Drawing {
   const { kx, ky } = stretchOf(part);
   const pieces = fileOf(part).groups[group] ?? [];
   const degrees = part.size?.turnDeg ?? 0;
