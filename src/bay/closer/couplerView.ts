@@ -25,21 +25,24 @@ export function couplerView(hose: CoupledHoseFrame, bore: BoreMm): CloseView {
   return {
     drawing: [
       ...backdrop(BOX),
-      ...pipeBelow(bore),
+      ...pipeBelow(),
       ...hoseAway(HOSE_INK[hose.id]),
       ...placed(couplerUpright(form, hose.open), chain(move(-70, -18), scale(SIZE))),
+      ...foot(bore),
       ...window(bore, hose.open),
     ],
     box: BOX,
   };
 }
 
-function pipeBelow(bore: BoreMm): Drawing {
+const pipeBelow = (): Drawing => [shape(roundRect(-700, 86, 1400, 24, 4), down('alu'), 'alu-d', 2.2)];
+
+/** The fitting's foot, out of the coupler's mouth. */
+function foot(bore: BoreMm): Drawing {
   const r = bore * 1.1;
   return [
-    shape(roundRect(-700, 86, 1400, 24, 4), down('alu'), 'alu-d', 2.2),
+    shape(roundRect(-70 - r * 0.84, 46, r * 1.68, 30, 3), across('alu'), 'alu-d', 2),
     shape(roundRect(-70 - r - 12, 70, 2 * r + 24, 24, 5), across('mill'), 'mill-d', 2),
-    shape(roundRect(-70 - r * 0.8, 44, r * 1.6, 30, 3), across('alu'), 'alu-d', 2),
   ];
 }
 

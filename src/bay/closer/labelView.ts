@@ -49,8 +49,24 @@ function printed({ heading, rows, note, burns }: LabelPrint): Drawing {
 
 const row = (name: string, value: string, y: number, size: number, x: number): Drawing => [
   text(name, 18, y, fitted(name, 16, x - 24), 'paper-soft', 500, 'start'),
-  text(value, x, y, fitted(value, size, W - x - 12), 'paper-ink', 700, 'start'),
+  ...valueLines(value, size, W - x - 12).map(([line, dy, lineSize]) =>
+    text(line, x, y + dy, lineSize, 'paper-ink', 700, 'start'),
+  ),
 ];
+
+/** What would be printed too small goes on two lines. */
+function valueLines(value: string, size: number, width: number): (readonly [string, number, number])[] {
+  const whole = fitted(value, size, width);
+  const middle = value.lastIndexOf(' ', Math.ceil(value.length * 0.62));
+  if (whole >= LEAST_SIZE || middle < 0) return [[value, 0, whole]];
+  const [first, second] = [value.slice(0, middle), value.slice(middle + 1)];
+  return [
+    [first, -6, fitted(first, LEAST_SIZE, width)],
+    [second, 9, fitted(second, LEAST_SIZE, width)],
+  ];
+}
+
+const LEAST_SIZE = 13.5;
 
 /** Letters of this face are some six tenths as wide as they are high. */
 const fitted = (words: string, size: number, width: number): number =>

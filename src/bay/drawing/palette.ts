@@ -102,7 +102,7 @@ const PRINTED: Palette = {
   'paper-pen': '#33506b',
   'paper-label': '#e9e5d8',
   glow: '#cdf046',
-  oil: '#4d3c1e',
+  oil: '#3a311f',
   lint: '#75684f',
   'lint-1': '#6b5b41',
   'lint-2': '#83725a',
