@@ -1,5 +1,5 @@
 /** What happened over time: the plot with the session tried otherwise beside it, the same as a table, a moment, the suspects. */
-import { createMemo, For, type JSX, Match, Show, Switch } from 'solid-js';
+import { createMemo, createSignal, For, type JSX, Match, onCleanup, Show, Switch } from 'solid-js';
 import { plainNumber } from '../instruments/displayUnits';
 import { plotAxis } from '../instruments/plotAxis';
 import { type Lane, TimePlot } from '../instruments/TimePlot';
@@ -26,6 +26,8 @@ export interface DebriefHappenedProps {
 }
 
 const STEPS_PER_SECOND = 50;
+const USUAL_SIZE = { width: 900, height: 470 };
+const LEAST_HEIGHT = 300;
 
 /** Actions as pins; those that were changed stand out, with where they had been. */
 function pinsOf({ data, whatIf }: DebriefModel): Pin[] {
@@ -85,6 +87,16 @@ export function DebriefHappened(props: DebriefHappenedProps): JSX.Element {
       end / STEPS_PER_SECOND,
     );
   });
+  const [size, setSize] = createSignal(USUAL_SIZE);
+  /** The plot is drawn in the pixels it has, so that its words keep their size. */
+  const watchSize = (element: HTMLElement): void => {
+    const observer = new ResizeObserver(([{ contentRect }]) => {
+      if (contentRect.width < 1) return;
+      setSize({ width: contentRect.width, height: Math.max(LEAST_HEIGHT, contentRect.height) });
+    });
+    observer.observe(element);
+    onCleanup(() => observer.disconnect());
+  };
   const foldedS = (): number => axis().folds.reduce((sum, { fromS, toS }) => sum + toS - fromS, 0);
   const apartS = (): number | null => {
     const step = props.debrief.whatIf.told()?.firstDifferentStep ?? null;
@@ -115,9 +127,20 @@ export function DebriefHappened(props: DebriefHappenedProps): JSX.Element {
       </div>
       <div class="pw" tabIndex={0} role="group" aria-label={word('debrief.happened')}>
         <Switch>
+          <Match when={props.shown === 'plot' && props.debrief.data.lastStep < STEPS_PER_SECOND}>
+            <p class="s mut">{word('debrief.story.nothing')}</p>
+          </Match>
           <Match when={props.shown === 'plot'}>
-            <div class="wide-only">
-              <TimePlot lanes={lanes()} pins={pins()} axis={axis()} cursorS={cursorS()} apartS={apartS()} />
+            <div class="wide-only" ref={watchSize}>
+              <TimePlot
+                lanes={lanes()}
+                pins={pins()}
+                axis={axis()}
+                cursorS={cursorS()}
+                apartS={apartS()}
+                width={size().width}
+                height={size().height}
+              />
             </div>
             <div class="plots">
               <For each={lanes()}>

@@ -14,7 +14,7 @@ import {
 import { isWordId, say, type WordId, word } from '../words/words';
 import { Segmented } from './controls';
 import { valueAt } from './DebriefNumbers';
-import { besides, subtitle } from './DebriefStory';
+import { subtitle } from './DebriefStory';
 import type { DebriefData, DebriefDomain, DebriefFinding, DebriefModel, Place } from './debriefModel';
 import { domainName } from './domainName';
 import { writerOf } from './evidenceUnits';
@@ -100,7 +100,6 @@ export function DebriefScore(props: {
       <p class="s mut" role="status">
         {weighing(data())}
       </p>
-      <For each={besides(data())}>{(sentence) => <p class="s mut">{sentence}</p>}</For>
       <Show when={data().scored}>
         <DomainBars domains={data().domains} findings={data().findings} />
       </Show>

@@ -13,7 +13,7 @@ const ALL: readonly string[] = ['decide', 'diagnose', 'replace', 'finish'];
 const MOST_MOMENTS = 12;
 
 /** What happened beside the score: trips, going back, hints. */
-export function besides({ trips, wentBack, hintsOpened }: DebriefData): string[] {
+function besides({ trips, wentBack, hintsOpened }: DebriefData): string[] {
   const told = trips.map(({ id, count }) => {
     const what = word(`debrief.trip.${id}`);
     return count > 1 ? word('debrief.times', { what, count: String(count) }) : what;
