@@ -1,8 +1,9 @@
 /**
- * What a browser has to fetch, gzipped, in three parts: the shelf (the page, and all it imports before it can show
- * anything), the bay (all that playing can load besides, workers included) and the rest (other pages, drawings, icons).
- * A session fetches the property table of one fluid, one scenario and the drawings of one car, so of each the largest
- * counts for the bay and the others for the rest.
+ * What a browser has to fetch, gzipped, in three parts: the shelf (the page, and all it fetches before it can show
+ * anything), the bay (all that a session fetches besides until hands can work in it, its worker included) and later (what
+ * is fetched on demand: forms, see-inside, the bay in words, debrief and what-if, other pages). Of what comes in many
+ * kinds a session fetches one (a fluid's table, a scenario, a car, a language's words): the largest counts for the bay,
+ * the others for later. A browser test holds this against what a session really fetches.
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
@@ -10,23 +11,7 @@ import { gzipSync } from 'node:zlib';
 import { parseSync } from 'vite';
 import { appFolder, projectFolder } from './folders.ts';
 
-/** Chunk of a fluid's property table. */
-const TABLE = /^r\d+[a-z]*-[\w-]+\.js$/;
-
-/** Chunk of a car's drawings. */
-const DRAWINGS = /^drawings-/;
-
-/** Chunks of pages that are no part of a session. */
-const OTHER_PAGE = /^(CardPage|card\.worker|DrillPage|drill\.worker|drawings-drill_parts)-/;
-
-const scenarioIds = readdirSync(join(projectFolder, 'scenarios'))
-  .filter((file) => file.endsWith('.yaml'))
-  .map((file) => basename(file, '.yaml'));
-/** Chunk of a scenario: its id and a hash of eight. */
-const isScenario = (name: string): boolean =>
-  scenarioIds.some((id) => name.startsWith(`${id}-`) && name.length === id.length + '-12345678.js'.length);
-
-export type Part = 'shelf' | 'bay' | 'rest';
+export type Part = 'shelf' | 'bay' | 'later';
 
 export interface SizedFile {
   readonly file: string;
@@ -35,48 +20,80 @@ export interface SizedFile {
   readonly gzipBytes: number;
 }
 
-export function appFiles(): SizedFile[] {
-  const files = readdirSync(appFolder, { recursive: true, withFileTypes: true })
+const namesUnder = (folder: string): string =>
+  readdirSync(join(projectFolder, folder))
+    .filter((name) => /^[\w-]+\.yaml$/.test(name))
+    .map((name) => basename(name, '.yaml'))
+    .join('|');
+
+/** Chunks that the page fetches by itself when a session is opened, and what a worker starts from. */
+const SESSION = /^(SessionPage|bayView)-/;
+const WORKER = /^core\.worker-/;
+const hashed = (stem: string): RegExp => new RegExp(`^(?:${stem})-[\\w-]{8}\\.js$`);
+const CAR = [hashed(namesUnder('shared/vehicles')), hashed('\\w+\\.layout')];
+/** Of each of these one is fetched. */
+const SHELF_KINDS = [hashed('words-\\w+-page'), hashed('told-\\w+-shelf')];
+const PAGE_KINDS = [
+  ...CAR,
+  hashed('words-\\w+-job'),
+  hashed(`told-\\w+-(?:${namesUnder('scenarios')})`),
+  hashed('drawings-\\w+'),
+];
+const WORKER_KINDS = [...CAR, hashed(namesUnder('scenarios')), hashed('r\\d+[a-z]*')];
+
+export function appFiles(folder: string = appFolder): SizedFile[] {
+  const files = readdirSync(folder, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
     .map((entry) => join(entry.parentPath, entry.name));
-  const page = join(appFolder, 'index.html');
-  const shelf = closureOf(page, files, staticImports);
-  const bay = closureOf(page, files, (file) =>
-    namesIn(file, files).filter((name) => !OTHER_PAGE.test(basename(name))),
-  );
-  const isTable = (name: string): boolean => TABLE.test(name);
-  const isDrawings = (name: string): boolean => DRAWINGS.test(name) && !OTHER_PAGE.test(name);
-  for (const isOne of [isTable, isScenario, isDrawings]) {
-    const [, ...others] = files.filter((file) => isOne(basename(file))).sort(byGzip);
-    for (const other of others) bay.delete(other);
-  }
+  const { shelf, bay } = partsOf(files, join(folder, 'index.html'));
   return files
     .map((file): SizedFile => {
       const content = readFileSync(file);
-      const part = shelf.has(file) ? 'shelf' : bay.has(file) ? 'bay' : 'rest';
-      const name = file.slice(appFolder.length + 1);
-      return { file: name, part, bytes: content.length, gzipBytes: gzipSync(content, { level: 9 }).length };
+      const part = shelf.has(file) ? 'shelf' : bay.has(file) ? 'bay' : 'later';
+      const name = file.slice(folder.length + 1);
+      return { file: name, part, bytes: content.length, gzipBytes: gzipped(file) };
     })
-    .sort((a, b) => (a.part === b.part ? b.gzipBytes - a.gzipBytes : a.part < b.part ? 1 : -1));
+    .sort((a, b) => (a.part === b.part ? b.gzipBytes - a.gzipBytes : rank(a.part) - rank(b.part)));
 }
 
-/** Largest first. */
-const byGzip = (a: string, b: string): number =>
-  gzipSync(readFileSync(b)).length - gzipSync(readFileSync(a)).length;
+const rank = (part: Part): number => ['shelf', 'bay', 'later'].indexOf(part);
+const gzipped = (file: string): number => gzipSync(readFileSync(file), { level: 9 }).length;
 
-/** The page, what it links, and what those scripts reach, by `reach`. */
-function closureOf(page: string, files: readonly string[], reach: (file: string) => string[]): Set<string> {
+function partsOf(files: readonly string[], html: string): Record<'shelf' | 'bay', Set<string>> {
   const byName = new Map(files.map((file) => [basename(file), file]));
-  const closure = new Set([page]);
-  const html = readFileSync(page, 'utf8');
-  const open = [...html.matchAll(/(?:src|href)="([^"]+\.(?:js|css))"/g)].map((match) =>
-    basename(match[1] as string),
-  );
-  for (let name = open.pop(); name !== undefined; name = open.pop()) {
-    const file = byName.get(name);
-    if (!file || closure.has(file)) continue;
+  const close = (from: readonly string[]): Set<string> => closureOf(from, byName);
+  const linked = [...readFileSync(html, 'utf8').matchAll(/(?:src|href)="[^"]*?([^"/]+\.(?:js|css|svg))"/g)];
+  const first = close([
+    html,
+    ...found(
+      linked.map((match) => match[1] as string),
+      byName,
+    ),
+  ]);
+  const shelf = close([...first, ...oneOfEach(first, SHELF_KINDS, files)]);
+  const session = close([...shelf, ...files.filter((file) => SESSION.test(basename(file)))]);
+  const worker = close(files.filter((file) => WORKER.test(basename(file))));
+  const page = close([...session, ...oneOfEach(session, PAGE_KINDS, files)]);
+  return { shelf, bay: new Set([...page, ...close([...worker, ...oneOfEach(worker, WORKER_KINDS, files)])]) };
+}
+
+const found = (names: readonly string[], byName: ReadonlyMap<string, string>): string[] =>
+  names.flatMap((name) => byName.get(name) ?? []);
+
+/** Files and all that they import statically, style sheets of the chunks' own names included. */
+function closureOf(from: readonly string[], byName: ReadonlyMap<string, string>): Set<string> {
+  const closure = new Set<string>();
+  const open = [...from];
+  for (let file = open.pop(); file !== undefined; file = open.pop()) {
+    if (closure.has(file)) continue;
     closure.add(file);
-    if (file.endsWith('.js')) open.push(...reach(file).map((name) => basename(name)));
+    if (file.endsWith('.js'))
+      open.push(
+        ...found(
+          staticImports(file).map((path) => basename(path)),
+          byName,
+        ),
+      );
   }
   return closure;
 }
@@ -90,8 +107,18 @@ function staticImports(file: string): string[] {
   return [...imports, ...reexports].filter((specifier) => specifier !== undefined);
 }
 
-/** Every script and style sheet that a script names: imports of both kinds, workers, preloads. */
-function namesIn(file: string, files: readonly string[]): string[] {
-  const text = readFileSync(file, 'utf8');
-  return files.filter((other) => /\.(js|css)$/.test(other) && text.includes(basename(other)));
+/** Of every kind the largest of those that these chunks name. */
+function oneOfEach(
+  chunks: ReadonlySet<string>,
+  kinds: readonly RegExp[],
+  files: readonly string[],
+): string[] {
+  const texts = [...chunks].filter((file) => file.endsWith('.js')).map((file) => readFileSync(file, 'utf8'));
+  return kinds.flatMap((kind) => {
+    const named = files.filter((file) => {
+      const name = basename(file);
+      return kind.test(name) && texts.some((text) => text.includes(name));
+    });
+    return named.sort((a, b) => gzipped(b) - gzipped(a)).slice(0, 1);
+  });
 }
