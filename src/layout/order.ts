@@ -28,11 +28,17 @@ const LINE_HALF_MM = 20;
 /** Parts smaller than this stand in the way of a line's stop; larger ones do not hide it. */
 const SMALL_MM2 = 8000;
 
-/** Everything that can be picked, in Tab order. */
-export function stopsOf(layout: Layout): Stop[] {
+const known = new WeakMap<Layout, readonly Stop[]>();
+
+/** Everything that can be picked, in Tab order; found once for each layout. */
+export function stopsOf(layout: Layout): readonly Stop[] {
+  const before = known.get(layout);
+  if (before) return before;
   const loop = loopStops(layout);
   const named = new Set(loop.map((stop) => stop.id));
-  return [...loop, ...portStops(layout), ...otherParts(layout, named)];
+  const stops = [...loop, ...portStops(layout), ...otherParts(layout, named)];
+  known.set(layout, stops);
+  return stops;
 }
 
 function loopStops(layout: Layout): Stop[] {

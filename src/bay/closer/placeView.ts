@@ -4,7 +4,7 @@ import type { Stop } from '../../layout/order';
 import { placePoints } from '../../layout/placePoints';
 import type { BayFrame } from '../bayFrame';
 import { port as portDrawing } from '../drawing/gear/cap';
-import { isPot, lineCover, potCover } from '../drawing/gear/coverDrawing';
+import { coversOf } from '../drawing/gear/coverDrawing';
 import { dyeGlow, MARK_MM, oilPatch, soapFoam } from '../drawing/gear/leakMarks';
 import { portCover } from '../drawing/gear/portCover';
 import { lampStrength } from '../drawing/palette';
@@ -12,7 +12,6 @@ import { condenserDirt } from '../drawing/parts/condenserDirt';
 import { fanStill } from '../drawing/parts/fan';
 import { bayPicture } from '../drawing/picture';
 import type { Drawing } from '../drawing/record';
-import { runsOf } from '../drawing/run';
 import type { CloseView } from './closeView';
 
 /** Size of the part of the bay that is brought near, over the thing's own size, and its limits. */
@@ -60,10 +59,7 @@ function bay(layout: Layout, frame: BayFrame, dark: boolean): Drawing {
     ...(frame.condenserDirt > 0
       ? condensers.flatMap((part) => faint(layout, part, frame.condenserDirt))
       : []),
-    ...runsOf(layout)
-      .filter((run) => run.loop)
-      .flatMap((run) => lineCover(layout, run)(...of(run.line.id))),
-    ...layout.parts.filter(isPot).flatMap((part) => potCover(part)(...of(part.id))),
+    ...coversOf(layout).flatMap(([id, draw]) => draw(...of(id))),
     ...layout.ports.flatMap((port) => {
       const look = frame.ports[port.id] ?? { cap: 'blank', strap: false };
       if (look.covered && port.cover) return portCover(port.cover);

@@ -1,8 +1,7 @@
 /** Frost and dew on lines and pots, by cover. Cover is drawn in steps of four hundredths: finer changes are not seen. */
 import { Container, Sprite } from 'pixi.js';
 import type { BayFrame } from '../bayFrame';
-import { type CoverDrawing, isPot, lineCover, potCover } from '../drawing/gear/coverDrawing';
-import { runsOf } from '../drawing/run';
+import { type CoverDrawing, coversOf } from '../drawing/gear/coverDrawing';
 import { showStamp } from '../stamps';
 import type { SceneContext, SceneNode } from './sceneNode';
 
@@ -10,11 +9,7 @@ const STEPS = 25;
 
 export function coverNode(context: SceneContext): SceneNode {
   const view = new Container();
-  const lines = runsOf(context.layout).filter((run) => run.loop);
-  const covers: readonly (readonly [string, CoverDrawing])[] = [
-    ...lines.map((run) => [run.line.id, lineCover(context.layout, run)] as const),
-    ...context.layout.parts.filter(isPot).map((part) => [part.id, potCover(part)] as const),
-  ];
+  const covers = coversOf(context.layout);
   const sprites = new Map<string, Sprite>();
   const spriteOf = (id: string): Sprite => {
     const found = sprites.get(id);

@@ -4,7 +4,7 @@
  */
 
 import type { CoupledHose, Layout, PointMm, RectMm } from '../../layout/layout';
-import { stopsOf as computeStops, type Stop } from '../../layout/order';
+import { type Stop, stopsOf } from '../../layout/order';
 import { routesOf } from '../../layout/zones';
 import { word } from '../../words/words';
 import { type BayFrame, hasCoupler } from '../bayFrame';
@@ -42,15 +42,6 @@ export interface GearPlaces {
   valve(): PointMm | null;
   dial(): PointMm | null;
   scale(): PointMm | null;
-}
-
-const known = new WeakMap<Layout, readonly Stop[]>();
-
-/** The stops of a layout, worked out once. */
-function stopsOf(layout: Layout): readonly Stop[] {
-  const stops = known.get(layout) ?? computeStops(layout);
-  known.set(layout, stops);
-  return stops;
 }
 
 const PUT_RANK = 7;
