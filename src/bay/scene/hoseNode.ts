@@ -6,6 +6,7 @@
  * it, it comes off and falls.
  */
 import { Container, Sprite } from 'pixi.js';
+import { distance } from '../../layout/course';
 import type { CoupledHose, PointMm } from '../../layout/layout';
 import type { HoseFrame } from '../bayFrame';
 import { HOSE_INK } from '../drawing/badge';
@@ -96,10 +97,7 @@ export function hoseNode(context: SceneContext, hose: CoupledHose): HoseNode {
     const [dx, dy] = barbTip(form, REST_TURN_DEG, true);
     return [rest[0] + dx, rest[1] + dy];
   };
-  const headAwayMm = (): number => {
-    const [x, y] = chain?.points()[0] ?? home();
-    return Math.hypot(x - home()[0], y - home()[1]);
-  };
+  const headAwayMm = (): number => distance(chain?.points()[0] ?? home(), home());
   const goToMat = (): void => {
     place = still || !chain ? { kind: 'resting' } : { kind: 'falling', fromMm: Math.max(1, headAwayMm()) };
     route = '';
@@ -205,7 +203,10 @@ export function hoseNode(context: SceneContext, hose: CoupledHose): HoseNode {
   const unfold = (seconds: number): boolean => {
     if (since === Number.POSITIVE_INFINITY) return false;
     since += seconds;
-    if (place.kind === 'refused' && refused(since, still).done) fall();
+    if (place.kind === 'refused' && refused(since, still).done) {
+      fall();
+      context.rested();
+    }
     if (place.kind === 'refused') {
       if (!still) lead();
       return true;
@@ -216,7 +217,9 @@ export function hoseNode(context: SceneContext, hose: CoupledHose): HoseNode {
   const wait = (seconds: number): boolean => {
     if (place.kind !== 'port' || awaited <= 0) return false;
     awaited -= seconds;
-    if (awaited <= 0) goToMat();
+    if (awaited > 0) return true;
+    goToMat();
+    context.rested();
     return true;
   };
   return {

@@ -46,7 +46,8 @@ export function handHint(
     return hose ? word('bay.hint.holds', { item: couplerName(hose) }) : '';
   }
   if (hand.doing === 'carrying') {
-    const [danger] = dangers;
+    const live = dangers.find(({ zone, hazard }) => isLive(layout, frame, zone, hazard));
+    const danger = live ?? dangers[0];
     return danger ? dangerWords(layout, frame, danger) : thingHint(layout, frame, hand.item, hand.valid);
   }
   const hose = ready && hoseOfCoupler(ready.item);
