@@ -9,8 +9,8 @@ import type { Scenario } from '../session/scenario/scenario';
 import { type JobClock, jobClock } from './jobClock';
 import { openCore } from './openCore';
 import type { FromWorker, OpenRequest, ToWorker } from './protocol';
+import type { RerunDesk } from './rerunDesk';
 import { choicesOf, probesOf } from './seenOf';
-import type { TrialDesk } from './trialDesk';
 
 const SLICE_MS = 12;
 const TICK_MS = 16;
@@ -30,10 +30,10 @@ let lastFrameRevision = -1;
 const post = (message: FromWorker, transfer: Transferable[] = []): void =>
   self.postMessage(message, { transfer });
 
-let desk: Promise<TrialDesk> | null = null;
+let desk: Promise<RerunDesk> | null = null;
 /** What-if is fetched when it is first asked for; wishes come in the order they were made. */
-function trials(): Promise<TrialDesk> {
-  desk ??= import('./trialDesk').then(({ trialDesk }) => trialDesk(post));
+function reruns(): Promise<RerunDesk> {
+  desk ??= import('./rerunDesk').then(({ rerunDesk }) => rerunDesk(post));
   return desk;
 }
 
@@ -111,9 +111,9 @@ function tick(): void {
 
 async function act(message: ToWorker): Promise<void> {
   if (message.type === 'open') await open(message.request);
-  if (message.type === 'trials') await (await trials()).open(message.log);
-  if (message.type === 'try') (await trials()).wish(message.wish);
-  if (message.type === 'row') (await trials()).row(message.step);
+  if (message.type === 'whatIf') await (await reruns()).open(message.log);
+  if (message.type === 'try') (await reruns()).wish(message.wish);
+  if (message.type === 'row') (await reruns()).row(message.step);
   if (!core) return;
   switch (message.type) {
     case 'command': {

@@ -6,13 +6,13 @@ import type { SaturationLine } from '../instruments/saturation';
 import type { DebriefData, Trace } from '../panels/debriefModel';
 import type { RubricOutline } from '../panels/rubricOutline';
 import type { Lapse, RunOn } from '../panels/sessionModel';
-import type { TrialTold } from '../panels/whatIfModel';
+import type { WhatIfTold } from '../panels/whatIfModel';
 import type { Command, IdSet, Outcome } from '../plant/commandSpecs';
 import type { SignalSpec } from '../plant/signalTypes';
 import type { ShapeProblem } from '../session/commandShape';
 import type { Mode, SessionLog, SessionView } from '../session/corePort';
 import type { BrokenLogError, OtherLogError } from '../session/logProblem';
-import type { TrialWish } from './trialDesk';
+import type { RerunWish } from './rerunDesk';
 
 export interface OpenRequest {
   readonly scenarioId: string;
@@ -31,8 +31,8 @@ export type ToWorker =
   | { readonly type: 'buffer'; readonly frame: Float64Array }
   | { readonly type: 'debrief' }
   /** To a worker that holds no session: make this finished one ready, then run it otherwise. */
-  | { readonly type: 'trials'; readonly log: SessionLog }
-  | { readonly type: 'try'; readonly wish: TrialWish }
+  | { readonly type: 'whatIf'; readonly log: SessionLog }
+  | { readonly type: 'try'; readonly wish: RerunWish }
   | { readonly type: 'row'; readonly step: number };
 
 export type Choices = Readonly<Record<IdSet, readonly string[]>>;
@@ -55,15 +55,15 @@ export interface Opened extends Seen {
 }
 
 /** What comes of a what-if, with the number of the wish it answers. */
-export type TrialMessage =
-  | { readonly type: 'trialsReady' }
+export type WhatIfMessage =
+  | { readonly type: 'whatIfReady' }
   | { readonly type: 'row'; readonly ids: readonly string[]; readonly values: Float64Array }
   | { readonly type: 'trying'; readonly serial: number; readonly traces: readonly Trace[] }
   | {
       readonly type: 'tried';
       readonly serial: number;
       readonly traces: readonly Trace[];
-      readonly told: TrialTold;
+      readonly told: WhatIfTold;
     }
   | { readonly type: 'notTried'; readonly serial: number; readonly problem: ShapeProblem | null };
 
@@ -85,7 +85,7 @@ export type FromWorker =
   | { readonly type: 'log'; readonly log: SessionLog }
   | { readonly type: 'debriefed'; readonly debrief: DebriefData }
   | { readonly type: 'weighed'; readonly debrief: DebriefData }
-  | TrialMessage
+  | WhatIfMessage
   | {
       readonly type: 'failed';
       readonly reason: string;

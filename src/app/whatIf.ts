@@ -4,7 +4,7 @@
  */
 import { createSignal } from 'solid-js';
 import type { Trace } from '../panels/debriefModel';
-import type { TrialTold, WhatIfModel } from '../panels/whatIfModel';
+import type { WhatIfModel, WhatIfTold } from '../panels/whatIfModel';
 import type { WeighedMeasures } from '../scoring/whatIf';
 import type { SessionLog } from '../session/corePort';
 import type { LogEdit } from '../session/whatIf/editLog';
@@ -28,14 +28,14 @@ export function startWhatIf(
   const [edits, setEdits] = createSignal<readonly LogEdit[]>([]);
   const [phase, setPhase] = createSignal<ReturnType<WhatIfModel['phase']>>('preparing');
   const [traces, setTraces] = createSignal<readonly Trace[] | null>(null);
-  const [told, setTold] = createSignal<TrialTold | null>(null);
+  const [told, setTold] = createSignal<WhatIfTold | null>(null);
   const [problem, setProblem] = createSignal<string | null>(null);
   const [row, setRow] = createSignal<ReadonlyMap<string, number> | null>(null);
   let serial = 0;
   let isReady = false;
 
   worker.onmessage = ({ data }: MessageEvent<FromWorker>) => {
-    if (data.type === 'trialsReady') {
+    if (data.type === 'whatIfReady') {
       isReady = true;
       setPhase(edits().length > 0 ? 'running' : 'idle');
     } else if (data.type === 'failed') setPhase('failed');
@@ -52,7 +52,7 @@ export function startWhatIf(
     }
   };
   worker.onerror = () => setPhase('failed');
-  post({ type: 'trials', log });
+  post({ type: 'whatIf', log });
   return {
     edits,
     phase,

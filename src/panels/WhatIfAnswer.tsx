@@ -15,7 +15,7 @@ import { commandWords } from './commandWords';
 import type { DebriefModel } from './debriefModel';
 import { domainName } from './domainName';
 import { writerOf } from './evidenceUnits';
-import type { TrialEnd, TrialTold, WhatIfModel } from './whatIfModel';
+import type { WhatIfEnd, WhatIfModel, WhatIfTold } from './whatIfModel';
 
 const STEPS_PER_SECOND = 50;
 const SECONDS_PER_MINUTE = 60;
@@ -27,7 +27,7 @@ const MOST_SENTENCES = 3;
 const score = (value: number): string => plainNumber(Math.round(value));
 
 /** Numbers that changed, each as it was and as it is. */
-function differences({ before, after }: TrialTold, scored: boolean, units: DisplayUnits): string[] {
+function differences({ before, after }: WhatIfTold, scored: boolean, units: DisplayUnits): string[] {
   const said: string[] = [];
   const pair = (was: string, is: string) => ({ before: was, after: is });
   const mass = (kg: number): string => inWords(writeMass(kg, units.mass));
@@ -56,14 +56,14 @@ function differences({ before, after }: TrialTold, scored: boolean, units: Displ
   for (const [key, id] of masses)
     if (mass(before[key]) !== mass(after[key]))
       said.push(word(id, pair(mass(before[key]), mass(after[key]))));
-  const vent = ({ ventK }: TrialEnd): string => inWords(writeTemperature(ventK, units.temperature, 1));
+  const vent = ({ ventK }: WhatIfEnd): string => inWords(writeTemperature(ventK, units.temperature, 1));
   if (Math.abs(before.ventK - after.ventK) > 0.2)
     said.push(word('debrief.whatIf.vent', pair(vent(before), vent(after))));
   return said;
 }
 
 /** Another charge under the same needles. */
-function blindNeedles({ before, after }: TrialTold, units: DisplayUnits): string | null {
+function blindNeedles({ before, after }: WhatIfTold, units: DisplayUnits): string | null {
   if (Math.abs(before.chargeKg - after.chargeKg) < SAME_KG) return null;
   const near = (a: number, b: number): boolean => Math.abs(a - b) < SAME_PA;
   if (!near(before.highPa, after.highPa) || !near(before.lowPa, after.lowPa)) return null;
@@ -72,7 +72,7 @@ function blindNeedles({ before, after }: TrialTold, units: DisplayUnits): string
   });
 }
 
-function wholeWords(told: TrialTold, debrief: DebriefModel): string {
+function wholeWords(told: WhatIfTold, debrief: DebriefModel): string {
   const said = differences(told, debrief.data.scored, debrief.units);
   if (told.sameState && said.length === 0) return word('debrief.whatIf.noDifference');
   const blind = blindNeedles(told, debrief.units);
@@ -96,7 +96,7 @@ export function WhatIfAnswer(props: {
     const trace = props.whatIf.traces()?.[0];
     return trace ? trace.seconds[trace.seconds.length - 1] : 0;
   };
-  const refusedWords = (told: TrialTold): string[] =>
+  const refusedWords = (told: WhatIfTold): string[] =>
     told.refused.map((refused) =>
       word('debrief.whatIf.refusedWhy', {
         number: String(numberOf(refused.number)),

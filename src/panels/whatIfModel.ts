@@ -5,7 +5,7 @@ import type { LogEdit } from '../session/whatIf/editLog';
 import type { DebriefDomain, Trace } from './debriefModel';
 
 /** How a run ended: score, and what stood in the car. */
-export interface TrialEnd {
+export interface WhatIfEnd {
   readonly reported: number;
   readonly passed: boolean;
   readonly domains: readonly DebriefDomain[];
@@ -18,7 +18,7 @@ export interface TrialEnd {
   readonly ventedKg: number;
 }
 
-export interface TrialRefused {
+export interface WhatIfRefused {
   /** Number of the action in the log. */
   readonly number: number;
   readonly command: Command;
@@ -26,12 +26,12 @@ export interface TrialRefused {
   readonly params: Readonly<Record<string, string>>;
 }
 
-export interface TrialTold {
-  readonly before: TrialEnd;
-  readonly after: TrialEnd;
+export interface WhatIfTold {
+  readonly before: WhatIfEnd;
+  readonly after: WhatIfEnd;
   /** Findings that went another way or earned another share: as they were, as they are. */
   readonly changed: readonly { readonly before: Finding; readonly after: Finding }[];
-  readonly refused: readonly TrialRefused[];
+  readonly refused: readonly WhatIfRefused[];
   readonly firstDifferentStep: number | null;
   readonly sameState: boolean;
 }
@@ -44,8 +44,8 @@ export interface WhatIfModel {
   readonly phase: () => 'preparing' | 'idle' | 'running' | 'told' | 'failed';
   /** As far as it has come; null while nothing is changed. */
   readonly traces: () => readonly Trace[] | null;
-  readonly told: () => TrialTold | null;
+  readonly told: () => WhatIfTold | null;
   /** Why the last change cannot be made, in words. */
   readonly problem: () => string | null;
-  readonly refusalWords: (refused: TrialRefused) => string;
+  readonly refusalWords: (refused: WhatIfRefused) => string;
 }

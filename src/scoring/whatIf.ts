@@ -7,7 +7,7 @@ import type { MeasureId } from '../session/record/measures';
 import type { SessionRecord } from '../session/record/record';
 import type { Scenario } from '../session/scenario/scenario';
 import { editLog, type LogEdit } from '../session/whatIf/editLog';
-import { openTrials, type Trials } from '../session/whatIf/openTrials';
+import { openReruns, type Reruns } from '../session/whatIf/openReruns';
 import type { RefusedCommand } from '../session/whatIf/playEntries';
 import { toEnd } from '../session/whatIf/toEnd';
 import { type Score, score } from './score';
@@ -35,14 +35,14 @@ export type WeighedMeasures = Readonly<Partial<Record<MeasureId, number>>> | nul
 
 /** Throws `EditError` for an edit that cannot be made. */
 export function whatIf(scenario: Scenario, log: SessionLog, edits: readonly LogEdit[]): WhatIf {
-  const trials = toEnd(openTrials(scenario, log));
-  return toEnd(tryOut(scenario, trials, edits, null));
+  const reruns = toEnd(openReruns(scenario, log));
+  return toEnd(tryOut(scenario, reruns, edits, null));
 }
 
 /** The same on a session that is made ready, in stretches. Throws `EditError`. */
 export function* tryOut(
   scenario: Scenario,
-  { once, again }: Trials,
+  { once, again }: Reruns,
   edits: readonly LogEdit[],
   weighed: WeighedMeasures,
 ): Generator<void, WhatIf> {

@@ -7,7 +7,7 @@ import { tryOut } from '../../src/scoring/whatIf';
 import { openSession } from '../../src/session/openSession';
 import { playPlan } from '../../src/session/plan/playPlan';
 import { scenarioById } from '../../src/session/scenario/library';
-import { openTrials } from '../../src/session/whatIf/openTrials';
+import { openReruns } from '../../src/session/whatIf/openReruns';
 import { toEnd } from '../../src/session/whatIf/toEnd';
 
 const SCENARIO = 'warm-at-the-lights';
@@ -22,10 +22,10 @@ export function whatIfOfHalfAnHour(): Record<string, number> {
   core.advance(HALF_AN_HOUR - core.step);
   core.send({ do: 'finish' });
   const log = core.log();
-  const [readyS, trials] = seconds(() => toEnd(openTrials(scenario, log)));
-  const numbers = trials.once.entries.filter((_, at) => at % TRIED === 1).map(({ number }) => number);
+  const [readyS, reruns] = seconds(() => toEnd(openReruns(scenario, log)));
+  const numbers = reruns.once.entries.filter((_, at) => at % TRIED === 1).map(({ number }) => number);
   const taken = numbers
-    .map((number) => seconds(() => toEnd(tryOut(scenario, trials, [{ kind: 'drop', number }], null)))[0])
+    .map((number) => seconds(() => toEnd(tryOut(scenario, reruns, [{ kind: 'drop', number }], null)))[0])
     .sort((a, b) => a - b);
   return {
     'session, min': log.lastStep / STEPS_PER_MINUTE,

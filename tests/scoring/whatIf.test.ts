@@ -10,7 +10,7 @@ import type { SessionRecord } from '../../src/session/record/record';
 import { recordOf } from '../../src/session/recordOf';
 import { scenarioById } from '../../src/session/scenario/library';
 import { EditError, editLog, type NumberedCommand, numberedCommands } from '../../src/session/whatIf/editLog';
-import { openTrials } from '../../src/session/whatIf/openTrials';
+import { openReruns } from '../../src/session/whatIf/openReruns';
 import { toEnd } from '../../src/session/whatIf/toEnd';
 
 const scenario = scenarioById('warm-at-the-lights');
@@ -93,8 +93,8 @@ describe('a session with something done otherwise', () => {
   });
 });
 
-describe('trials from checkpoints', () => {
-  const trials = toEnd(openTrials(scenario, log));
+describe('reruns from checkpoints', () => {
+  const reruns = toEnd(openReruns(scenario, log));
 
   /** Everything from the start, through the session's own door. */
   function inFull(entries: readonly NumberedCommand[]) {
@@ -136,15 +136,15 @@ describe('trials from checkpoints', () => {
       fc.property(
         fc.uniqueArray(anEdit, { minLength: 1, maxLength: 3, selector: ({ number }) => number }),
         (edits) => {
-          const edited = editLog(trials.once.entries, edits);
-          const found = toEnd(trials.again(edited));
+          const edited = editLog(reruns.once.entries, edits);
+          const found = toEnd(reruns.again(edited));
           expect({
             stateHash: found.stateHash,
             lastStep: found.lastStep,
             refused: found.refused.map(({ number }) => number),
             record: printOf(found.record),
           }).toEqual(inFull(edited));
-          expect(found.firstDifferentStep === null).toBe(found.stateHash === trials.once.stateHash);
+          expect(found.firstDifferentStep === null).toBe(found.stateHash === reruns.once.stateHash);
         },
       ),
       { numRuns: 12, seed: 7 },
@@ -152,8 +152,8 @@ describe('trials from checkpoints', () => {
   });
 
   test('are the session itself again when nothing is changed any more', () => {
-    const found = toEnd(trials.again(trials.once.entries));
-    expect([found.stateHash, found.stepsRun]).toEqual([trials.once.stateHash, 0]);
+    const found = toEnd(reruns.again(reruns.once.entries));
+    expect([found.stateHash, found.stepsRun]).toEqual([reruns.once.stateHash, 0]);
   });
 
   test('run on only until both stand alike, and take the rest as it was', () => {
@@ -161,7 +161,7 @@ describe('trials from checkpoints', () => {
       [...LINES.slice(0, 5), ...Array(18).fill({ 'run-on': '10 s' }), ...LINES.slice(5)],
       'assessed',
     );
-    const ready = toEnd(openTrials(scenario, long));
+    const ready = toEnd(openReruns(scenario, long));
     const look = numberedCommands(long).find(({ command }) => command.do === 'look');
     const without = editLog(ready.once.entries, [{ kind: 'drop', number: look?.number ?? 0 }]);
     const found = toEnd(ready.again(without));
@@ -177,7 +177,7 @@ describe('trials from checkpoints', () => {
       ['begin', 'door open', 'cap port-a off', { 'run-on': '10 s' }, 'finish'],
       'practice',
     );
-    const ready = toEnd(openTrials(scenario, careless));
+    const ready = toEnd(openReruns(scenario, careless));
     const found = toEnd(
       ready.again(editLog(ready.once.entries, [{ kind: 'move', number: 3, bySteps: 100 }])),
     );

@@ -3,7 +3,7 @@
  * the place of one that is still running, and the trace can be shown while it comes.
  */
 import type { DebriefDomain } from '../panels/debriefModel';
-import type { TrialEnd, TrialTold } from '../panels/whatIfModel';
+import type { WhatIfEnd, WhatIfTold } from '../panels/whatIfModel';
 import { loadRefrigerant } from '../refrigerant/fluids';
 import { tryOut, type WeighedMeasures, type WhatIf, type WhatIfRun } from '../scoring/whatIf';
 import type { SessionLog } from '../session/corePort';
@@ -11,20 +11,20 @@ import { indexOfSignal, rowAtStep } from '../session/record/record';
 import { fetchScenario } from '../session/scenario/fetchScenario';
 import type { Scenario } from '../session/scenario/scenario';
 import { EditError, type LogEdit } from '../session/whatIf/editLog';
-import { openTrials, type Trials } from '../session/whatIf/openTrials';
+import { openReruns, type Reruns } from '../session/whatIf/openReruns';
 import { fluidsNeeded } from './fluidsNeeded';
 import type { FromWorker } from './protocol';
 import { tracesOf } from './traces';
 
-export interface TrialWish {
+export interface RerunWish {
   readonly serial: number;
   readonly edits: readonly LogEdit[];
   readonly weighed: WeighedMeasures;
 }
 
-export interface TrialDesk {
+export interface RerunDesk {
   open(log: SessionLog): Promise<void>;
-  wish(wish: TrialWish): void;
+  wish(wish: RerunWish): void;
   /** All signals of the finished session as they stood at a step. */
   row(step: number): void;
 }
@@ -34,10 +34,10 @@ const SO_ALREADY = 'refusal.already';
 const SLICE_MS = 25;
 const TRACE_EVERY_MS = 120;
 
-export function trialDesk(post: (message: FromWorker) => void): TrialDesk {
+export function rerunDesk(post: (message: FromWorker) => void): RerunDesk {
   let scenario: Scenario | null = null;
-  let trials: Trials | null = null;
-  let wished: TrialWish | null = null;
+  let reruns: Reruns | null = null;
+  let wished: RerunWish | null = null;
   let askedStep: number | null = null;
   /** The newest work; whatever is older stops at its next slice. */
   let turn = 0;
@@ -60,24 +60,24 @@ export function trialDesk(post: (message: FromWorker) => void): TrialDesk {
       if (mine !== turn) return null;
     }
   }
-  async function run(wish: TrialWish): Promise<void> {
-    if (!scenario || !trials) return;
+  async function run(wish: RerunWish): Promise<void> {
+    if (!scenario || !reruns) return;
     const { serial } = wish;
     let shownMs = performance.now();
     const show = (): void => {
-      if (!trials || performance.now() - shownMs < TRACE_EVERY_MS) return;
+      if (!reruns || performance.now() - shownMs < TRACE_EVERY_MS) return;
       shownMs = performance.now();
-      post({ type: 'trying', serial, traces: tracesOf(trials.soFar()) });
+      post({ type: 'trying', serial, traces: tracesOf(reruns.soFar()) });
     };
     try {
-      const found = await inSlices(tryOut(scenario, trials, wish.edits, wish.weighed), show);
+      const found = await inSlices(tryOut(scenario, reruns, wish.edits, wish.weighed), show);
       if (found) post({ type: 'tried', serial, traces: tracesOf(found.after.record), told: toldOf(found) });
     } catch (error) {
       if (!(error instanceof EditError)) throw error;
       post({ type: 'notTried', serial, problem: error.problem });
     }
   }
-  function tellRow(step: number, { record }: Trials['once']): void {
+  function tellRow(step: number, { record }: Reruns['once']): void {
     const width = record.signals.length;
     const start = rowAtStep(record, step) * width;
     const ids = record.signals.map(({ id }) => id);
@@ -86,27 +86,27 @@ export function trialDesk(post: (message: FromWorker) => void): TrialDesk {
   return {
     row(step) {
       askedStep = step;
-      if (trials) tellRow(step, trials.once);
+      if (reruns) tellRow(step, reruns.once);
     },
     async open(log) {
       const found = await fetchScenario(log.scenarioId);
       if (!found) throw new RangeError(log.scenarioId);
       await Promise.all(fluidsNeeded(found.data).map(loadRefrigerant));
       scenario = found;
-      trials = await inSlices(openTrials(found, log), () => undefined);
-      if (trials === null) return;
-      post({ type: 'trialsReady' });
-      if (askedStep !== null) tellRow(askedStep, trials.once);
+      reruns = await inSlices(openReruns(found, log), () => undefined);
+      if (reruns === null) return;
+      post({ type: 'whatIfReady' });
+      if (askedStep !== null) tellRow(askedStep, reruns.once);
       if (wished) await run(wished);
     },
     wish(wish) {
       wished = wish;
-      if (trials) void run(wish);
+      if (reruns) void run(wish);
     },
   };
 }
 
-function toldOf({ before, after, firstDifferentStep, refused }: WhatIf): TrialTold {
+function toldOf({ before, after, firstDifferentStep, refused }: WhatIf): WhatIfTold {
   const changed = before.score.findings.flatMap((old, at) => {
     const now = after.score.findings[at];
     return old.status === now.status && old.earned === now.earned ? [] : [{ before: old, after: now }];
@@ -121,7 +121,7 @@ function toldOf({ before, after, firstDifferentStep, refused }: WhatIf): TrialTo
   };
 }
 
-function endOf({ score, record, lastStep }: WhatIfRun): TrialEnd {
+function endOf({ score, record, lastStep }: WhatIfRun): WhatIfEnd {
   const start = record.values.length - record.signals.length;
   const last = (id: string): number => record.values[start + indexOfSignal(record, id)];
   return {

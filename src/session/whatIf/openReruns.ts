@@ -1,4 +1,4 @@
-/** A finished session made ready for trying things otherwise: lived once more with checkpoints, then again for each trial. */
+/** A finished session made ready for trying things otherwise: lived once more with checkpoints, then again for each of them. */
 import { buildPlant } from '../../plant/buildPlant';
 import type { SessionLog } from '../corePort';
 import { recorder } from '../record/recorder';
@@ -9,14 +9,14 @@ import { type NumberedCommand, numberedCommands } from './editLog';
 import { type LivedAgain, liveAgain } from './liveAgain';
 import { type LivedOnce, liveOnce, type Stage } from './livedOnce';
 
-export interface Trials {
+export interface Reruns {
   readonly once: LivedOnce;
-  /** Rows written by now, of the trial that is running. */
+  /** Rows written by now, of the one that is running. */
   soFar: Stage['writer']['soFar'];
   again(edited: readonly NumberedCommand[]): Generator<void, LivedAgain>;
 }
 
-export function* openTrials(scenario: Scenario, log: SessionLog): Generator<void, Trials> {
+export function* openReruns(scenario: Scenario, log: SessionLog): Generator<void, Reruns> {
   const { job, answer, rules } = scenario;
   const { mode, seed } = log;
   const plants = [0, 1].map(() => buildPlant(plantOptions(scenario.data, seed)));
