@@ -73,7 +73,7 @@ describe.each(SIZES)('in Spanish at $width x $height nothing is cut off', (viewp
     await page.waitForSelector('.phd', { state: 'attached' });
     await expectWhole(page, 'see-inside');
     await page.getByRole('button', { name: 'Puesto', exact: true }).click();
-    await page.getByRole('button', { name: isNarrow ? 'Más' : 'Terminar el trabajo' }).click();
+    await page.getByRole('button', { name: isNarrow ? 'Más' : 'Terminar el trabajo', exact: true }).click();
     if (isNarrow) await page.locator('.sheetb').getByRole('button', { name: 'Terminar el trabajo' }).click();
     await page.locator('.form').getByRole('button', { name: 'Terminar el trabajo' }).click();
     await page.waitForSelector('.debrief');
