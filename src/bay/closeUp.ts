@@ -9,7 +9,7 @@ import { placePoints } from '../layout/placePoints';
 import type { BayFrame } from './bayFrame';
 import { canView } from './closer/canView';
 import type { CloseView } from './closer/closeView';
-import { clutchView } from './closer/clutchView';
+import { clutchFaceView, clutchView } from './closer/clutchView';
 import { condenserView } from './closer/condenserView';
 import { glassView } from './closer/glassView';
 import { labelView } from './closer/labelView';
@@ -18,6 +18,8 @@ import { portView } from './closer/portView';
 import { paint } from './drawing/painter';
 import { paletteOf } from './drawing/palette';
 
+/** Asked for by the inset beside a clutch that stands edge-on. */
+export const CLUTCH_FACE = 'clutch:face';
 const CLUTCHES: ReadonlySet<string> = new Set(['compressor-front', 'compressor-side', 'clutch-front']);
 
 /** Null for an id that is nothing in this bay. */
@@ -47,6 +49,7 @@ export function closeUp(
 /** What is shown of an id; null for what is nothing in this bay. */
 export function viewOf(layout: Layout, frame: BayFrame, id: string, dark: boolean): CloseView | null {
   if (frame.can?.id === id) return canView(frame.can);
+  if (id === CLUTCH_FACE) return clutchFaceView(frame, shaftOil(layout, frame));
   const port = layout.ports.find((p) => p.id === id);
   if (port) return portView(layout, frame, port);
   const part = layout.parts.find((p) => p.id === id);
@@ -64,11 +67,13 @@ function jointStop(layout: Layout, id: string): Pick<Stop, 'at' | 'hit'> | null 
 
 /** Of parts that have a picture of their own. */
 function partView(layout: Layout, frame: BayFrame, kind: string, id: string): CloseView | null {
-  if (CLUTCHES.has(kind)) {
-    const compressor = layout.parts.find((part) => part.kind.startsWith('compressor'));
-    return clutchView(frame, frame.stains[compressor?.id ?? id] ?? 0);
-  }
+  if (CLUTCHES.has(kind)) return clutchView(frame, shaftOil(layout, frame));
   if (kind === 'label') return labelView(frame.print);
   if (kind === 'drier') return glassView(frame, id);
   return kind === 'condenser' ? condenserView(frame, id) : null;
+}
+
+function shaftOil(layout: Layout, { stains }: BayFrame): number {
+  const compressor = layout.parts.find((part) => part.kind.startsWith('compressor'));
+  return stains[compressor?.id ?? ''] ?? 0;
 }

@@ -31,6 +31,18 @@ export const clutchView = ({ clutchEngaged }: BayFrame, oil: number): CloseView 
   box: BOX,
 });
 
+const FACE_BOX: RectMm = [-144, -108, 300, 216];
+
+/** The face alone, with the spans of its belt: what stands edge-on in the bay, turned to the reader. */
+export const clutchFaceView = ({ clutchEngaged }: BayFrame, oil: number): CloseView => ({
+  drawing: [
+    ...backdrop(FACE_BOX),
+    ...placed(clutchFace(clutchEngaged), move(-22, 0)),
+    ...oilPatch('thrown', -14, 68, 40, oil * 0.6),
+  ],
+  box: FACE_BOX,
+});
+
 /** Plate, pulley and the nose of the compressor, about the pulley's outer edge. */
 const edgeOn = (engaged: boolean): Drawing => [
   ...slab(40, -34, 62, 68, { r: 12, lip: 8, m: 'mill', top: down('mill'), elevation: 24 }),

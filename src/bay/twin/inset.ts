@@ -6,9 +6,11 @@ import type { Layout, PointMm } from '../../layout/layout';
 import { word } from '../../words/words';
 import type { BayFrame } from '../bayFrame';
 import { type Camera, toScreen } from '../camera';
+import { CLUTCH_FACE } from '../closeUp';
+import { createLeader } from './leader';
 
 export interface Inset {
-  readonly elements: readonly HTMLElement[];
+  readonly elements: readonly Element[];
   show(frame: BayFrame, camera: Camera): void;
   /** Size or theme changed: what was drawn is no good any more. */
   repaint(): void;
@@ -43,6 +45,7 @@ export function createInset(layout: Layout, picture: Picture): Inset {
   shut.setAttribute('aria-label', word('bay.inset.close'));
   card.setAttribute('aria-label', word('bay.inset.clutch'));
   card.hidden = true;
+  const leader = createLeader();
   const head = document.createElement('h3');
   head.textContent = word('bay.inset.clutch');
   card.append(head, shut, place, note);
@@ -52,17 +55,22 @@ export function createInset(layout: Layout, picture: Picture): Inset {
   const refresh = (): void => {
     if (!latest) return;
     const { frame, camera } = latest;
-    at(lens, toScreen(camera, [part.at[0] + LENS_FROM_WHEEL[0], part.at[1] + LENS_FROM_WHEEL[1]]));
+    const wheel = toScreen(camera, part.at);
+    const lensAt = toScreen(camera, [part.at[0] + LENS_FROM_WHEEL[0], part.at[1] + LENS_FROM_WHEEL[1]]);
+    at(lens, lensAt);
     lens.hidden = !card.hidden;
+    leader.show(wheel, lensAt);
     if (card.hidden) return;
     const side = Math.max(LEAST_CARD_PX, Math.min(MOST_CARD_PX, CARD_MM * camera.scale));
     const [x, y] = toScreen(camera, [part.at[0] + CARD_FROM_WHEEL[0], part.at[1] + CARD_FROM_WHEEL[1]]);
     card.style.width = `${side.toFixed(0)}px`;
-    at(card, inside(card, side, [x, y]));
+    const corner = inside(card, side, [x, y]);
+    at(card, corner);
+    leader.show(wheel, [corner[0] + LEADER_IN_PX, corner[1] + side * 0.5]);
     const key = `${frame.clutchEngaged}:${frame.stains[part.id] ?? 0}:${side}`;
     if (key === shown) return;
     shown = key;
-    const drawn = picture(part.id, side - 4, side * PICTURE_SHARE);
+    const drawn = picture(CLUTCH_FACE, side - 4, side * PICTURE_SHARE);
     if (drawn) {
       drawn.style.width = '100%';
       place.replaceChildren(drawn);
@@ -86,7 +94,7 @@ export function createInset(layout: Layout, picture: Picture): Inset {
   for (const element of [lens, card])
     element.addEventListener('pointerdown', (event) => event.stopPropagation());
   return {
-    elements: [lens, card],
+    elements: [leader.element, lens, card],
     show(frame, camera) {
       latest = { frame, camera };
       refresh();
@@ -104,6 +112,9 @@ function inside(card: HTMLElement, side: number, [x, y]: PointMm): PointMm {
   const least = height > cardHeight + 120 ? 56 : 4;
   return [Math.max(4, Math.min(width - side - 8, x)), Math.max(least, Math.min(height - cardHeight - 4, y))];
 }
+
+/** How far a leader runs under the card it comes from. */
+const LEADER_IN_PX = 6;
 
 /** Head and note of the card. */
 const FRAME_PX = 84;
