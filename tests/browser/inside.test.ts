@@ -51,16 +51,68 @@ test('the state points of see-inside stand at the pressure and enthalpy of the f
   expect(told.map((words) => bracketed.test(words))).toEqual([true, true, false]);
   await page.getByRole('button', { name: 'Drawn bay' }).click();
   await page.getByRole('button', { name: 'See inside' }).click();
-  await page.waitForSelector('[data-point="4"]');
+  await page.waitForSelector('.phd [data-spot="p4"]');
   expect(await page.locator('.phd .cycle-healthy').getAttribute('d')).toMatch(/^M[-\d.]+,[-\d.]+L/);
   const { ids, values } = await page.evaluate(() => (window as unknown as { kept: LastFrame }).kept);
   const of = (id: string): number => values[ids.indexOf(id)];
   for (const point of [1, 2, 3, 4]) {
     const [pressure, enthalpy] = [of(`point${point}.pressurePa`), of(`point${point}.enthalpyJPerKg`)];
     expect(enthalpy).toBeGreaterThan(150_000);
-    const drawn = await page.locator(`[data-point="${point}"]`).getAttribute('transform');
+    const drawn = await page.locator(`.phd [data-spot="p${point}"]`).getAttribute('transform');
     expect(drawn).toBe(`translate(${phX(enthalpy)} ${phY(pressure)})`);
     const number = await page.locator(`[data-enthalpy="${point}"]`).textContent();
     expect(number).toBe(`${(enthalpy / 1000).toFixed(1)} kJ/kg`);
   }
+
+  // a point pressed in one picture is shown in the other, in the table and in words; arrows go along the loop
+  await page.locator('.phd [data-spot="p3"]').press('Enter');
+  expect(await page.locator('.loopd .spot.on').getAttribute('data-spot')).toBe('p3');
+  expect(await page.locator('.st4 tr.on').textContent()).toContain('into the metering device');
+  expect(await page.locator('.say2 [role="status"]').textContent()).toMatch(
+    /^3, into the metering device: \d+ psi/,
+  );
+  await page.keyboard.press('ArrowRight');
+  expect(await page.locator('.phd .spot:focus').getAttribute('data-spot')).toBe('metering');
+  expect(await page.locator('.say2 [role="status"]').textContent()).toContain(
+    'pressure falls, the heat stays',
+  );
+  await page.locator('.loopd [data-spot="evaporator"]').press(' ');
+  expect(await page.locator('.phd .spot.on').getAttribute('data-spot')).toBe('evaporator');
+  await page.locator('.loopd [data-spot="evaporator"]').press(' ');
+  expect(await page.locator('.spot.on').count()).toBe(0);
+  // point 4 has the heat of point 3, point 1 is what the compressor draws
+  expect(of('point4.enthalpyJPerKg')).toBe(of('point3.enthalpyJPerKg'));
+  // the places of the cutaway stand in a table too
+  await page.getByRole('radio', { name: 'Table' }).click();
+  const places = await page.locator('.places tbody th').allTextContents();
+  expect(places).toEqual([
+    'suction line',
+    'discharge line',
+    'condenser',
+    'accumulator',
+    'liquid line',
+    'evaporator',
+  ]);
+});
+
+test('what was done in the last minutes stands on the strips, in words and in a table', async () => {
+  const { page } = await openSitting({ scenario: 'warm-at-the-lights', mode: 'practice' });
+  await begin(page);
+  for (const line of [...COUPLED.slice(0, 4), 'door open', 'blower 4', 'engine 900', 'ac on'])
+    await write(page, line);
+  await runOn(page, '1 min');
+  expect((await page.locator('.heard li').allTextContents()).join(' ')).toMatch(/^Running: engine/);
+  await page.getByRole('button', { name: 'Drawn bay' }).click();
+  await page.getByRole('button', { name: 'Last ten minutes' }).click();
+  const list = await page.locator('.lane-list li').allTextContents();
+  expect(list.slice(0, 3).map((row) => row.replace(/^\d\d\d:\d\d|^\d+ ?\d\d:\d\d/, ''))).toEqual([
+    'The coupler snapped on.',
+    'The coupler is open: the gauge sees the car.',
+    'The engine runs.',
+  ]);
+  expect(list.some((row) => /Clicks of the clutch: \d+/.test(row))).toBe(true);
+  expect(await page.locator('.lane').count()).toBe(3);
+  await page.getByRole('dialog').getByRole('radio', { name: 'Table' }).click();
+  const rows = await page.locator('.lane-table tbody tr').allTextContents();
+  expect(rows.some((row) => row.startsWith('01:00') && row.includes('psi'))).toBe(true);
 });

@@ -59,7 +59,7 @@ export function Spot(props: {
           class="spot"
           classList={{ on: isChosen() }}
           transform={props.transform}
-          tabIndex={props.id === (choice().chosen ?? SPOTS[0]) ? 0 : -1}
+          tabindex={props.id === (choice().chosen ?? SPOTS[0]) ? 0 : -1}
           aria-pressed={isChosen()}
           aria-label={spotName(props.id)}
           onClick={press}
