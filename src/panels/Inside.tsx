@@ -2,7 +2,7 @@
  * See-inside: loop, diagram and tables of the same moment. A place chosen in one is shown in the others, and a sentence
  * says what it is; without one a sentence worked out from the state says what the whole shows.
  */
-import { createMemo, createSignal, type JSX, Show } from 'solid-js';
+import { createMemo, createSignal, type JSX, Show, untrack } from 'solid-js';
 import { type DisplayUnits, inWords, writePressure } from '../instruments/displayUnits';
 import { LoopDrawing } from '../instruments/LoopDrawing';
 import type { SpotChoice } from '../instruments/loop/Spot';
@@ -87,6 +87,11 @@ function Moment(props: MomentProps): JSX.Element {
     },
     onChoose: setChosen,
   };
+  /** Said when it is chosen; what changes afterwards is there to be read. */
+  const spoken = createMemo(() => {
+    const spot = chosen();
+    return spot === null ? '' : untrack(() => spotWords(spot, state().points, props.saturation, units()));
+  });
   const side = (id: 'lowSide' | 'highSide', face: 'low' | 'high'): string =>
     inWords(writePressure(props.session.signal(`${id}.gaugePressurePa`), units().pressure, face));
   return (
@@ -138,11 +143,12 @@ function Moment(props: MomentProps): JSX.Element {
           </Show>
         </div>
         <div class="say2">
-          <p role="status">
-            <Show when={chosen()}>
-              {(spot) => spotWords(spot(), state().points, props.saturation, units())}
-            </Show>
+          <p role="status" class="vh">
+            {spoken()}
           </p>
+          <Show when={chosen()}>
+            {(spot) => <p>{spotWords(spot(), state().points, props.saturation, units())}</p>}
+          </Show>
           <Show
             when={chosen()}
             fallback={
