@@ -41,15 +41,20 @@ describe('oil where the loop leaks', () => {
     expect(value(leaking('leak-joint', 0.4, 'discharge-condenser'), 'stain.discharge-condenser')).toBe(0);
   });
 
-  it('grows with what comes out, and a new seal is clean', () => {
+  it('grows with what comes out, and comes off with cleaning', () => {
     const plant = leaking('leak-condenser', 1, 'condenser');
     run(plant, 30);
     const early = value(plant, 'stain.condenser');
     run(plant, 90);
     expect(value(plant, 'stain.condenser')).toBeGreaterThan(early);
+    give(plant, { do: 'clean', part: 'condenser' });
+    expect(value(plant, 'stain.condenser')).toBe(0);
     expect(plant.books().massErrorRelative).toBeLessThan(1e-12);
-    const found = leaking('leak-core', 0.4, 'port-b', { chargeKg: 0.3 });
-    expect(value(found, 'stain.port-b')).toBe(1);
+  });
+
+  it('lies under a leaking core, and is not seen where the coil hangs in its case', () => {
+    const plant = leaking('leak-core', 0.4, 'port-b', { chargeKg: 0.3 });
+    expect(value(plant, 'stain.port-b')).toBe(1);
     expect(plant.signals.filter(({ id }) => id.startsWith('stain.') && id.endsWith('evaporator'))).toEqual(
       [],
     );
