@@ -40,12 +40,22 @@ export function createLabels(layout: Layout): Labels {
   passing.hidden = true;
   let passes = 0;
   let tagged: string | null = null;
+  let placed: { readonly text: string; readonly hit: Entry['hit']; readonly camera: Camera } | null = null;
+  /** Where it stands already nothing is measured: that would lay the page out anew for every move of the pointer. */
+  const isPlaced = (text: string, { hit }: Entry, camera: Camera): boolean =>
+    placed !== null &&
+    placed.text === text &&
+    placed.camera === camera &&
+    placed.hit.every((value, i) => value === hit[i]);
   const say = (entry: Entry | null, camera: Camera): void => {
     tagged = entry?.key ?? null;
     // What has just been said at a fitting is read first.
     tag.hidden = entry === null || !passing.hidden;
     if (!entry) return;
-    tag.textContent = entry.slider ? `${entry.label}: ${entry.slider.text}` : entry.label;
+    const text = entry.slider ? `${entry.label}: ${entry.slider.text}` : entry.label;
+    if (isPlaced(text, entry, camera)) return;
+    placed = { text, hit: entry.hit, camera };
+    tag.textContent = text;
     placeTag(tag, entry, camera);
   };
   return {
