@@ -17,6 +17,8 @@ export function phaseWords(line: SaturationLine, point: StatePoint): string {
     return word('inside.phase.superheated', { kelvin: plainNumber(point.temperatureK - boilsK) });
   if (quality <= 0)
     return word('inside.phase.subcooled', { kelvin: plainNumber(boilsK - point.temperatureK) });
+  if (quality > 1 - SEEN) return word('inside.phase.vapour');
+  if (quality < SEEN) return word('inside.phase.liquid');
   return word('inside.phase.mixture', { share: plainNumber(quality * PERCENT) });
 }
 
@@ -38,7 +40,8 @@ export function insideSentences(
         kelvin: plainNumber(saturationTemperatureK(line, condensed.pressurePa) - condensed.temperatureK),
       }),
     );
-  if (after >= 1)
+  if (Math.abs(after - 1) < SEEN) said.push(word('inside.says.just'));
+  else if (after >= 1)
     said.push(
       word('inside.says.dry', {
         kelvin: plainNumber(inlet.temperatureK - saturationTemperatureK(line, inlet.pressurePa)),

@@ -36,6 +36,7 @@ export interface InsideWords {
   'inside.says.bubbles': 'share';
   'inside.says.fullLiquid': 'kelvin';
   'inside.says.dry': 'kelvin';
+  'inside.says.just': never;
   'inside.says.wet': 'share';
   'inside.healthyMark': never;
   'inside.healthyPoint': 'phase' | 'pressure' | 'temperature';
