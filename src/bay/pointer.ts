@@ -142,10 +142,12 @@ export function createPointer(host: PointerHost): { dispose(): void } {
     const moved: PointMm = [by.at[0] - from.at[0], by.at[1] - from.at[1]];
     host.pinch(by.apart / from.apart, from.at, moved, done);
   };
-  /** What is held goes back where it was, wherever the focus is; the press that holds it counts no more. */
+  /** What is held goes back where it was, wherever the focus is; the press that holds it counts no more. A name goes too. */
   const giveUp = (event: KeyboardEvent): void => {
+    if (event.key !== 'Escape' || event.defaultPrevented) return;
+    host.point(null);
     const hand = hands.hand();
-    if (event.key !== 'Escape' || event.defaultPrevented || hand.doing !== 'carrying') return;
+    if (hand.doing !== 'carrying') return;
     event.preventDefault();
     doing = null;
     hands.cancel();
