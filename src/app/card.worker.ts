@@ -17,7 +17,8 @@ export interface CardAnswer {
 
 async function answer({ number, inputs }: CardRequest): Promise<CardAnswer> {
   try {
-    await Promise.all([...vehicleIds.map(loadVehicle), ...fluidsFor(inputs).map(loadRefrigerant)]);
+    await Promise.all(vehicleIds.map(loadVehicle));
+    await Promise.all(fluidsFor(inputs).map(loadRefrigerant));
     return { number, figures: cardFigures(inputs) };
   } catch (error) {
     return { number, failed: String(error) };
