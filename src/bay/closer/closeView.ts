@@ -9,9 +9,6 @@ export interface CloseView {
   readonly box: RectMm;
 }
 
-/** Width and height of what is drawn for this view alone. */
-export const CLOSE_SIZE: readonly [number, number] = [400, 256];
-
 /** The bench behind a thing that is drawn on its own, past every edge of the box. */
 export const backdrop = ([x, y, w, h]: RectMm): Drawing => [
   fill(roundRect(x - w, y - h, 3 * w, 3 * h, 0), lit('floor')),
