@@ -107,8 +107,8 @@ function Coils(
           begins="right"
           healthyFrom={firstCell(props.healthy.evaporator, 'vapour')}
         />
-        <Label x={EVAPORATOR_X} y={props.ways.coilY + 42} text={word('instrument.loop.evaporator')} />
-        <Label x={EVAPORATOR_X} y={props.ways.coilY + 60} text={props.span(state().evaporator)} small />
+        <Label x={EVAPORATOR_X} y={props.ways.coilY + 41} text={word('instrument.loop.evaporator')} />
+        <Label x={EVAPORATOR_X} y={props.ways.coilY + 61} text={props.span(state().evaporator)} small />
       </Spot>
       <Show when={state().build.hasRear}>
         <Coil
@@ -143,7 +143,7 @@ function Coils(
           begins="right"
           healthyFrom={firstCell(props.healthy.condenser, 'liquid')}
         />
-        <Label x={CONDENSER_X} y={162} text={word('instrument.loop.condenser')} />
+        <Label x={CONDENSER_X} y={160} text={word('instrument.loop.condenser')} />
         <Label x={CONDENSER_X} y={180} text={props.span(state().condenser)} small />
       </Spot>
     </>
@@ -159,16 +159,7 @@ function KeptLiquid(props: { readonly state: LoopState; readonly healthy: number
         <Label x={44} y={106} text={word('instrument.loop.accumulator')} />
       </Show>
       <Show when={props.state.build.pot === 'receiver'}>
-        <Pot
-          x={614}
-          y={308}
-          width={52}
-          height={64}
-          round={16}
-          cell={pot()}
-          healthy={props.healthy}
-          healthyText={{ x: 606, anchor: 'end' }}
-        />
+        <Pot x={614} y={308} width={52} height={64} round={16} cell={pot()} healthy={props.healthy} />
         <Label x={606} y={336} anchor="end" text={word('instrument.loop.receiver')} />
       </Show>
       <Show when={props.state.build.pot === 'onCondenser'}>

@@ -26,4 +26,20 @@ it('capacity is that of both coils where there is a rear one', () => {
   const front = car.number('coilHeatW');
   expect(capacity?.read()).toBeGreaterThan(front);
   expect(capacity?.read()).toBe(front + car.number('rearHeatW'));
+
+  const read = (id: string): number =>
+    truthSignals({ ...parts, car })
+      .find(({ spec }) => spec.id === id)
+      ?.read() ?? Number.NaN;
+  // state points are of what flows: throttling leaves the heat as it is, and the compressor draws no liquid here
+  expect(read('metering.massFlowKgPerS')).toBeGreaterThan(0.005);
+  expect(read('point4.enthalpyJPerKg')).toBe(read('point3.enthalpyJPerKg'));
+  expect(read('point4.pressurePa')).toBe(read('lowSide.pressurePa'));
+  expect(read('point1.enthalpyJPerKg')).toBeGreaterThan(read('point4.enthalpyJPerKg'));
+  // a stretch holds as much liquid as its cells do
+  const cells = Array.from({ length: 8 }, (_, i) => read(`vessel.condenser.cell${i + 1}.liquidRatio`));
+  const mean = cells.reduce((sum, ratio) => sum + ratio, 0) / cells.length;
+  expect(mean).toBeCloseTo(read('vessel.condenser.liquidRatio'), 12);
+  expect(read('vessel.condenser.cell9.liquidRatio')).toBeNaN();
+  expect(read('rearMetering.massFlowKgPerS')).toBeGreaterThan(0);
 });

@@ -1,6 +1,5 @@
 /** A vessel cut open, with its liquid in it and, dashed, how high a healthy car's would stand. */
 import { type JSX, Show } from 'solid-js';
-import { word } from '../../words/words';
 import type { Cell } from './loopState';
 import { warmthOf } from './Pipe';
 import { drawnLevel } from './phases';
@@ -14,8 +13,6 @@ export function Pot(props: {
   readonly cell: Cell;
   /** Healthy share of liquid; NaN where that is not told. */
   readonly healthy: number;
-  /** Where the mark's words stand; none where there is no room. */
-  readonly healthyText?: { readonly x: number; readonly anchor: 'start' | 'end' };
 }): JSX.Element {
   const inner = (): number => props.height - 6;
   const levelY = (ratio: number): number => props.y + props.height - 3 - inner() * drawnLevel(ratio);
@@ -51,13 +48,6 @@ export function Pot(props: {
       />
       <Show when={Number.isFinite(props.healthy)}>
         <path d={`M${props.x - 4} ${levelY(props.healthy)}h${props.width + 8}`} class="healthy-mark" />
-        <Show when={props.healthyText}>
-          {(at) => (
-            <text x={at().x} y={levelY(props.healthy) + 4} class="l-s" text-anchor={at().anchor}>
-              {word('instrument.loop.healthyLevel')}
-            </text>
-          )}
-        </Show>
       </Show>
     </g>
   );

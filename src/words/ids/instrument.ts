@@ -35,7 +35,6 @@ export interface InstrumentWords {
   'instrument.loop.label': never;
   'instrument.loop.rear': never;
   'instrument.loop.drierOnCondenser': never;
-  'instrument.loop.healthyLevel': never;
   'instrument.loop.fromTo': 'from' | 'to';
   'instrument.loop.flow': 'grams';
   'instrument.loop.compressor': never;
