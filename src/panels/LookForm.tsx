@@ -92,7 +92,7 @@ export function LookForm(props: {
     <Form
       title={props.session.nameOf(props.part)}
       sub={word('panels.look.sub')}
-      class={formSide(props.session.layout, props.part)}
+      class={formSide(props.part)}
       closeLabel={word('app.close')}
       onClose={props.onClose}
     >
@@ -151,7 +151,7 @@ export function PortForm(props: {
         <Form
           title={portName(props.session, props.portId)}
           sub={portStands(one())}
-          class={formSide(props.session.layout, props.portId)}
+          class={formSide(props.portId)}
           closeLabel={word('app.close')}
           onClose={props.onClose}
         >

@@ -117,7 +117,7 @@ export function ToolForm(props: {
     <Form
       title={title()[0]}
       sub={title()[1]}
-      class={formSide(props.session.layout, props.tool)}
+      class={formSide(props.tool)}
       closeLabel={word('panels.putDown')}
       onClose={props.onClose}
     >

@@ -1,17 +1,18 @@
-/** On which side of the bay a form stands that is about a thing there: never over the thing itself. */
-import type { Layout, PointMm } from '../layout/layout';
-import { stopsOf } from '../layout/order';
-
+/** On which side of the bay a form stands that is about a thing there: the one the thing is not on, as the bay lies now. */
 export type FormSide = 'side' | 'side left';
 
-export function formSide(layout: Layout, id: string): FormSide {
-  const [left, , width] = layout.view;
-  const at = placeOf(layout, id);
-  return at && at[0] > left + width / 2 ? 'side left' : 'side';
+/** The twin's name of a can, whichever it is. */
+const CAN = 'can';
+
+export function formSide(id: string): FormSide {
+  const target = id.startsWith('can-') ? CAN : id;
+  const thing = document.querySelector(`.bay-twin [data-target="${CSS.escape(target)}"]`);
+  const bay = document.querySelector('.bay-host');
+  if (!thing || !bay) return 'side';
+  return middleOf(thing) > middleOf(bay) ? 'side left' : 'side';
 }
 
-/** A can lies on the mat or in the hand over it. */
-function placeOf(layout: Layout, id: string): PointMm | null {
-  if (id.startsWith('can-')) return layout.mat.canAt;
-  return stopsOf(layout).find((stop) => stop.id === id)?.at ?? null;
+function middleOf(element: Element): number {
+  const { left, width } = element.getBoundingClientRect();
+  return left + width / 2;
 }
