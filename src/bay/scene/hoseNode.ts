@@ -93,11 +93,9 @@ export function hoseNode(context: SceneContext, hose: CoupledHose): HoseNode {
       chain = createChain(way);
     }
   };
-  const home = (): PointMm => {
-    const [dx, dy] = barbTip(form, REST_TURN_DEG, true);
-    return [rest[0] + dx, rest[1] + dy];
-  };
-  const headAwayMm = (): number => distance(chain?.points()[0] ?? home(), home());
+  const [restX, restY] = barbTip(form, REST_TURN_DEG, true);
+  const home: PointMm = [rest[0] + restX, rest[1] + restY];
+  const headAwayMm = (): number => distance(chain?.points()[0] ?? home, home);
   const goToMat = (): void => {
     place = still || !chain ? { kind: 'resting' } : { kind: 'falling', fromMm: Math.max(1, headAwayMm()) };
     route = '';
@@ -145,6 +143,9 @@ export function hoseNode(context: SceneContext, hose: CoupledHose): HoseNode {
     moving = true;
   };
 
+  /** Where the coupler's mouth is: it can be caught as well as its hose. */
+  const tip = (): PointMm[] =>
+    place.kind === 'port' ? [place.at] : place.kind === 'carried' ? [place.mouth] : [];
   const draw = (): void => {
     view.visible = place.kind !== 'absent' && chain !== null;
     if (!view.visible || !chain) return;
@@ -155,7 +156,7 @@ export function hoseNode(context: SceneContext, hose: CoupledHose): HoseNode {
     const hanging = points.map(([x, y], i): HangingPoint => [x, y, heights[i]]);
     const skin = { frost: mine?.frost ?? 0, sweat: mine?.sweat ?? 0 };
     strokes.paint(hanging, { ink: HOSE_INK[hose], widthMm: WIDTH_MM, ...skin }, moving || lifted);
-    inDanger = loose ? [] : dangersOf(layout, place.kind === 'port' ? [place.at, ...points] : points);
+    inDanger = loose ? [] : dangersOf(layout, [...tip(), ...points]);
     danger.show(inDanger, WIDTH_MM);
     beads.place(points);
     placeCoupler(points);
