@@ -107,8 +107,12 @@ function App() {
   };
   const start = (scenarioId: string, mode: Mode): void =>
     goTo({ asked: { scenarioId, mode, seed: freshSeed(), lapse: 1 }, log: null, shown: null });
-  const goOnFrom = (log: SessionLog): void =>
+  /** The session that was looked at has to let go of its car first; what it leaves behind is the one to go on with. */
+  const goOnFrom = async (log: SessionLog): Promise<void> => {
+    setOpening(null);
+    await keep(log);
     goTo({ asked: { ...askedOf(log), lapse: 0 }, log, shown: null, straightOn: true });
+  };
   const goOn = async (): Promise<void> => {
     const found = kept();
     if (found) goTo(await openingOf(askedOf(found.log), found));
@@ -193,7 +197,7 @@ function App() {
                 onReopen={() => void readNow()}
                 onAgain={() => start(one.asked.scenarioId, one.asked.mode)}
                 onStart={start}
-                onBranch={goOnFrom}
+                onBranch={(log) => void goOnFrom(log)}
                 straightOn={one.straightOn ?? false}
                 onMenu={() => setOver('menu')}
                 onHelp={() => setOver('help')}

@@ -47,7 +47,7 @@ describe('the debrief', () => {
     await part(page, 'why');
     await pill(page, 'Blower').focus();
     await page.keyboard.press('Delete');
-    await answer(page).waitFor({ timeout: 60_000 });
+    await answer(page).waitFor({ timeout: 100_000 });
     expect(await page.locator('.wide-only .trace.other').count()).toBe(4);
     expect(await page.locator('.wide-only .apart-line').count()).toBe(1);
     expect(await page.locator('.wi-act.parts').textContent()).toContain('Blower');
@@ -56,7 +56,7 @@ describe('the debrief', () => {
     await pill(page, 'fan').first().focus();
     await page.keyboard.press('Alt+ArrowRight');
     await expect
-      .poll(() => answer(page).textContent(), { timeout: 60_000 })
+      .poll(() => answer(page).textContent(), { timeout: 100_000 })
       .toMatch(/no difference|same to the last digit/);
     expect(await page.locator('.wide-only .apart-line').count()).toBe(0);
   });
@@ -65,7 +65,7 @@ describe('the debrief', () => {
     const { page } = await finished('practice');
     await page.locator('.mts button', { hasText: 'Engine' }).click();
     await page.getByRole('button', { name: 'Go on from here' }).click();
-    await page.waitForSelector('.clock');
+    await page.waitForSelector('.clock', { timeout: 90_000 });
     expect(await page.locator('.clock').getAttribute('data-step')).toBe('0');
     await write(page, 'engine 1500');
   });

@@ -35,7 +35,6 @@ export interface DebriefWords {
   'debrief.domain.diagnosis': never;
   'debrief.domainOf': 'full' | 'got';
   'debrief.points': 'full' | 'got';
-  'debrief.pointsLost': never;
   'debrief.why': never;
   'debrief.lost': never;
   'debrief.lostAndAdvice': never;
@@ -50,10 +49,8 @@ export interface DebriefWords {
   'debrief.plot': never;
   'debrief.table': never;
   'debrief.diagram': never;
-  'debrief.actions': never;
   'debrief.save': never;
   'debrief.again': never;
-  'debrief.againShort': never;
   'debrief.lane.high': never;
   'debrief.lane.low': never;
   'debrief.lane.charge': never;
@@ -66,14 +63,12 @@ export interface DebriefWords {
   'debrief.logHash': 'hash';
   'debrief.stateHash': 'hash';
   'debrief.engineHash': 'hash';
-  'debrief.at': 'time';
   'debrief.kind.all': never;
   'debrief.kind.part': never;
   'debrief.kind.none': never;
   'debrief.kind.critical': never;
   'debrief.kind.idle': never;
   'debrief.kind.advised': never;
-  'debrief.kind.kind': 'kind';
   'debrief.scoreTitle': never;
   'debrief.suspects.title': never;
   'debrief.suspects.weighing': never;
@@ -114,7 +109,6 @@ export interface DebriefWords {
   'debrief.thought.hint': never;
   'debrief.thought.showWhy': never;
   'debrief.thought.skip': never;
-  'debrief.moment.title': 'time';
   'debrief.moment.slider': never;
   'debrief.moment.back': never;
   'debrief.moment.on': never;
@@ -126,7 +120,6 @@ export interface DebriefWords {
   'debrief.plotYours': never;
   'debrief.plotOther': never;
   'debrief.plotFold': 'minutes';
-  'debrief.parts': never;
   'debrief.whatIf.title': never;
   'debrief.whatIf.note': never;
   'debrief.whatIf.asItWas': never;
@@ -136,13 +129,11 @@ export interface DebriefWords {
   'debrief.whatIf.earlier': never;
   'debrief.whatIf.later': never;
   'debrief.whatIf.leftOut': never;
-  'debrief.whatIf.moved': never;
   'debrief.whatIf.changed': never;
   'debrief.whatIf.refused': never;
   'debrief.whatIf.parts': never;
   'debrief.whatIf.movedTo': 'from' | 'to';
   'debrief.whatIf.refusedWhy': 'action' | 'number' | 'reason';
-  'debrief.whatIf.chosen': 'action' | 'number';
   'debrief.whatIf.preparing': never;
   'debrief.whatIf.running': 'time';
   'debrief.whatIf.failed': never;
@@ -173,7 +164,6 @@ export interface DebriefWords {
   'debrief.whatIf.arg.paceMmPerS': never;
   'debrief.whatIf.arg.gapMm': never;
   'debrief.whatIf.arg.choice': never;
-  'debrief.next.title': never;
   'debrief.next.practise': never;
   'debrief.next.nothing': never;
   'debrief.next.lost': 'domain' | 'points';
