@@ -17,7 +17,7 @@ export async function bundle(file: string): Promise<string> {
     logLevel: 'error',
     plugins: dataModules(),
     // A browser's driver is no code of ours, and finds files beside itself.
-    ssr: { noExternal: true, external: ['playwright-core'] },
+    ssr: { noExternal: true, external: ['playwright-core', 'vite'] },
     build: {
       ssr: join(projectFolder, file),
       outDir,
