@@ -200,7 +200,6 @@ export function hoseNode(context: SceneContext, hose: CoupledHose): HoseNode {
     if (place.kind === 'port' && place.port === port.id && route === led) awaited = 0;
     else goToPort(port.id, port.at, now.route);
   };
-  /** Time goes on for what a hand has just done; true while that is seen. */
   const unfold = (seconds: number): boolean => {
     if (since === Number.POSITIVE_INFINITY) return false;
     since += seconds;
