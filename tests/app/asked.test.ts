@@ -40,6 +40,7 @@ describe('settings', () => {
       look: 'dark',
       bay: 'drawn',
       language: 'en',
+      sound: 'off',
     });
   });
 
