@@ -116,3 +116,33 @@ test('what was done in the last minutes stands on the strips, in words and in a 
   const rows = await page.locator('.lane-table tbody tr').allTextContents();
   expect(rows.some((row) => row.startsWith('01:00') && row.includes('psi'))).toBe(true);
 });
+
+/** Counts the audio contexts that are opened, with sounds asked for. */
+function listenIn(): void {
+  localStorage.setItem('portside-settings', JSON.stringify({ bay: 'words', sound: 'medium' }));
+  const opened: AudioContext[] = [];
+  const Plain = window.AudioContext;
+  window.AudioContext = class extends Plain {
+    constructor() {
+      super();
+      opened.push(this);
+    }
+  };
+  Object.assign(window, { opened });
+}
+
+test('sounds that were asked for begin with the first press, and every one stands in words', async () => {
+  const { page } = await openSitting({
+    scenario: 'warm-at-the-lights',
+    mode: 'practice',
+    before: listenIn,
+  });
+  const contexts = (): Promise<string[]> =>
+    page.evaluate(() => (window as unknown as { opened: AudioContext[] }).opened.map(({ state }) => state));
+  expect(await contexts()).toEqual([]);
+  await begin(page);
+  for (const line of ['door open', 'blower 4', 'engine 900']) await write(page, line);
+  await runOn(page, '10 s');
+  expect((await contexts()).length).toBe(1);
+  expect(await page.locator('.heard li').allTextContents()).toContain('Running: engine, blower');
+});
