@@ -14,6 +14,8 @@ declare module 'vitest' {
     readonly noPage: string | null;
     /** Where the built app is served, with a slash at its end. */
     readonly address: string;
+    /** Where it lies. */
+    readonly folder: string;
     readonly chromium: Browser;
     readonly firefox: Browser | null;
   }
@@ -57,6 +59,7 @@ async function prepare(project: TestProject): Promise<() => Promise<void>> {
   await buildApp(folder);
   const serving = await serve(folder, 0);
   project.provide('address', serving.address);
+  project.provide('folder', folder);
   project.provide('chromium', chromium);
   project.provide('firefox', firefox);
   return async () => {
