@@ -29,7 +29,8 @@ export function cutOff(): string[] {
     let sideways = true;
     let down = true;
     for (let box: Element | null = parent; box && box !== document.body; box = box.parentElement) {
-      const { overflowX, overflowY } = getComputedStyle(box);
+      const { display, overflowX, overflowY } = getComputedStyle(box);
+      if (display === 'contents') continue;
       const edge = box.getBoundingClientRect();
       if (sideways && !readable(overflowX)) {
         const isOver = right > edge.right + 1.5 || left < edge.left - 1.5;
