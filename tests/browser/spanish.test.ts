@@ -78,6 +78,10 @@ describe.each(SIZES)('in Spanish at $width x $height nothing is cut off', (viewp
     await page.locator('.form').getByRole('button', { name: 'Terminar el trabajo' }).click();
     await page.waitForSelector('.debrief');
     await expectWhole(page, 'debrief');
+    for (const step of await page.locator('.steps button').all()) {
+      await step.click();
+      await expectWhole(page, `debrief, ${await step.textContent()}`);
+    }
   });
 });
 
