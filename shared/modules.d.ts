@@ -19,7 +19,9 @@ declare module 'virtual:engine-hash' {
 /** Lots of words by language; see shared/build/wordModules.ts. */
 declare module 'virtual:words' {
   type Lot = () => Promise<Readonly<Record<string, string>>>;
-  const words: Readonly<Record<string, Readonly<Record<'page' | 'job' | 'findings' | 'pages' | 'line', Lot>>>>;
+  const words: Readonly<
+    Record<string, Readonly<Record<'page' | 'job' | 'findings' | 'pages' | 'line', Lot>>>
+  >;
   export default words;
 }
 

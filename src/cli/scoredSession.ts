@@ -6,8 +6,8 @@ import { scoreOf } from '../scoring/scoreOf';
 import { STEPS_PER_MINUTE } from '../session/clock';
 import type { Mode, SessionCore } from '../session/corePort';
 import { engineHash } from '../session/engineHash';
-import { recordOf } from '../session/recordOf';
 import type { SessionRecord } from '../session/record/record';
+import { recordOf } from '../session/recordOf';
 import type { Scenario } from '../session/scenario/scenario';
 import type { SessionFile } from '../session/sessionFileText';
 
