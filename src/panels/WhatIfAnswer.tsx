@@ -76,6 +76,7 @@ function wholeWords(told: WhatIfTold, debrief: DebriefModel): string {
   const said = differences(told, debrief.data.scored, debrief.units);
   if (told.sameState && said.length === 0) return word('debrief.whatIf.noDifference');
   const blind = blindNeedles(told, debrief.units);
+  if (said.length === 0 && blind === null) return word('debrief.whatIf.hardly');
   const list = [...said, ...(blind === null ? [] : [blind])].join(word('debrief.whatIf.join'));
   return told.sameState ? `${word('debrief.whatIf.sameCar')} ${list}` : list;
 }

@@ -138,6 +138,7 @@ export interface DebriefWords {
   'debrief.whatIf.running': 'time';
   'debrief.whatIf.failed': never;
   'debrief.whatIf.noDifference': never;
+  'debrief.whatIf.hardly': never;
   'debrief.whatIf.sameCar': never;
   'debrief.whatIf.apart': 'time';
   'debrief.whatIf.score': 'after' | 'before';
