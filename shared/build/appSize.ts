@@ -30,14 +30,14 @@ const namesUnder = (folder: string): string =>
 const SESSION = /^(SessionPage|bayView)-/;
 const WORKER = /^core\.worker-/;
 const hashed = (stem: string): RegExp => new RegExp(`^(?:${stem})-[\\w-]{8}\\.js$`);
-const CAR = [hashed(namesUnder('shared/vehicles')), hashed('\\w+\\.layout')];
+const CAR = [hashed(namesUnder('shared/vehicles')), hashed('[\\w-]+\\.layout')];
 /** Of each of these one is fetched. */
 const SHELF_KINDS = [hashed('words-\\w+-page'), hashed('told-\\w+-shelf')];
 const PAGE_KINDS = [
   ...CAR,
   hashed('words-\\w+-job'),
   hashed(`told-\\w+-(?:${namesUnder('scenarios')})`),
-  hashed('drawings-\\w+'),
+  hashed('drawings-[\\w-]+'),
 ];
 const WORKER_KINDS = [...CAR, hashed(namesUnder('scenarios')), hashed('r\\d+[a-z]*')];
 

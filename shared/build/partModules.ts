@@ -12,7 +12,7 @@ import { readYaml } from '../schema/readYaml.ts';
 import { projectFolder } from './folders.ts';
 import { jsonModule } from './jsonModule.ts';
 import { packParts } from './parts/packParts.ts';
-import { drawingNameOf, partDrawings, partFilePath } from './parts/partDrawings.ts';
+import { drawingNameOf, drawingSizes, partDrawings, partFilePath } from './parts/partDrawings.ts';
 import { validate } from './validate.ts';
 
 const QUERY = '?parts';
@@ -43,7 +43,7 @@ export function partModules(): Plugin {
       },
     },
     load: {
-      filter: { id: /drawings-[a-z]+\?parts$/ },
+      filter: { id: /drawings-[a-z][a-z0-9-]*\?parts$/ },
       handler(id) {
         const path = sources.get(id);
         if (path === undefined) return null;
@@ -54,7 +54,7 @@ export function partModules(): Plugin {
           : (data as Drawn).parts.map(({ kind, drawing }) => drawingNameOf(kind, drawing));
         this.addWatchFile(path);
         for (const name of names) this.addWatchFile(partFilePath(name));
-        return jsonModule(bundleOf([...new Set(names.flatMap(withCompanions))].sort()));
+        return jsonModule(bundleOf([...new Set(names.flatMap(withCompanions))].sort(), file));
       },
     },
     /** What a page needs of them is in its scripts: the files themselves are not served. */
@@ -67,11 +67,14 @@ export function partModules(): Plugin {
 /** A drawing, and what is shown over it. */
 const withCompanions = (name: string): string[] => [name, ...(partDrawings().get(name)?.meta.with ?? [])];
 
-function bundleOf(names: readonly string[]): PackedBundle {
+/** Throws for a name that is neither a file's nor drawn without one. */
+function bundleOf(names: readonly string[], file: string): PackedBundle {
   const all = partDrawings();
   return packParts(
     names.flatMap((name): [string, PartFile][] => {
       const part = all.get(name);
+      if (!part && !drawingSizes().has(name))
+        throw new Error(`${file}: there is no assets/parts/${name}.svg`);
       return part ? [[name, part]] : [];
     }),
   );

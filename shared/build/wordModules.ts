@@ -5,6 +5,7 @@
  * `virtual:told` gets what is told of scenarios: all of a shelf, one of a job, one of its end, and the law of places.
  */
 import type { Plugin } from 'vite';
+import { jsonModule } from './jsonModule.ts';
 import { ENGLISH, LANGUAGES, scenarioIds, wordsOf } from './languageFiles.ts';
 import { lawOf, toldAfter, toldOf, toldOnShelf } from './toldTexts.ts';
 import { BUNDLES, type Bundle } from './wordBundles.ts';
@@ -32,10 +33,10 @@ function codeOf(name: string, isOutsideThePage: boolean): string {
   if (name === 'told') return toldIndex();
   const [kind, language, chunk] = name.split('/');
   const what = chunk.slice(`${kind}-${language}-`.length);
-  if (kind === 'words') return dataModule(wordsOf(language, what as Bundle));
-  if (kind === 'law') return dataModule(lawOf(language));
-  if (kind === 'after') return dataModule(toldAfter(language, what));
-  return dataModule(what === 'shelf' ? toldOnShelf(language) : toldOf(language, what));
+  if (kind === 'words') return jsonModule(wordsOf(language, what as Bundle)).code;
+  if (kind === 'law') return jsonModule(lawOf(language)).code;
+  if (kind === 'after') return jsonModule(toldAfter(language, what)).code;
+  return jsonModule(what === 'shelf' ? toldOnShelf(language) : toldOf(language, what)).code;
 }
 
 /** English law and ends of jobs come with their own files. */
@@ -69,7 +70,3 @@ const fetched = (path: string): string => `() => import('virtual:${path}').then(
 function byKey(keys: readonly string[], value: (key: string) => string): string {
   return `{ ${keys.map((key) => `${JSON.stringify(key)}: ${value(key)}`).join(', ')} }`;
 }
-
-/** Parsed, not built up: the faster of the two for a page. */
-const dataModule = (data: unknown): string =>
-  `export default /* @__PURE__ */ JSON.parse(${JSON.stringify(JSON.stringify(data))});`;
