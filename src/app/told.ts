@@ -21,6 +21,8 @@ let placesAreTold = false;
 export async function tellIn(wished: string): Promise<void> {
   const ids = [...jobs.keys()];
   const [onIt, ...ofThem] = await Promise.all([onShelf[wished](), ...ids.map((id) => ofJob[wished][id]())]);
+  // a job may have been told in the language before in the meantime
+  if (jobs.size > ids.length) return tellIn(wished);
   language = wished;
   shelf = onIt;
   ids.forEach((id, at) => {
@@ -41,7 +43,9 @@ export async function tellJob(id: string): Promise<void> {
 /** The rules of places; English ones stand in the places' own files. */
 export async function tellPlaces(): Promise<void> {
   placesAreTold = true;
-  tellLaw(language === ENGLISH ? {} : await law[language]());
+  const asked = language;
+  const words = asked === ENGLISH ? {} : await law[asked]();
+  if (asked === language) tellLaw(words);
 }
 
 /** What the end of a job tells; null where the scenario's own words are the ones to show. */

@@ -55,6 +55,8 @@ export async function setLanguage(wished: string): Promise<void> {
   if (!languages().includes(wished)) throw new RangeError(`no words in "${wished}"; there is ${languages()}`);
   const wanted: readonly Bundle[] = import.meta.env.SSR ? ALL : [...fetched];
   const loaded = await Promise.all(wanted.map((bundle) => lots[wished][bundle]()));
+  // a lot of the language before may have come in the meantime
+  if (!import.meta.env.SSR && fetched.size > wanted.length) return setLanguage(wished);
   language = wished;
   current = new Map(loaded.flatMap((words) => Object.entries(words)));
 }
