@@ -78,24 +78,19 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
     noticeTimer = window.setTimeout(() => setNotice(null), NOTICE_MS);
   };
   const tellNews = (before: SessionView, now: SessionView): void => {
-    const newest = now.happened[0];
-    if (
-      !newest ||
-      (before.happened[0]?.step === newest.step &&
-        before.happened.length === now.happened.length &&
-        before.happened[0]?.id === newest.id)
-    )
-      return;
-    const words = happeningWords(newest, named);
+    const newest = newlyHappened(before, now).at(-1);
+    const words = newest && happeningWords(newest, named);
     if (words) tell('note', words);
   };
   const wantsFile: ((file: string) => void)[] = [];
   let untold: DebriefData | null = null;
   let toldIn: string | null = null;
   const showDebrief = async (data: DebriefData): Promise<void> => {
+    const spoken = language();
     untold = data;
-    toldIn = language();
-    setDebrief(await toldDebrief(data, request.scenarioId, facts().country));
+    toldIn = spoken;
+    const told = await toldDebrief(data, request.scenarioId, facts().country);
+    if (untold === data && toldIn === spoken) setDebrief(told);
   };
   /** Told once more where the page's language has changed since. */
   const debriefSpoken = (): DebriefData | null => {
