@@ -24,7 +24,7 @@ export interface RerunWish {
 
 export interface RerunDesk {
   open(log: SessionLog): Promise<void>;
-  wish(wish: RerunWish): void;
+  wish(wish: RerunWish): Promise<void>;
   /** All signals of the finished session as they stood at a step. */
   row(step: number): void;
 }
@@ -99,9 +99,9 @@ export function rerunDesk(post: (message: FromWorker) => void): RerunDesk {
       if (askedStep !== null) tellRow(askedStep, reruns.once);
       if (wished) await run(wished);
     },
-    wish(wish) {
+    async wish(wish) {
       wished = wish;
-      if (reruns) void run(wish);
+      if (reruns) await run(wish);
     },
   };
 }
