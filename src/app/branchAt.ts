@@ -15,5 +15,5 @@ export function branchAt(log: SessionLog, step: number, deed: number | null): Se
   const lastStep = at < 0 ? Math.max(begun, step - EARLIER_STEPS) : step;
   const kept = at < 0 ? entries.filter((entry) => entry.step <= lastStep) : entries.slice(0, Math.max(1, at));
   const open = kept.filter(({ command }) => command.do !== 'finish');
-  return { ...log, commands: open.map(({ step: at, command }) => ({ step: at, command })), lastStep };
+  return { ...log, commands: open.map((entry) => ({ step: entry.step, command: entry.command })), lastStep };
 }
