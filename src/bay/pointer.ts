@@ -89,6 +89,7 @@ export function createPointer(host: PointerHost): { dispose(): void } {
   };
   const startPinch = (event: PointerEvent): void => {
     hands.cancel();
+    dropPan();
     root.setPointerCapture(event.pointerId);
     const from = spreadOf([...fingers.values()]);
     doing = { kind: 'pinch', from, by: from };
@@ -135,8 +136,13 @@ export function createPointer(host: PointerHost): { dispose(): void } {
   const abort = (event: PointerEvent): void => {
     fingers.delete(event.pointerId);
     if (doing?.kind === 'pinch') pinch(doing, true);
+    dropPan();
     doing = null;
     hands.cancel();
+  };
+  /** A picture on its way goes back where it stood. */
+  const dropPan = (): void => {
+    if (doing?.kind === 'pan' && doing.far) host.pan(0, 0, true);
   };
   const pinch = ({ from, by }: Extract<Doing, { readonly kind: 'pinch' }>, done: boolean): void => {
     const moved: PointMm = [by.at[0] - from.at[0], by.at[1] - from.at[1]];
