@@ -18,6 +18,9 @@ export interface SoundPlayer {
 interface Voice {
   readonly gain: GainNode;
   readonly tone: OscillatorNode | null;
+  /** Where gain and tone were last told to go: what stays needs no telling with every frame. */
+  level: number;
+  pitchHz: number | undefined;
 }
 
 const NOISE_S = 2;
@@ -77,7 +80,16 @@ function makeVoice(context: AudioContext, noise: AudioBuffer, recipe: Recipe, ou
     swell.connect(gain);
   }
   const source = begin(context, noise, recipe, into);
-  return { gain, tone: source instanceof OscillatorNode ? source : null };
+  const tone = source instanceof OscillatorNode ? source : null;
+  return { gain, tone, level: 0, pitchHz: recipe.pitchHz };
+}
+
+function steer(voice: Voice, level: number, pitchHz: number | undefined, nowS: number): void {
+  if (level !== voice.level) voice.gain.gain.setTargetAtTime(level, nowS, GLIDE_S);
+  if (pitchHz !== undefined && pitchHz !== voice.pitchHz)
+    voice.tone?.frequency.setTargetAtTime(pitchHz, nowS, GLIDE_S);
+  voice.level = level;
+  voice.pitchHz = pitchHz ?? voice.pitchHz;
 }
 
 interface Desk {
@@ -96,13 +108,11 @@ function openDesk(): Desk {
 
 function playLasting({ context, master, noise, voices }: Desk, noises: readonly Noise[]): void {
   const now = context.currentTime;
-  for (const [id, { gain }] of voices)
-    if (!noises.some((one) => one.id === id)) gain.gain.setTargetAtTime(0, now, GLIDE_S);
+  for (const [id, voice] of voices) if (!noises.some((one) => one.id === id)) steer(voice, 0, undefined, now);
   for (const { id, loudness, pitchHz } of noises) {
     const voice = voices.get(id) ?? makeVoice(context, noise, LASTING[id], master);
     voices.set(id, voice);
-    voice.gain.gain.setTargetAtTime(loudness * LASTING[id].gain, now, GLIDE_S);
-    if (pitchHz !== undefined) voice.tone?.frequency.setTargetAtTime(pitchHz, now, GLIDE_S);
+    steer(voice, loudness * LASTING[id].gain, pitchHz, now);
   }
 }
 
