@@ -96,8 +96,14 @@ function App() {
   const [drill, setDrill] = createSignal(drillAsked(location.search));
   const [storageRefused, setStorageRefused] = createSignal(false);
   const [kept, { refetch }] = createResource(keptSession);
+  /** What of the address is shown: a link within the page goes nowhere else. */
+  let shownSearch = location.search;
+  const showAddress = (address: string): void => {
+    history.pushState(null, '', address);
+    shownSearch = location.search;
+  };
   const goTo = (next: Opening | null): void => {
-    history.pushState(null, '', next ? writeAddress(next.asked) : location.pathname);
+    showAddress(next ? writeAddress(next.asked) : location.pathname);
     setOver(null);
     setAtCard(false);
     setDrill(null);
@@ -118,7 +124,7 @@ function App() {
     if (found) goTo(await openingOf(askedOf(found.log), found));
   };
   const goToCard = (): void => {
-    history.pushState(null, '', CARD_ADDRESS);
+    showAddress(CARD_ADDRESS);
     setOver(null);
     setOpening(null);
     setDrill(null);
@@ -129,9 +135,18 @@ function App() {
     setDrill(drillAsked(location.search));
     setOpening(await openingOf(readAddress(location.search), await keptSession()));
   };
+  /** Back and forth in the browser's history: whatever lies over the page goes, and the shelf looks for what is kept. */
+  const goWithHistory = (): void => {
+    if (location.search === shownSearch) return;
+    shownSearch = location.search;
+    setOver(null);
+    document.title = word('app.title');
+    void readNow();
+    void refetch();
+  };
   onMount(() => {
     void readNow();
-    addEventListener('popstate', () => void readNow());
+    addEventListener('popstate', goWithHistory);
   });
   const onShelf = createMemo(on(language, shelfFacts));
   createEffect(on(language, sayTitleAgain, { defer: true }));

@@ -84,10 +84,12 @@ export default function SessionPage(props: SessionPageProps) {
   const open = async (): Promise<RunningSession> => {
     setReadOnly(!(await holdSession(props.asked, leaving.signal, props.onReopen)));
     const { scenarioId, mode, seed } = props.asked;
-    return openRunningSession(
-      { scenarioId, mode, seed, log: props.log },
-      { readOnly, onLog: (log) => readOnly() || log.commands.length === 0 || props.onKeep(log) },
-    );
+    const onLog = (log: SessionLog): void => {
+      if (!readOnly() && !leaving.signal.aborted && log.commands.length > 0) props.onKeep(log);
+    };
+    const running = await openRunningSession({ scenarioId, mode, seed, log: props.log }, { readOnly, onLog });
+    if (leaving.signal.aborted) running.dispose();
+    return running;
   };
   const [session] = createResource(open);
   onCleanup(() => {
