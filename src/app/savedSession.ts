@@ -82,6 +82,15 @@ export async function forgetLog(): Promise<void> {
   }
 }
 
+/** The shape that the page itself relies on; the rest is looked at where the log is run. */
 function isLog(found: unknown): found is SessionLog {
-  return typeof found === 'object' && found !== null && (found as SessionLog).format === 'portside-session-1';
+  if (typeof found !== 'object' || found === null) return false;
+  const { format, scenarioId, lastStep, commands } = found as Partial<SessionLog>;
+  return (
+    format === 'portside-session-1' &&
+    typeof scenarioId === 'string' &&
+    Number.isSafeInteger(lastStep) &&
+    Array.isArray(commands) &&
+    commands.every((entry) => typeof entry?.command?.do === 'string')
+  );
 }

@@ -41,6 +41,9 @@ describe('a kept session', () => {
     expect(keptOf(log)).toEqual({ log, last: null });
     expect(keptOf({ last })).toBeNull();
     expect(keptOf('x')).toBeNull();
+    expect(keptOf({ log: { ...log, commands: null }, last })).toBeNull();
+    expect(keptOf({ ...log, commands: [{ step: 0 }] })).toBeNull();
+    expect(keptOf({ ...log, lastStep: 'late' })).toBeNull();
   });
 
   it('keeps its score only as long as nothing more was done', () => {
