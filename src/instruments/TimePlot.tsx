@@ -88,12 +88,12 @@ function Marks(props: {
   return (
     <For each={rows()}>
       {(i) => {
-        const x = tenth(props.x(props.lane.seconds[i]));
-        const y = tenth(props.y(props.lane.values[i]));
+        const x = (): number => tenth(props.x(props.lane.seconds[i]));
+        const y = (): number => tenth(props.y(props.lane.values[i]));
         return props.lane.kind === 'high' ? (
-          <rect x={x - 4.5} y={y - 4.5} width="9" height="9" class="dot-high" />
+          <rect x={x() - 4.5} y={y() - 4.5} width="9" height="9" class="dot-high" />
         ) : (
-          <circle cx={x} cy={y} r="4.8" class="dot-low" />
+          <circle cx={x()} cy={y()} r="4.8" class="dot-low" />
         );
       }}
     </For>
