@@ -41,8 +41,8 @@ const pressureScale = scaleLog()
   .range([PH_HEIGHT - PH_FRAME.bottom, PH_FRAME.top]);
 
 export const phX = (enthalpyJPerKg: number): number => tenth(enthalpyScale(enthalpyJPerKg));
-/** Pressure below the axis is held at its foot. */
-export const phY = (pressurePa: number): number => tenth(pressureScale(Math.max(pressurePa, 50_000)));
+/** Pressure below the axis is held just under its foot, where a point is still whole in the picture. */
+export const phY = (pressurePa: number): number => tenth(pressureScale(Math.max(pressurePa, 90_000)));
 
 const path = line<readonly [number, number]>()
   .x(([enthalpy]) => phX(enthalpy))

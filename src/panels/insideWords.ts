@@ -12,6 +12,8 @@ const SEEN = 0.005;
 export function phaseWords(line: SaturationLine, point: StatePoint): string {
   const quality = qualityAt(line, point.pressurePa, point.enthalpyJPerKg);
   const boilsK = saturationTemperatureK(line, point.pressurePa);
+  // under the foot of the line, near a vacuum, nothing is left to boil
+  if (point.pressurePa < line.pressurePa[0]) return word('inside.phase.vapour');
   if (Number.isNaN(quality)) return '';
   if (quality >= 1)
     return word('inside.phase.superheated', { kelvin: plainNumber(point.temperatureK - boilsK) });
