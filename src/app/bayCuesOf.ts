@@ -49,19 +49,15 @@ function stainsOf({ layout, signal }: SessionModel): Record<string, number> {
   return stains;
 }
 
-/** The place it was put last, by what happened; what it shows is the reading's. */
-function lastAt({ view }: SessionModel, ids: readonly string[]): string | null {
-  return view().happened.find(({ id }) => ids.includes(id))?.subject ?? null;
-}
-
+/** Where it was put last; what it shows there is the reading's. */
 function soapOf(session: SessionModel): BayFrame['soap'] {
-  const at = lastAt(session, ['soap-put-on', 'soaped']);
+  const at = session.placeOf('soap');
   const level = session.signal('soap.bubbles');
   return at === null ? null : { at, level: Number.isNaN(level) ? null : level };
 }
 
 function glowOf(session: SessionModel): BayFrame['glow'] {
-  const at = lastAt(session, ['lamp-shone']);
+  const at = session.placeOf('lamp');
   const level = session.signal('lamp.glow');
   return at === null || Number.isNaN(level) ? null : { at, level };
 }

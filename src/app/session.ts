@@ -142,6 +142,7 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
       const at = seen().probes[instrument];
       return at === undefined ? null : named(at);
     },
+    placeOf: (instrument) => seen().probes[instrument] ?? null,
     history: (channel) => history.of(channel),
     happened: () => history.happened().map((one) => ({ ...one, said: happeningWords(one, named) ?? '' })),
     nameOf: named,

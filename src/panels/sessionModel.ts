@@ -108,6 +108,8 @@ export interface SessionModel {
   readonly choices: (set: IdSet) => readonly string[];
   /** Where a thermometer's probe is, or detector, soap or lamp were last, by name; null while it lies on the bench. */
   readonly probeAt: (instrument: string) => string | null;
+  /** The same by id. */
+  readonly placeOf: (instrument: string) => string | null;
   /** What a gauge read in the last minutes: job seconds and values in its unit, a sample a second. */
   readonly history: (channel: string) => Samples;
   /** What happened in those minutes, the oldest first, each with what is said of it. */
