@@ -4,6 +4,7 @@ import { plainNumber } from '../instruments/displayUnits';
 import { plotAxis } from '../instruments/plotAxis';
 import { type Lane, TimePlot } from '../instruments/TimePlot';
 import type { Pin } from '../instruments/TimePlotPins';
+import { STEPS_PER_SECOND } from '../session/clock';
 import { word } from '../words/words';
 import { Segmented } from './controls';
 import { DebriefMoment } from './DebriefMoment';
@@ -25,7 +26,6 @@ export interface DebriefHappenedProps {
   readonly onPlace: (place: Place) => void;
 }
 
-const STEPS_PER_SECOND = 50;
 const USUAL_SIZE = { width: 900, height: 470 };
 const LEAST_HEIGHT = 300;
 

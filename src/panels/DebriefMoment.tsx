@@ -7,6 +7,7 @@ import { LoopDrawing } from '../instruments/LoopDrawing';
 import type { SpotId } from '../instruments/loop/spots';
 import { PressureEnthalpy } from '../instruments/PressureEnthalpy';
 import { isKnown, type StatePoint } from '../instruments/phGeometry';
+import { STEPS_PER_SECOND } from '../session/clock';
 import { word } from '../words/words';
 import { actionWords } from './actionWords';
 import { IconButton } from './controls';
@@ -21,7 +22,6 @@ export interface DebriefMomentProps {
   readonly onPlace: (place: Place) => void;
 }
 
-const STEPS_PER_SECOND = 50;
 const SIDES = ['low', 'high'] as const;
 const JUMP_S = 10;
 

@@ -9,11 +9,11 @@ import {
   writeTemperature,
 } from '../instruments/displayUnits';
 import type { StatePoint } from '../instruments/phGeometry';
+import { STEPS_PER_SECOND } from '../session/clock';
 import { word } from '../words/words';
 import { actionWords } from './actionWords';
 import type { DebriefData, DebriefModel, Trace } from './debriefModel';
 
-const STEPS_PER_SECOND = 50;
 const NUMBERS_PER_POINT = 3;
 const POINTS = 4;
 

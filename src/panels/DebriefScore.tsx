@@ -1,5 +1,4 @@
 /** Score in parts: five bars of equal length, and the findings with their marks, points and evidence sentences. */
-
 import { createSignal, For, type JSX, Show } from 'solid-js';
 import type { Permission } from '../../shared/schema/jurisdiction';
 import {
@@ -11,6 +10,7 @@ import {
   writePressure,
   writeTemperature,
 } from '../instruments/displayUnits';
+import { STEPS_PER_SECOND } from '../session/clock';
 import { isWordId, say, type WordId, word } from '../words/words';
 import { Segmented } from './controls';
 import { valueAt } from './DebriefNumbers';
@@ -21,7 +21,6 @@ import { writerOf } from './evidenceUnits';
 import { findingWords } from './findingWords';
 import { Icon } from './Icon';
 
-const STEPS_PER_SECOND = 50;
 const BAR_WIDTH = 200;
 
 export function DomainBars(props: {

@@ -1,5 +1,6 @@
 /** What if: the actions of a finished session as pills that can be left out, moved and changed, and what comes of it. */
 import { createMemo, createSignal, For, type JSX, Show } from 'solid-js';
+import { STEPS_PER_SECOND } from '../session/clock';
 import { word } from '../words/words';
 import type { DebriefAction, DebriefModel } from './debriefModel';
 import { Icon } from './Icon';
@@ -13,8 +14,6 @@ export interface WhatIfProps {
   readonly whatIf: WhatIfModel;
   readonly onShow: (seconds: number) => void;
 }
-
-const STEPS_PER_SECOND = 50;
 
 export function WhatIf(props: WhatIfProps): JSX.Element {
   const [chosen, setChosen] = createSignal<number | null>(null);

@@ -4,10 +4,11 @@
  */
 import { createSignal, type JSX, Show } from 'solid-js';
 import { writeClock } from '../instruments/displayUnits';
+import { STEPS_PER_SECOND } from '../session/clock';
 import { word } from '../words/words';
 import { actionWords } from './actionWords';
 import type { DebriefAction, DebriefModel } from './debriefModel';
-import { asItWas, editsOf, leftOut, movedBy } from './whatIfEdits';
+import { asItWas, editsOf, isFixed, leftOut, MOVE_STEPS, movedBy } from './whatIfEdits';
 import type { WhatIfModel } from './whatIfModel';
 
 export interface WhatIfActionProps {
@@ -20,17 +21,15 @@ export interface WhatIfActionProps {
   readonly onChoose: () => void;
 }
 
-const STEPS_PER_SECOND = 50;
-const TEN_SECONDS = 500;
-const PX_PER_TEN_SECONDS = 12;
+const PX_PER_MOVE = 12;
 
 export function WhatIfAction(props: WhatIfActionProps): JSX.Element {
   const [draggedPx, setDraggedPx] = createSignal<number | null>(null);
   let fromPx = 0;
   const number = (): number => props.action.logNumber;
-  const isFixed = (): boolean => ['begin', 'finish'].includes(props.action.command.do);
+  const isHeld = (): boolean => isFixed(props.action.command);
   const own = () => editsOf(props.whatIf.edits(), number());
-  const draggedSteps = (): number => Math.round((draggedPx() ?? 0) / PX_PER_TEN_SECONDS) * TEN_SECONDS;
+  const draggedSteps = (): number => Math.round((draggedPx() ?? 0) / PX_PER_MOVE) * MOVE_STEPS;
   const isRefused = (): boolean =>
     props.whatIf.told()?.refused.some((refused) => refused.number === number()) ?? false;
   const isChanged = (): boolean => Object.keys(own().values).length > 0;
@@ -41,12 +40,12 @@ export function WhatIfAction(props: WhatIfActionProps): JSX.Element {
   const time = (): string =>
     moved() === 0 ? clock(0) : word('debrief.whatIf.movedTo', { from: clock(0), to: clock(moved()) });
   const onKey = (event: KeyboardEvent): void => {
-    if (isFixed()) return;
+    if (isHeld()) return;
     const arrow = { ArrowLeft: -1, ArrowRight: 1 }[event.key];
     if (event.key === 'Delete') set(leftOut(props.whatIf.edits(), number()));
     else if (event.key === 'Escape') set(asItWas(props.whatIf.edits(), number()));
     else if (event.altKey && arrow !== undefined)
-      set(movedBy(props.whatIf.edits(), number(), arrow * TEN_SECONDS));
+      set(movedBy(props.whatIf.edits(), number(), arrow * MOVE_STEPS));
     else return;
     event.preventDefault();
     event.stopPropagation();
@@ -59,7 +58,7 @@ export function WhatIfAction(props: WhatIfActionProps): JSX.Element {
   };
   const grip = {
     onPointerDown(event: PointerEvent): void {
-      if (isFixed()) return;
+      if (isHeld()) return;
       fromPx = event.clientX;
       setDraggedPx(0);
       (event.currentTarget as Element).setPointerCapture(event.pointerId);
@@ -102,7 +101,7 @@ export function WhatIfAction(props: WhatIfActionProps): JSX.Element {
           <em>{word('debrief.whatIf.parts')}</em>
         </Show>
       </small>
-      <Show when={!isFixed()}>
+      <Show when={!isHeld()}>
         <i class="wi-grip" aria-hidden="true" {...grip} />
       </Show>
     </button>

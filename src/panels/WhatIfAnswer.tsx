@@ -10,6 +10,7 @@ import {
   writeTemperature,
 } from '../instruments/displayUnits';
 import { sayFinding } from '../scoring/sayFinding';
+import { STEPS_PER_SECOND } from '../session/clock';
 import { word } from '../words/words';
 import { commandWords } from './commandWords';
 import type { DebriefModel } from './debriefModel';
@@ -17,7 +18,6 @@ import { domainName } from './domainName';
 import { writerOf } from './evidenceUnits';
 import type { WhatIfEnd, WhatIfModel, WhatIfTold } from './whatIfModel';
 
-const STEPS_PER_SECOND = 50;
 const SECONDS_PER_MINUTE = 60;
 /** Pressures nearer than this read the same on a gauge [guess]; 2 psi. */
 const SAME_PA = 13_800;

@@ -5,7 +5,7 @@ import { argsOf } from '../session/commandShape';
 import { isWordId, say, word } from '../words/words';
 import { actionWords } from './actionWords';
 import type { DebriefAction, DebriefModel } from './debriefModel';
-import { asItWas, editsOf, leftOut, movedBy, withValue } from './whatIfEdits';
+import { asItWas, editsOf, isFixed, leftOut, MOVE_STEPS, movedBy, withValue } from './whatIfEdits';
 import type { WhatIfModel } from './whatIfModel';
 
 export interface WhatIfFormProps {
@@ -14,7 +14,6 @@ export interface WhatIfFormProps {
   readonly action: DebriefAction;
 }
 
-const TEN_SECONDS = 500;
 type Value = Extract<ArgSpec, { kind: 'whole' | 'choice' }>;
 
 function valuesOf(action: DebriefAction): { readonly name: string; readonly spec: Value }[] {
@@ -68,12 +67,14 @@ function ValueField(props: WhatIfFormProps & { readonly name: string; readonly s
 export function WhatIfForm(props: WhatIfFormProps): JSX.Element {
   const number = (): number => props.action.logNumber;
   const own = () => editsOf(props.whatIf.edits(), number());
-  const isFixed = (): boolean => ['begin', 'finish'].includes(props.action.command.do);
   const set = (edits: ReturnType<WhatIfModel['edits']>): void => props.whatIf.setEdits(edits);
   const move = (bySteps: number): void => set(movedBy(props.whatIf.edits(), number(), bySteps));
   return (
     <div class="wi-form" role="group" aria-label={actionWords(props.action, props.debrief.nameOf)}>
-      <Show when={!isFixed()} fallback={<p class="s mut">{word('debrief.whatIf.unchangeable')}</p>}>
+      <Show
+        when={!isFixed(props.action.command)}
+        fallback={<p class="s mut">{word('debrief.whatIf.unchangeable')}</p>}
+      >
         <button
           type="button"
           class="btn sm"
@@ -88,10 +89,10 @@ export function WhatIfForm(props: WhatIfFormProps): JSX.Element {
         >
           {own().isDropped ? word('debrief.whatIf.putBack') : word('debrief.whatIf.leaveOut')}
         </button>
-        <button type="button" class="btn sm" onClick={() => move(-TEN_SECONDS)}>
+        <button type="button" class="btn sm" onClick={() => move(-MOVE_STEPS)}>
           {word('debrief.whatIf.earlier')}
         </button>
-        <button type="button" class="btn sm" onClick={() => move(TEN_SECONDS)}>
+        <button type="button" class="btn sm" onClick={() => move(MOVE_STEPS)}>
           {word('debrief.whatIf.later')}
         </button>
         <For each={valuesOf(props.action)}>

@@ -3,6 +3,7 @@
  * numbered, clicks of the clutch only counted.
  */
 import type { LaneMark, MarkKind } from '../instruments/StripLane';
+import { STEPS_PER_SECOND } from '../session/clock';
 import type { ToldHappening } from './sessionModel';
 
 const KINDS: Readonly<Record<string, MarkKind>> = {
@@ -32,8 +33,6 @@ const KINDS: Readonly<Record<string, MarkKind>> = {
   'clutch-in': 'clutch',
   'clutch-out': 'clutch',
 };
-
-const STEPS_PER_SECOND = 50;
 
 export interface HistoryMark extends LaneMark {
   readonly said: string;

@@ -1,4 +1,6 @@
 /** Changes to the actions of a session, as one hand makes them: at most one leaving out, one moving, one value each. */
+import type { Command } from '../plant/commandSpecs';
+import { STEPS_PER_SECOND } from '../session/clock';
 import type { LogEdit } from '../session/whatIf/editLog';
 
 export interface ActionEdits {
@@ -9,6 +11,12 @@ export interface ActionEdits {
 }
 
 type Edits = readonly LogEdit[];
+
+/** An action is moved by so much at a time. */
+export const MOVE_STEPS = 10 * STEPS_PER_SECOND;
+
+/** Without its beginning and its end there is no session. */
+export const isFixed = (command: Command): boolean => command.do === 'begin' || command.do === 'finish';
 
 export function editsOf(edits: Edits, number: number): ActionEdits {
   const own = edits.filter((edit) => edit.number === number);
