@@ -1,27 +1,19 @@
 import { describe, expect, test } from 'vitest';
 import type { SessionLog } from '../../src/session/corePort';
 import { openSession } from '../../src/session/openSession';
-import { playPlan } from '../../src/session/plan/playPlan';
 import { scenarioById, scenarios } from '../../src/session/scenario/library';
+import { hashWithoutScreen } from '../support/hashWithoutScreen';
 import { begin, debriefText, openSitting, playThrough, runOn, stepOf, write } from './driver';
 
 const PLANS = ['solution', 'careless', 'nothing'] as const;
-/** An hour's job is played without a screen only; the long run plays all others, the short one these. */
+/** An hour's job is played without a screen only; the long run plays all others, the short one what goes wrong on one. */
 const LONG_MIN = 45;
-const IN_SHORT = ['weighed-in', 'warm-at-the-lights', 'stuck'];
-const plays = scenarios
-  .filter(({ data }) =>
-    import.meta.env.MODE === 'long' ? data.minutes < LONG_MIN : IN_SHORT.includes(data.id),
-  )
-  .flatMap(({ data }) => PLANS.map((plan) => [data.id, plan] as const));
-
-/** Log hash of a plan played without a screen. */
-function hashWithoutScreen(scenarioId: string, plan: (typeof PLANS)[number]): string {
-  const scenario = scenarioById(scenarioId);
-  const core = openSession(scenario, { mode: 'assessed', seed: 1 });
-  playPlan(core, scenario.data.plans[plan]);
-  return core.logHash();
-}
+const plays =
+  import.meta.env.MODE === 'long'
+    ? scenarios
+        .filter(({ data }) => data.minutes < LONG_MIN)
+        .flatMap(({ data }) => PLANS.map((plan) => [data.id, plan] as const))
+    : (['careless', 'nothing'] as const).map((plan) => ['warm-at-the-lights', plan] as const);
 
 describe('a plan played through the page by keyboard', () => {
   test.each(plays)(
