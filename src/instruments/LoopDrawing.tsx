@@ -9,7 +9,7 @@ import { Coil } from './loop/Coil';
 import { Compressor, Metering } from './loop/Devices';
 import { Flow, type FlowWay } from './loop/Flow';
 import { Label } from './loop/Label';
-import type { Cell, HealthyLoop, LoopState } from './loop/loopState';
+import { type Cell, type HealthyLoop, isSameBuild, type LoopState } from './loop/loopState';
 import { NumberedPoint } from './loop/NumberedPoint';
 import { Pipe } from './loop/Pipe';
 import { Pot } from './loop/Pot';
@@ -204,7 +204,8 @@ function Points(props: LoopDrawingProps & { readonly meterY: number }): JSX.Elem
 }
 
 export function LoopDrawing(props: LoopDrawingProps): JSX.Element {
-  const ways = createMemo(() => waysOf(props.state.build));
+  const build = createMemo(() => props.state.build, undefined, { equals: isSameBuild });
+  const ways = createMemo(() => waysOf(build()));
   const span = (cells: readonly Cell[]): string => {
     const written = (cell: Cell) => writeTemperature(cell.temperatureK, props.units.temperature);
     const first = cells[0];
@@ -226,7 +227,7 @@ export function LoopDrawing(props: LoopDrawingProps): JSX.Element {
   };
   const flowWords = (): string =>
     word('instrument.loop.flow', {
-      grams: plainNumber((props.state.meteredKgPerS + props.state.rearKgPerS) * 1000),
+      grams: plainNumber(Math.max(0, props.state.meteredKgPerS + props.state.rearKgPerS) * 1000),
     });
   return (
     <svg viewBox="0 0 680 440" class="loopd" role="group" aria-label={word('instrument.loop.label')}>

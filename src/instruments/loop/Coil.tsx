@@ -97,7 +97,9 @@ export function Coil(props: CoilProps): JSX.Element {
     <g>
       <For each={passes().slice(1)}>{(i) => <path d={turn(i - 1)} class="wall" stroke-width="2.600" />}</For>
       <For each={passes()}>{(i) => <PassBar coil={props} pass={i} />}</For>
-      <Show when={props.healthyFrom}>{(cell) => <HealthyMark coil={props} cell={cell()} />}</Show>
+      <Show when={props.healthyFrom !== null}>
+        <HealthyMark coil={props} cell={props.healthyFrom ?? 0} />
+      </Show>
     </g>
   );
 }

@@ -1,5 +1,5 @@
 /** Flow in the pipes as arrows that move while the clock runs; they stand still on hold and where less motion is wanted. */
-import { createEffect, For, type JSX, onCleanup, Show } from 'solid-js';
+import { createEffect, createMemo, For, Index, type JSX, onCleanup, Show } from 'solid-js';
 import { arrowsAlong, type Stand, speedPxPerS, strokesOf } from './flowArrows';
 
 export interface FlowWay {
@@ -22,14 +22,18 @@ const wantsStillness = (): boolean => matchMedia('(prefers-reduced-motion: reduc
 
 function Arrows(props: { readonly flow: FlowWay; readonly isRunning: boolean }): JSX.Element {
   const arrows: SVGPathElement[] = [];
-  const strokes = (): number => strokesOf(props.flow.flowKgPerS);
+  // a frame of the session changes the flow; only what these say anew begins anything anew
+  const strokes = createMemo(() => strokesOf(props.flow.flowKgPerS));
+  const way = createMemo(() => props.flow.way);
+  const stands = createMemo(() => arrowsAlong(way(), 0));
+  const isMoving = createMemo(() => props.isRunning && strokes() > 0);
   let movedPx = 0;
   const move = (): void =>
-    arrowsAlong(props.flow.way, movedPx).forEach((stand, i) => {
+    arrowsAlong(way(), movedPx).forEach((stand, i) => {
       arrows[i]?.setAttribute('transform', place(stand));
     });
   createEffect(() => {
-    if (!props.isRunning || strokes() === 0 || wantsStillness()) return;
+    if (!isMoving() || wantsStillness()) return;
     let frame = 0;
     let last = performance.now();
     const tick = (now: number): void => {
@@ -44,7 +48,7 @@ function Arrows(props: { readonly flow: FlowWay; readonly isRunning: boolean }):
   });
   return (
     <Show when={strokes() > 0}>
-      <For each={arrowsAlong(props.flow.way, 0)}>
+      <For each={stands()}>
         {(stand, i) => (
           <path
             ref={(element) => {
@@ -63,9 +67,7 @@ function Arrows(props: { readonly flow: FlowWay; readonly isRunning: boolean }):
 export function Flow(props: { readonly ways: readonly FlowWay[]; readonly isRunning: boolean }): JSX.Element {
   return (
     <g class="flow">
-      <For each={props.ways.map((_, i) => i)}>
-        {(i) => <Arrows flow={props.ways[i]} isRunning={props.isRunning} />}
-      </For>
+      <Index each={props.ways}>{(flow) => <Arrows flow={flow()} isRunning={props.isRunning} />}</Index>
     </g>
   );
 }

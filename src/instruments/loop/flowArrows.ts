@@ -9,16 +9,16 @@ const SPACING_PX = 84;
 
 export const speedPxPerS = (flowKgPerS: number): number => PX_PER_KG * flowKgPerS;
 
-/** Less than this is no flow to speak of, kg/s. */
-const LEAST = 0.0005;
-const TWO_FROM = 0.015;
-const THREE_FROM = 0.03;
+/** Less than this is no flow to speak of. */
+const LEAST_KG_PER_S = 0.0005;
+const TWO_FROM_KG_PER_S = 0.015;
+const THREE_FROM_KG_PER_S = 0.03;
 
 /** Strokes of an arrow; 0 where nothing flows. */
 export function strokesOf(flowKgPerS: number): 0 | 1 | 2 | 3 {
-  if (!(flowKgPerS > LEAST)) return 0;
-  if (flowKgPerS < TWO_FROM) return 1;
-  return flowKgPerS < THREE_FROM ? 2 : 3;
+  if (!(flowKgPerS > LEAST_KG_PER_S)) return 0;
+  if (flowKgPerS < TWO_FROM_KG_PER_S) return 1;
+  return flowKgPerS < THREE_FROM_KG_PER_S ? 2 : 3;
 }
 
 type Corner = readonly [x: number, y: number];
@@ -38,7 +38,7 @@ export function arrowsAlong(way: readonly Corner[], movedPx: number): Stand[] {
   const count = Math.max(1, Math.round(whole / SPACING_PX));
   const apart = whole / count;
   return Array.from({ length: count }, (_, i) => {
-    let along = (((i + 0.5) * apart + movedPx) % whole) + 0;
+    let along = ((i + 0.5) * apart + movedPx) % whole;
     const stretch = stretches.find(({ length }) => {
       if (along <= length) return true;
       along -= length;

@@ -15,6 +15,9 @@ export interface LoopBuild {
   readonly hasRear: boolean;
 }
 
+export const isSameBuild = (one: LoopBuild, other: LoopBuild): boolean =>
+  one.metering === other.metering && one.pot === other.pot && one.hasRear === other.hasRear;
+
 export interface LoopState {
   readonly build: LoopBuild;
   /** Points 1 to 4 in the order of flow from the compressor's inlet. */
