@@ -1,5 +1,5 @@
 /** The stretches of the loop as a table: what the cutaway shows by texture, tint and level, in words. */
-import { For, type JSX, Show } from 'solid-js';
+import { Index, type JSX, Show } from 'solid-js';
 import { type DisplayUnits, inWords, plainNumber, writeTemperature } from '../../instruments/displayUnits';
 import type { Cell, HealthyLoop, LoopState } from '../../instruments/loop/loopState';
 import { firstCell, phaseOf } from '../../instruments/loop/phases';
@@ -97,20 +97,20 @@ export function PlaceTable(props: {
         </tr>
       </thead>
       <tbody>
-        <For each={rowsOf(props.state, props.healthy)}>
-          {({ name, cell, note }) => (
+        <Index each={rowsOf(props.state, props.healthy)}>
+          {(row) => (
             <tr>
-              <th scope="row">{name}</th>
+              <th scope="row">{row().name}</th>
               <td class="n">
-                <Show when={Number.isFinite(cell.temperatureK)} fallback={word('instrument.nothing')}>
-                  {inWords(writeTemperature(cell.temperatureK, props.units.temperature))}
+                <Show when={Number.isFinite(row().cell.temperatureK)} fallback={word('instrument.nothing')}>
+                  {inWords(writeTemperature(row().cell.temperatureK, props.units.temperature))}
                 </Show>
               </td>
-              <td>{phaseWord(cell)}</td>
-              <td>{note}</td>
+              <td>{phaseWord(row().cell)}</td>
+              <td>{row().note}</td>
             </tr>
           )}
-        </For>
+        </Index>
       </tbody>
     </table>
   );
