@@ -1,9 +1,10 @@
 /** Whether a reading is still on its way: by how much it has moved in the last seconds. */
 import type { FaceKind } from './gaugeScale';
 
-/** Moved by more than a fiftieth of what the face shows, Pa. */
+/** Moved by more than a fiftieth of what the face shows, Pa [guess]. */
 const GAUGE_PA: Readonly<Record<FaceKind, number>> = { low: 20_000, high: 70_000 };
 const GAUGE_S = 2;
+/** As much as a reader's eye follows on the display [guess]. */
 const PROBE_K = 0.4;
 const PROBE_S = 5;
 

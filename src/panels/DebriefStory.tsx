@@ -1,12 +1,12 @@
 /** First part of the debrief: how the job went, without a score, and the moments worth going to. */
 import { For, type JSX, Show } from 'solid-js';
 import { inWords, writeClock, writeMass, writeTemperature } from '../instruments/displayUnits';
+import { STEPS_PER_SECOND } from '../session/clock';
 import { word } from '../words/words';
 import { commandWords } from './commandWords';
 import { valueAt } from './DebriefNumbers';
 import type { DebriefData, DebriefModel, Place } from './debriefModel';
 
-const STEPS_PER_SECOND = 50;
 /** First of each of these is worth going to; of the last four each one. */
 const FIRSTS: readonly string[] = ['couple', 'engine', 'tap', 'can-valve', 'attach', 'open-loop', 'purge'];
 const ALL: readonly string[] = ['decide', 'diagnose', 'replace', 'finish'];

@@ -2,11 +2,11 @@
 import { For, type JSX, Show } from 'solid-js';
 import { writeClock } from '../instruments/displayUnits';
 import type { SuspectLeft, SuspectsLeft } from '../scoring/suspectsLeft';
+import { STEPS_PER_SECOND } from '../session/clock';
 import { word } from '../words/words';
 import type { DebriefModel } from './debriefModel';
 import { writerOf } from './evidenceUnits';
 
-const STEPS_PER_SECOND = 50;
 /** More than this are counted, and the likeliest named. */
 const MOST_NAMED = 6;
 const FIRST_NAMED = 3;

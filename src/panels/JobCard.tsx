@@ -1,12 +1,11 @@
 /** The job card: a tag that is written on. Complaint, facts, what to deliver, findings with their time, latest first. */
 import { For, type JSX, Show } from 'solid-js';
 import { inWords, plainNumber, writeClock, writeTemperature } from '../instruments/displayUnits';
+import { STEP_S } from '../plant/stepTime';
 import { word } from '../words/words';
 import { cardSentence, deliverySentence } from './cardWords';
 import { Icon } from './Icon';
 import type { SessionModel } from './sessionModel';
-
-const STEP_S = 0.02;
 
 export function Deliveries(props: { readonly session: SessionModel }): JSX.Element {
   return (

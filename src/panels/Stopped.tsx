@@ -1,6 +1,7 @@
 /** The stop of a practice session: what happened, by which numbers, why it matters, and the way back to before it. */
 import { createSignal, type JSX, onMount, Show } from 'solid-js';
 import { inWords, writeClock, writePressure } from '../instruments/displayUnits';
+import { STEP_S } from '../plant/stepTime';
 import { sayFinding } from '../scoring/sayFinding';
 import type { Stop } from '../session/corePort';
 import { isWordId, learnWords, say, word } from '../words/words';
@@ -8,8 +9,6 @@ import { writerOf } from './evidenceUnits';
 import { keepTabInside } from './focusKeeping';
 import { Icon } from './Icon';
 import type { SessionModel } from './sessionModel';
-
-const STEP_S = 0.02;
 
 /** What happened, by the rule that says so. */
 function whatOf(rule: string): string {

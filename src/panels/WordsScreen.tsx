@@ -3,6 +3,7 @@ import { createSignal, For, type JSX, Show } from 'solid-js';
 import { writeClock } from '../instruments/displayUnits';
 import type { Line } from '../layout/layout';
 import { loopLines } from '../layout/trace';
+import { STEP_S } from '../plant/stepTime';
 import { word } from '../words/words';
 import { Briefing } from './Briefing';
 import { benchToolName } from './benchTools';
@@ -24,8 +25,6 @@ import { Heard } from './sound/Heard';
 import { ToolMeters } from './ToolMeters';
 import { TopBar } from './TopBar';
 import type { WorkUi } from './workUi';
-
-const STEP_S = 0.02;
 
 export interface WordsScreenProps {
   readonly ui: WorkUi;
