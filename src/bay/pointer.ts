@@ -204,6 +204,8 @@ export function createPointer(host: PointerHost): { dispose(): void } {
     ['click', click],
     // Focus goes to what was pressed, not to the surface the pointer is captured by.
     ['mousedown', (event: MouseEvent) => event.preventDefault()],
+    // A tap is done when the finger lifts: the click made up after it would land on whatever has opened under it.
+    ['touchend', (event: TouchEvent) => event.preventDefault()],
   ];
   for (const [name, listener] of listeners) root.addEventListener(name, listener as EventListener);
   document.addEventListener('keydown', giveUp);

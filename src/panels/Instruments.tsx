@@ -70,7 +70,7 @@ export function Meters(props: { readonly session: SessionModel }): JSX.Element {
         icon="scale"
         name={word('work.meter.scale')}
         reading={mass()}
-        note={word('work.meter.onScale')}
+        note={mass() === null ? word('work.meter.notPlaced') : word('work.meter.onScale')}
       />
     </div>
   );

@@ -92,7 +92,8 @@ export function createInset(layout: Layout, picture: Picture): Inset {
   });
   // The hands below must not see presses that are meant for the card.
   for (const element of [lens, card])
-    element.addEventListener('pointerdown', (event) => event.stopPropagation());
+    for (const name of ['pointerdown', 'touchend'])
+      element.addEventListener(name, (event) => event.stopPropagation());
   return {
     elements: [leader.element, lens, card],
     show(frame, camera) {
