@@ -4,6 +4,7 @@ import type { ArgSpec } from '../plant/commandSpecs';
 import { argsOf } from '../session/commandShape';
 import { isWordId, say, word } from '../words/words';
 import { actionWords } from './actionWords';
+import { argumentWords } from './argumentWords';
 import type { DebriefAction, DebriefModel } from './debriefModel';
 import { asItWas, editsOf, isFixed, leftOut, MOVE_STEPS, movedBy, withValue } from './whatIfEdits';
 import type { WhatIfModel } from './whatIfModel';
@@ -55,7 +56,11 @@ function ValueField(props: WhatIfFormProps & { readonly name: string; readonly s
         {(choice) => (
           <select id={id()} value={now()} onChange={(event) => set(event.currentTarget.value)}>
             <For each={choice().of}>
-              {(option) => <option value={option}>{props.debrief.nameOf(option)}</option>}
+              {(option) => (
+                <option value={option}>
+                  {argumentWords(props.action.command, props.name, option, props.debrief.nameOf)}
+                </option>
+              )}
             </For>
           </select>
         )}

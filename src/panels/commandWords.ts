@@ -1,21 +1,9 @@
 /** A command as a short sentence for the actions list, with every id by its name. */
 import type { Command } from '../plant/commandSpecs';
 import { isWordId, say } from '../words/words';
+import { argumentWords } from './argumentWords';
 
-type NameOf = (id: string) => string;
-
-const OWN_GROUPS = ['item', 'sum', 'to', 'from'];
-
-/** Arguments whose names differ from what the same id is called elsewhere. */
-function argumentWords(command: Command, key: string, value: string | number, nameOf: NameOf): string {
-  const isItem = key === 'item' || (command.do === 'place' && key === 'at');
-  const group = isItem ? 'item' : command.do === 'sum' && key === 'of' ? 'sum' : key;
-  const wordId = `name.${group}.${value}`;
-  if (OWN_GROUPS.includes(group) && isWordId(wordId)) return say({ id: wordId });
-  return typeof value === 'number' ? String(value) : nameOf(value);
-}
-
-export function commandWords(command: Command, nameOf: NameOf): string {
+export function commandWords(command: Command, nameOf: (id: string) => string): string {
   const id = `command.${command.do}`;
   if (!isWordId(id)) return command.do;
   const values: Record<string, string> = {};
