@@ -59,6 +59,8 @@ const PAN_PX = 8;
 export function createPointer(host: PointerHost): { dispose(): void } {
   const { root, hands, callbacks } = host;
   let doing: Doing | null = null;
+  /** The pointer that does it; another finger or a palm on the glass neither moves nor lets go of it. */
+  let doer: number | null = null;
   const fingers = new Map<number, PointMm>();
 
   const pixels = (event: PointerEvent): PointMm => {
@@ -81,12 +83,15 @@ export function createPointer(host: PointerHost): { dispose(): void } {
     const at = point(event);
     const under = hands.under(at);
     root.setPointerCapture(event.pointerId);
+    doer = event.pointerId;
     const pressed = entryAt(at);
     if (pressed) host.focus(pressed.key);
     doing = startOf(event, under?.id ?? null, under?.takeable ?? false);
     if (doing.kind === 'tilt') tilt(at);
     if (doing.kind === 'hand' || doing.kind === 'pan') hands.down(at);
   };
+  const isOther = (event: PointerEvent): boolean =>
+    doing !== null && doing.kind !== 'pinch' && event.pointerId !== doer;
   const startPinch = (event: PointerEvent): void => {
     hands.cancel();
     dropPan();
@@ -110,6 +115,7 @@ export function createPointer(host: PointerHost): { dispose(): void } {
       pinch(doing, false);
       return;
     }
+    if (isOther(event)) return;
     const at = point(event);
     if (doing?.kind === 'tilt') tilt(at);
     if (doing?.kind === 'valve') valve(event, doing);
@@ -120,7 +126,11 @@ export function createPointer(host: PointerHost): { dispose(): void } {
   };
   const up = (event: PointerEvent): void => {
     fingers.delete(event.pointerId);
-    if (doing?.kind === 'pinch' && fingers.size > 0) return;
+    if (isOther(event)) return;
+    if (doing?.kind === 'pinch' && fingers.size > 0) {
+      settlePinch(doing);
+      return;
+    }
     const was = doing;
     const { item } = { item: null, ...hands.hand() };
     doing = null;
@@ -135,10 +145,17 @@ export function createPointer(host: PointerHost): { dispose(): void } {
   const leave = (): void => host.point(null);
   const abort = (event: PointerEvent): void => {
     fingers.delete(event.pointerId);
+    if (isOther(event)) return;
     if (doing?.kind === 'pinch') pinch(doing, true);
     dropPan();
     doing = null;
     hands.cancel();
+  };
+  /** One finger less: what they did stays, and those that are left go on from where they are. */
+  const settlePinch = (was: Extract<Doing, { readonly kind: 'pinch' }>): void => {
+    pinch(was, true);
+    const from = fingers.size === 2 ? spreadOf([...fingers.values()]) : was.by;
+    doing = { kind: 'pinch', from, by: from };
   };
   /** A picture on its way goes back where it stood. */
   const dropPan = (): void => {
@@ -153,11 +170,12 @@ export function createPointer(host: PointerHost): { dispose(): void } {
     if (event.key !== 'Escape' || event.defaultPrevented) return;
     host.point(null);
     const hand = hands.hand();
-    if (hand.doing !== 'carrying') return;
+    const isTugged = hand.doing === 'pressing' && hand.tugged !== undefined;
+    if (hand.doing !== 'carrying' && !isTugged) return;
     event.preventDefault();
     doing = null;
     hands.cancel();
-    host.focus(hand.item);
+    if (hand.doing === 'carrying') host.focus(hand.item);
   };
 
   const tilt = ([x, y]: PointMm): void => {
