@@ -5,7 +5,7 @@ import type { SceneContext, SceneNode } from './sceneNode';
 
 const ROOM_MM = 12;
 const PORT_R_MM = 52;
-const [INK_MM, PAPER_MM] = [12, 5.5] as const;
+const [EDGE_MM, LINE_MM] = [12, 5.5] as const;
 
 export function lookNode(context: SceneContext): SceneNode {
   const view = new Graphics();
@@ -19,8 +19,8 @@ export function lookNode(context: SceneContext): SceneNode {
       const [x, y, w, h] = stop.hit;
       const { ink, card } = context.palette();
       for (const [color, width] of [
-        [card, INK_MM],
-        [ink, PAPER_MM],
+        [card, EDGE_MM],
+        [ink, LINE_MM],
       ] as const) {
         if (stop.kind === 'port') view.circle(stop.at[0], stop.at[1], PORT_R_MM);
         else view.roundRect(x - ROOM_MM, y - ROOM_MM, w + 2 * ROOM_MM, h + 2 * ROOM_MM, 16);
