@@ -130,6 +130,15 @@ function bindBay(
     renderer.resize(size().width, size().height);
     refit();
   };
+  /** What a browser scrolls into sight when it gets focus: the picture is moved instead, so that hands meet what they see. */
+  const scrolled = (): void => {
+    const [x, y] = [root.scrollLeft, root.scrollTop];
+    if (x === 0 && y === 0) return;
+    root.scrollTo(0, 0);
+    viewport.move(-x, -y);
+    refit();
+  };
+  root.addEventListener('scroll', scrolled);
   /** The name of what has focus or lies under the pointer; a way to lead a hose is shown dotted before it is taken. */
   const point = (entry: Entry | null): void => {
     labels.tag(entry, camera());

@@ -44,7 +44,7 @@ export function createTwin(label: string): Twin {
         else before = before.nextElementSibling;
       }
       if (focused !== undefined && kept.has(focused) && elements.get(focused) !== document.activeElement)
-        elements.get(focused)?.focus();
+        elements.get(focused)?.focus({ preventScroll: true });
     },
     focus(key) {
       elements.get(key)?.focus({ preventScroll: true });
