@@ -64,6 +64,8 @@ type Carrying = Extract<Hand, { readonly doing: 'carrying' }>;
 /** A coupler about to go on is held this far over its fitting. */
 const OVER_MM = 10;
 const COUPLER_R_MM = 40;
+/** On the mat it lies on its side, as long as it is, and may be taken by its handle. */
+const LYING_R_MM = 62;
 const CAN_R_MM = 50;
 const SMALL_R_MM = 32;
 
@@ -270,7 +272,8 @@ export function gearOf(host: Pick<HandsHost, 'scene' | 'frame'>): Gear[] {
   const gear: Gear[] = [];
   for (const hose of frame.hoses.filter(hasCoupler)) {
     const at = scene.hoses[hose.id].couplerAt();
-    if (at) gear.push({ id: couplerId(hose.id), takeable: true, from: hose.port, at, r: COUPLER_R_MM });
+    const r = hose.port === null ? LYING_R_MM : COUPLER_R_MM;
+    if (at) gear.push({ id: couplerId(hose.id), takeable: true, from: hose.port, at, r });
   }
   const [can, valve, dial] = [scene.can.canAt(), scene.can.valveAt(), scene.can.dialAt()];
   if (valve) gear.push({ id: CAN_VALVE, takeable: false, from: null, at: valve, r: SMALL_R_MM });
