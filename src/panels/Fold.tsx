@@ -9,7 +9,9 @@ export function Fold(props: {
 }): JSX.Element {
   return (
     <details class="tuck" name={props.name} open={props.open}>
-      <summary>{props.title}</summary>
+      <summary>
+        <span>{props.title}</span>
+      </summary>
       <div class="stack">{props.children}</div>
     </details>
   );
