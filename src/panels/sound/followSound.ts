@@ -1,5 +1,8 @@
-/** Has a player follow a session as long as the owner lives: lasting noises while its clock runs, moments as they come. */
-import { createEffect, on, onCleanup } from 'solid-js';
+/**
+ * Has a player follow a session as long as the owner lives: lasting noises while its clock runs and the page is seen (a
+ * hidden page holds the clock), moments as they come.
+ */
+import { createEffect, createSignal, on, onCleanup } from 'solid-js';
 import type { Loudness } from '../Menu';
 import type { SessionModel } from '../sessionModel';
 import { lastingNow } from './lastingNow';
@@ -13,7 +16,12 @@ export function followSound(session: SessionModel, loudness: () => Loudness): vo
   const player = soundPlayer();
   onCleanup(player.dispose);
   createEffect(() => player.setVolume(VOLUME[loudness()]));
-  const isRunning = (): boolean => session.clock().lapse > 0 || session.clock().runningOn !== null;
+  const [isHidden, setHidden] = createSignal(document.hidden);
+  const heed = (): void => void setHidden(document.hidden);
+  document.addEventListener('visibilitychange', heed);
+  onCleanup(() => document.removeEventListener('visibilitychange', heed));
+  const isRunning = (): boolean =>
+    !isHidden() && (session.clock().lapse > 0 || session.clock().runningOn !== null);
   createEffect(() => player.lasting(isRunning() && loudness() !== 'off' ? lastingNow(session) : []));
   createEffect(
     on(session.view, (now, before) => {

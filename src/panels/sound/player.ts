@@ -129,13 +129,20 @@ const GESTURES = ['pointerdown', 'keydown'] as const;
 
 export function soundPlayer(): SoundPlayer {
   let desk: Desk | null = null;
+  /** The machine has nothing to play on; it is asked once. */
+  let isMute = false;
   let volume = 0;
   let noises: readonly Noise[] = [];
   const last = new Map<MomentSound, number>();
   const open = (): void => {
-    if (volume === 0) return;
-    desk ??= openDesk();
-    void desk.context.resume();
+    if (volume === 0 || isMute) return;
+    try {
+      desk ??= openDesk();
+    } catch {
+      isMute = true;
+      return;
+    }
+    void desk.context.resume().catch(() => undefined);
     desk.master.gain.setTargetAtTime(volume, desk.context.currentTime, GLIDE_S);
     playLasting(desk, noises);
   };
