@@ -5,6 +5,7 @@ import solid from 'vite-plugin-solid';
 import { appFolder, assetsFolder, cliFolder, sourceFolder } from './shared/build/folders.ts';
 import { leanMatter } from './shared/build/leanMatter.ts';
 import { leanPixi } from './shared/build/leanPixi.ts';
+import { notServed } from './shared/build/notServed.ts';
 import { dataModules } from './shared/build/plugins.ts';
 import { policyTag } from './shared/build/policyTag.ts';
 
@@ -22,7 +23,10 @@ export default defineConfig(({ mode }) => ({
   root: sourceFolder,
   publicDir: mode === 'cli' ? false : assetsFolder,
   base: './',
-  plugins: [...dataModules(), ...(mode === 'cli' ? [] : [solid(), leanMatter(), leanPixi(), policyTag()])],
+  plugins: [
+    ...dataModules(),
+    ...(mode === 'cli' ? [] : [solid(), leanMatter(), leanPixi(), policyTag(), notServed()]),
+  ],
   worker: { format: 'es' as const, plugins: dataModules, rolldownOptions: { checks: QUIET } },
   ssr: { noExternal: true },
   build:

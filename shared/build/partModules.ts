@@ -22,15 +22,11 @@ interface Drawn {
 }
 
 export function partModules(): Plugin {
-  let parts = '';
   /** File that an id stands for. */
   const sources = new Map<string, string>();
   return {
     name: 'portside:parts',
     enforce: 'pre',
-    configResolved(config) {
-      parts = config.publicDir === '' ? '' : resolve(config.root, config.build.outDir, 'parts');
-    },
     // under a name of its own, which the chunk then has: a car's layout is a chunk too
     resolveId: {
       filter: { id: /\.yaml\?parts$/ },
@@ -56,10 +52,6 @@ export function partModules(): Plugin {
         for (const name of names) this.addWatchFile(partFilePath(name));
         return jsonModule(bundleOf([...new Set(names.flatMap(withCompanions))].sort(), file));
       },
-    },
-    /** What a page needs of them is in its scripts: the files themselves are not served. */
-    closeBundle() {
-      if (parts !== '') rmSync(parts, { recursive: true, force: true });
     },
   };
 }
