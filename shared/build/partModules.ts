@@ -3,8 +3,8 @@
  * `drill.yaml?parts` those that its list names. Each becomes a module of its own, so a page fetches what its car needs
  * and no more. The same plugin serves app, tests and chores; errors name file, line and column and stop the build.
  */
-import { readFileSync, rmSync } from 'node:fs';
-import { basename, dirname, join, relative, resolve } from 'node:path';
+import { readFileSync } from 'node:fs';
+import { basename, dirname, join, relative } from 'node:path';
 import type { Plugin } from 'vite';
 import type { PackedBundle } from '../../src/bay/drawing/parts/packed';
 import type { PartFile } from '../../src/bay/drawing/parts/partFile';
