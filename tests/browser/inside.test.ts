@@ -64,7 +64,7 @@ test('the state points of see-inside stand at the pressure and enthalpy of the f
     expect(number).toBe(`${(enthalpy / 1000).toFixed(1)} kJ/kg`);
   }
 
-  // a point pressed in one picture is shown in the other, in the table and in words; arrows go along the loop
+  // a point pressed in one picture is shown in the other, in the table and in words
   await page.locator('.phd [data-spot="p3"]').press('Enter');
   expect(await page.locator('.loopd .spot.on').getAttribute('data-spot')).toBe('p3');
   expect(await page.locator('.st4 tr.on').textContent()).toContain('into the metering device');
@@ -82,6 +82,14 @@ test('the state points of see-inside stand at the pressure and enthalpy of the f
   expect(await page.locator('.spot.on').count()).toBe(0);
   // point 4 has the heat of point 3, point 1 is what the compressor draws
   expect(of('point4.enthalpyJPerKg')).toBe(of('point3.enthalpyJPerKg'));
+  // arrows go along the loop while the clock runs, and are the same ones from frame to frame
+  const arrow = await page.locator('.flow-arrow').first().elementHandle();
+  const stood = await arrow?.getAttribute('transform');
+  await page.getByRole('radio', { name: '×1', exact: true }).click();
+  await page.waitForFunction(
+    ([one, before]) => one?.isConnected && one.getAttribute('transform') !== before,
+    [arrow, stood] as const,
+  );
   // the places of the cutaway stand in a table too
   await page.getByRole('radio', { name: 'Table' }).click();
   const places = await page.locator('.places tbody th').allTextContents();
