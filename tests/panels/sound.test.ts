@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { newlyHappened } from '../../src/panels/newlyHappened';
 import { captionBook } from '../../src/panels/sound/captionBook';
 import { lastingNow } from '../../src/panels/sound/lastingNow';
 import {
@@ -9,7 +10,6 @@ import {
   hissLoudness,
 } from '../../src/panels/sound/loudness';
 import { HAPPENINGS_HEARD, momentOf } from '../../src/panels/sound/momentOf';
-import { newlyHappened } from '../../src/panels/sound/newlyHappened';
 import { LASTING_SOUNDS, MOMENT_SOUNDS } from '../../src/panels/sound/soundIds';
 import { lastingWords, momentWords, soundName, steadyWords } from '../../src/panels/sound/soundWords';
 import { eventIds } from '../../src/session/conditions/eventIds';

@@ -4,12 +4,12 @@
  */
 import { createEffect, createMemo, createSignal, For, type JSX, on, onCleanup } from 'solid-js';
 import { word } from '../../words/words';
+import { newlyHappened } from '../newlyHappened';
 import { noticedNow } from '../noticedNow';
 import type { SessionModel } from '../sessionModel';
 import { type Caption, captionBook } from './captionBook';
 import { lastingNow } from './lastingNow';
 import { momentOf } from './momentOf';
-import { newlyHappened } from './newlyHappened';
 import { lastingWords, momentWords, steadyWords } from './soundWords';
 
 const EVERY_MS = 1000;

@@ -4,10 +4,10 @@
  */
 import { createEffect, createSignal, on, onCleanup } from 'solid-js';
 import type { Loudness } from '../Menu';
+import { newlyHappened } from '../newlyHappened';
 import type { SessionModel } from '../sessionModel';
 import { lastingNow } from './lastingNow';
 import { momentOf } from './momentOf';
-import { newlyHappened } from './newlyHappened';
 import { soundPlayer } from './player';
 
 const VOLUME: Readonly<Record<Loudness, number>> = { off: 0, quiet: 0.15, medium: 0.4, loud: 0.9 };

@@ -1,5 +1,5 @@
 /** What has happened between two views of a session, the oldest first; nothing where the session went back. */
-import type { Happening, SessionView } from '../../session/corePort';
+import type { Happening, SessionView } from '../session/corePort';
 
 const isSame = (one: Happening, other: Happening): boolean =>
   one.step === other.step && one.id === other.id && one.subject === other.subject;
