@@ -44,12 +44,15 @@ function Told(props: { readonly page: DebriefPageProps; readonly data: DebriefDa
   const { log } = untrack(() => fileOf(props.data, NO_THOUGHT));
   const whatIf = startWhatIf(log, () => props.data.weighed, nameOf);
   onCleanup(() => whatIf.dispose());
+  /** What was thought before is read before anything is written over it. */
+  const [isRead, setRead] = createSignal(false);
   onMount(async () => {
     const kept = await keptSession();
     if (kept?.thought && kept.last?.logHash === props.data.logHash) setThought(kept.thought);
+    setRead(true);
   });
   createEffect(() => keepResult(facts.id, props.data));
-  createEffect(() => void keepScored(fileOf(props.data, thought())));
+  createEffect(() => isRead() && void keepScored(fileOf(props.data, thought())));
   const sessionAt = createMemo((): SessionModel | null => {
     const row = whatIf.row();
     return row ? { ...session.model, signal: (id) => row.get(id) ?? Number.NaN } : null;
