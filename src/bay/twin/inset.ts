@@ -81,7 +81,7 @@ export function createInset(layout: Layout, picture: Picture): Inset {
     card.hidden = !isOpen;
     shown = '';
     refresh();
-    (isOpen ? shut : lens).focus();
+    (isOpen ? shut : lens).focus({ preventScroll: true });
   };
   lens.addEventListener('click', () => open(true));
   shut.addEventListener('click', () => open(false));
