@@ -1,4 +1,4 @@
-/** Menu with settings: units, look, drawn or in words. Kept in this browser; a score never depends on them. */
+/** Menu with settings: units, look, form of the bay, sounds, language. Kept in this browser; no score depends on them. */
 import { type JSX, Show } from 'solid-js';
 import type { DisplayUnits, MassUnit, PressureUnit, TemperatureUnit } from '../instruments/displayUnits';
 import { languages, word } from '../words/words';
