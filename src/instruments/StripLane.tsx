@@ -10,6 +10,7 @@ import {
   laneRange,
   laneX,
   laneY,
+  minuteAnchor,
   type Span,
   spread,
 } from './stripLane';
@@ -84,7 +85,12 @@ export function StripLane(props: StripLaneProps): JSX.Element {
       </For>
       <For each={laneMinutes(props.span)}>
         {(second) => (
-          <text x={laneX(second, props.span)} y={LANE_HEIGHT - 5} text-anchor="middle" class="c-ax">
+          <text
+            x={laneX(second, props.span)}
+            y={LANE_HEIGHT - 5}
+            text-anchor={minuteAnchor(second, props.span)}
+            class="c-ax"
+          >
             {writeClock(second)}
           </text>
         )}

@@ -56,6 +56,16 @@ export function laneMinutes({ from, to }: Span): number[] {
   return Array.from({ length: Math.floor((to - first) / every) + 1 }, (_, i) => first + i * every);
 }
 
+/** Half a minute's label as it is written on a small screen. */
+const LABEL_HALF = 46;
+
+/** A label near an edge keeps within it, clear of the scale's own. */
+export function minuteAnchor(second: number, span: Span): 'start' | 'middle' | 'end' {
+  const x = laneX(second, span);
+  if (x < LANE_FRAME.left + LABEL_HALF) return 'start';
+  return x > LANE_WIDTH - LABEL_HALF ? 'end' : 'middle';
+}
+
 /** Places for marks that are `apart` wide: as near to their own as they can be without one lying over another. */
 export function spread(own: readonly number[], apart: number): number[] {
   const placed: number[] = [];
