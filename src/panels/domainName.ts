@@ -2,6 +2,6 @@
 import { isWordId, say } from '../words/words';
 
 export function domainName(id: string): string {
-  const wordId = `debrief.domain.${id}`;
+  const wordId = `task.rubric.domainName.${id}`;
   return isWordId(wordId) ? say({ id: wordId }) : id;
 }

@@ -28,11 +28,6 @@ export interface DebriefWords {
   'debrief.wentBackOnce': never;
   'debrief.hints': 'count';
   'debrief.idleDomain': never;
-  'debrief.domain.safety': never;
-  'debrief.domain.finding': never;
-  'debrief.domain.connecting': never;
-  'debrief.domain.charging': never;
-  'debrief.domain.diagnosis': never;
   'debrief.domainOf': 'full' | 'got';
   'debrief.points': 'full' | 'got';
   'debrief.why': never;

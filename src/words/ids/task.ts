@@ -113,6 +113,11 @@ export interface TaskWords {
   'task.rubric.title': never;
   'task.rubric.note': 'mark';
   'task.rubric.domain': 'domain' | 'weight';
+  'task.rubric.domainName.safety': never;
+  'task.rubric.domainName.finding': never;
+  'task.rubric.domainName.connecting': never;
+  'task.rubric.domainName.charging': never;
+  'task.rubric.domainName.diagnosis': never;
   'task.rubric.critical': never;
   'task.rubric.own': never;
   'task.brief.who': never;
