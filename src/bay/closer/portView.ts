@@ -3,7 +3,7 @@ import type { Layout, Port, RectMm } from '../../layout/layout';
 import { lineOf } from '../../layout/trace';
 import { type BayFrame, hasCoupler } from '../bayFrame';
 import { fittingHeight, fittingSide } from '../drawing/gear/fittingSide';
-import { oilPatch, soapFoam } from '../drawing/gear/leakMarks';
+import { dyeGlow, oilPatch, soapFoam } from '../drawing/gear/leakMarks';
 import { portCover } from '../drawing/gear/portCover';
 import type { Drawing } from '../drawing/record';
 import { backdrop, type CloseView } from './closeView';
@@ -33,13 +33,14 @@ export function portView(layout: Layout, frame: BayFrame, port: Port): CloseView
   };
 }
 
-/** Oil creeps down to the foot; soap is put on round it and foams at the mouth too. */
+/** Oil creeps down to the foot; soap is put on round it and foams at the mouth too; dye glows where it came out. */
 function marks(frame: BayFrame, { id }: Port, height: number): Drawing {
-  const { soap } = frame;
+  const { soap, glow } = frame;
   return [
     ...oilPatch(id, -6, height + 26, 74, frame.stains[id] ?? 0),
     ...(soap?.at === id
       ? [...soapFoam(id, 0, height + 6, 62, soap.level), ...soapFoam(`${id}+`, 0, 0, 30, soap.level)]
       : []),
+    ...(glow?.at === id ? dyeGlow(id, 0, height + 6, 62, glow.level) : []),
   ];
 }
