@@ -193,7 +193,7 @@ function App() {
               kept={one.kept}
               other={one.other}
               onHome={() => goTo(null)}
-              onThrowAway={() => void forgetLog().then(() => goTo(null))}
+              onThrowAway={() => void forgetLog(one.kept.log).then(() => goTo(null))}
             />
           )}
         </Match>

@@ -57,7 +57,7 @@ function Told(props: { readonly page: DebriefPageProps; readonly data: DebriefDa
     const row = whatIf.row();
     return row ? { ...session.model, signal: (id) => row.get(id) ?? Number.NaN } : null;
   });
-  const leave = (go: () => void) => (): void => void forgetLog().then(go);
+  const leave = (go: () => void) => (): void => void forgetLog(log).then(go);
   const ways = {
     onStart: (id: string, mode: Mode) => leave(() => props.page.onStart(id, mode))(),
     onDrill: leave(() => location.assign('?drill=1')),

@@ -70,7 +70,7 @@ function Resume(props: {
       elsewhere={props.elsewhere}
       onSave={() => void save()}
       onLater={props.page.onHome}
-      onThrowAway={() => void forgetLog().then(props.page.onHome)}
+      onThrowAway={() => void forgetLog(props.log).then(props.page.onHome)}
       onHelp={props.page.onHelp}
       onMenu={props.page.onMenu}
     />

@@ -65,17 +65,21 @@ export function keptOf(found: unknown): KeptSession | null {
   return isLog(log) ? { log, last: last ?? null, ...(thought ? { thought } : {}) } : null;
 }
 
+const sameJob = (a: SessionLog, b: SessionLog): boolean =>
+  a.scenarioId === b.scenarioId && a.seed === b.seed && a.mode === b.mode;
+
 /** The same session at the same moment. */
 export const sameLog = (a: SessionLog, b: SessionLog): boolean =>
-  a.scenarioId === b.scenarioId &&
-  a.seed === b.seed &&
-  a.mode === b.mode &&
+  sameJob(a, b) &&
   a.engineHash === b.engineHash &&
   a.lastStep === b.lastStep &&
   a.commands.length === b.commands.length;
 
-export async function forgetLog(): Promise<void> {
+/** Another session that another tab has kept since stays. */
+export async function forgetLog(log: SessionLog): Promise<void> {
   try {
+    const kept = await keptSession();
+    if (kept !== null && !sameJob(kept.log, log)) return;
     await (await database()).delete(STORE, KEY);
   } catch {
     // Nothing was kept.
