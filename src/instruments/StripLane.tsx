@@ -27,6 +27,8 @@ export interface LaneMark {
 export interface StripLaneProps {
   readonly label: string;
   readonly side: 'low' | 'high' | 'charging';
+  /** Symbol of the unit: it stands between the least and the most. */
+  readonly unit: string;
   readonly span: Span;
   readonly seconds: readonly number[];
   /** In the reader's unit. */
@@ -67,18 +69,22 @@ export function StripLane(props: StripLaneProps): JSX.Element {
     ),
   );
   const foot = LANE_HEIGHT - LANE_FRAME.bottom;
-  const rows = (): number[] => [range().from, (range().from + range().to) / 2, range().to];
+  const rows = (): { readonly value: number; readonly said: string }[] => {
+    const { from, to } = range();
+    const end = (value: number) => ({ value, said: plainNumber(value) });
+    return [end(from), { value: (from + to) / 2, said: props.unit }, end(to)];
+  };
   return (
     <svg viewBox={`0 0 ${LANE_WIDTH} ${LANE_HEIGHT}`} class="lane" role="img" aria-label={props.label}>
       <For each={rows()}>
-        {(value) => (
+        {({ value, said }) => (
           <>
             <path
               d={`M${LANE_FRAME.left} ${laneY(value, range())}H${LANE_WIDTH - LANE_FRAME.right}`}
               class="c-gr"
             />
             <text x={LANE_FRAME.left - 6} y={laneY(value, range()) + 4} text-anchor="end" class="c-ax">
-              {plainNumber(value)}
+              {said}
             </text>
           </>
         )}

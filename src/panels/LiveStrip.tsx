@@ -32,6 +32,7 @@ export function LiveStrip(props: {
     <StripLane
       label={word('instrument.strip.label', { minutes: plainNumber(MINUTES), lanes: name() })}
       side={props.side}
+      unit={props.session.units().pressure}
       span={span()}
       seconds={samples().seconds}
       values={samples().values}
