@@ -33,12 +33,14 @@ export function HintPanel(props: {
         <span class="hlv" aria-hidden="true">
           <For each={levels()}>{(level) => <i classList={{ y: level <= hints().opened }}>{level}</i>}</For>
         </span>
-        <span class="s mut">
-          {word('panels.hint.level', {
-            level: plainNumber(hints().opened),
-            levels: plainNumber(hints().levels),
-          })}
-        </span>
+        <Show when={hints().opened > 0}>
+          <span class="s mut">
+            {word('panels.hint.level', {
+              level: plainNumber(hints().opened),
+              levels: plainNumber(hints().levels),
+            })}
+          </span>
+        </Show>
         <span class="sp" />
         <IconButton icon="cross" label={word('app.close')} onPress={() => props.onClose()} />
       </div>

@@ -162,13 +162,15 @@ export function PortForm(props: {
           <Show when={coupled()}>{(hose) => <CouplerRow session={props.session} hose={hose()} />}</Show>
           <div class="row wrap">
             <CoverButton session={props.session} port={one()} />
-            <button
-              type="button"
-              class="btn sm"
-              onClick={() => send({ do: 'cap', port: props.portId, to: one().capOn ? 'off' : 'on' })}
-            >
-              {one().capOn ? word('panels.port.takeCap') : word('panels.port.putCap')}
-            </button>
+            <Show when={one().hose === null}>
+              <button
+                type="button"
+                class="btn sm"
+                onClick={() => send({ do: 'cap', port: props.portId, to: one().capOn ? 'off' : 'on' })}
+              >
+                {one().capOn ? word('panels.port.takeCap') : word('panels.port.putCap')}
+              </button>
+            </Show>
             <button type="button" class="btn sm" onClick={() => send({ do: 'trace', port: props.portId })}>
               {word('panels.port.trace')}
             </button>
