@@ -1,25 +1,27 @@
-/** The debrief as a page: asks the worker for it, keeps the best result and what was thought, offers the session file. */
+/** The debrief as a page: asks the worker for it, keeps the best result, offers the session file. */
 import './styles/debriefPage.css';
-import { createEffect, createMemo, createSignal, onCleanup, onMount, Show, untrack } from 'solid-js';
+import { createEffect, createMemo, onMount, Show, untrack } from 'solid-js';
 import { Debrief } from '../panels/Debrief';
 import type { DebriefData, DebriefModel } from '../panels/debriefModel';
 import { Loading } from '../panels/Loading';
 import { modeName } from '../panels/Shelf';
 import type { SessionModel } from '../panels/sessionModel';
 import type { Mode, SessionLog } from '../session/corePort';
-import { type SessionFile, sessionFileText, type Thought } from '../session/sessionFileText';
+import { sessionFileText } from '../session/sessionFileText';
 import { word } from '../words/words';
 import { keepResult } from './bestResults';
 import { branchAt } from './branchAt';
+import { type DebriefSitting, debriefSitting } from './debriefSitting';
 import { nextJobs } from './nextJobs';
-import { forgetLog, keepScored, keptSession } from './savedSession';
+import { forgetLog } from './savedSession';
 import { saveFile } from './saveFile';
 import type { RunningSession } from './session';
 import { settings } from './settings';
-import { startWhatIf } from './whatIf';
 
 export interface DebriefPageProps {
   readonly session: RunningSession;
+  /** The sitting over this debrief, made where there is none yet. */
+  readonly sitting: (make: () => DebriefSitting) => DebriefSitting;
   readonly onHome: () => void;
   readonly onAgain: () => void;
   readonly onStart: (scenarioId: string, mode: Mode) => void;
@@ -29,30 +31,14 @@ export interface DebriefPageProps {
   readonly onHelp: () => void;
 }
 
-const NO_THOUGHT: Thought = { surprised: '', otherwise: '' };
-const hasThought = ({ surprised, otherwise }: Thought): boolean => `${surprised}${otherwise}`.trim() !== '';
-
-function fileOf(data: DebriefData, thought: Thought): SessionFile {
-  const file = JSON.parse(data.file) as SessionFile;
-  return hasThought(thought) ? { ...file, thought } : file;
-}
-
 function Told(props: { readonly page: DebriefPageProps; readonly data: DebriefData }) {
   const { session } = props.page;
   const { facts, nameOf } = session.model;
-  const [thought, setThought] = createSignal<Thought>(NO_THOUGHT);
-  const { log } = untrack(() => fileOf(props.data, NO_THOUGHT));
-  const whatIf = startWhatIf(log, () => props.data.weighed, nameOf);
-  onCleanup(() => whatIf.dispose());
-  /** What was thought before is read before anything is written over it. */
-  const [isRead, setRead] = createSignal(false);
-  onMount(async () => {
-    const kept = await keptSession();
-    if (kept?.thought && kept.last?.logHash === props.data.logHash) setThought(kept.thought);
-    setRead(true);
-  });
+  const latest = untrack(() => props.data);
+  const { log, whatIf, reading, thought, setThought, file } = untrack(() =>
+    props.page.sitting(() => debriefSitting(() => session.debrief() ?? latest, nameOf)),
+  );
   createEffect(() => keepResult(facts.id, props.data));
-  createEffect(() => isRead() && void keepScored(fileOf(props.data, thought())));
   const sessionAt = createMemo((): SessionModel | null => {
     const row = whatIf.row();
     return row ? { ...session.model, signal: (id) => row.get(id) ?? Number.NaN } : null;
@@ -80,12 +66,12 @@ function Told(props: { readonly page: DebriefPageProps; readonly data: DebriefDa
     thought,
     onThought: setThought,
     whatIf,
+    reading,
     get next() {
       return nextJobs(facts.id, props.data, ways);
     },
   };
-  const save = (): void =>
-    saveFile(`${facts.id}-${props.data.seed}.session.json`, sessionFileText(fileOf(props.data, thought())));
+  const save = (): void => saveFile(`${facts.id}-${props.data.seed}.session.json`, sessionFileText(file()));
   return (
     <Debrief
       debrief={model}

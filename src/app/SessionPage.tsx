@@ -8,7 +8,9 @@ import { STEPS_PER_SECOND } from '../session/clock';
 import type { Mode, SessionLog } from '../session/corePort';
 import { word } from '../words/words';
 import type { Asked } from './address';
+import type { DebriefSitting } from './debriefSitting';
 import { isFinished } from './finished';
+import { keptOnce } from './keptOnce';
 import { LoadLater } from './LoadLater';
 import { SessionScreens } from './SessionScreens';
 import { forgetLog } from './savedSession';
@@ -96,6 +98,7 @@ export default function SessionPage(props: SessionPageProps) {
     leaving.abort();
     session.latest?.dispose();
   });
+  const sitting = keptOnce<DebriefSitting>();
   const failed = (): string | null =>
     session.error ? String(session.error.message ?? session.error) : (session()?.failure() ?? null);
   return (
@@ -125,6 +128,7 @@ export default function SessionPage(props: SessionPageProps) {
             <LoadLater waiting={<Loading title={word('app.loading.debrief')} />} onHome={props.onHome}>
               <DebriefPage
                 session={one()}
+                sitting={sitting}
                 onHome={props.onHome}
                 onAgain={props.onAgain}
                 onStart={props.onStart}

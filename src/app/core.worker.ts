@@ -136,6 +136,9 @@ async function act(message: ToWorker): Promise<void> {
     case 'buffer':
       buffers.push(message.frame);
       break;
+    case 'file':
+      if (scenario) post({ type: 'file', file: (await import('./debriefOf')).sessionFileOf(scenario, core) });
+      break;
     case 'debrief':
       if (scenario) await (await import('./tellDebrief')).tellDebrief(post, core, scenario);
       break;

@@ -18,6 +18,8 @@ export interface CoreClient {
   setLapse(lapse: Lapse): void;
   runOn(how: RunOn): void;
   askDebrief(): void;
+  /** Of the session as far as it has come. */
+  askFile(): void;
   dispose(): void;
 }
 
@@ -80,6 +82,7 @@ export function startCore(request: OpenRequest, listener: CoreListener): CoreCli
     setLapse: (lapse) => post({ type: 'lapse', lapse }),
     runOn: (how) => post({ type: 'runOn', how }),
     askDebrief: () => post({ type: 'debrief' }),
+    askFile: () => post({ type: 'file' }),
     dispose() {
       document.removeEventListener('visibilitychange', onVisibility);
       cancelAnimationFrame(asked);

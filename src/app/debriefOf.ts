@@ -5,7 +5,7 @@ import { PASS_MARK } from '../scoring/passMark';
 import { type Finding, type Score, score } from '../scoring/score';
 import { isWeighable, type Weighed } from '../scoring/weigh';
 import { canonicalJson } from '../session/canonicalJson';
-import type { SessionCore } from '../session/corePort';
+import type { SessionCore, SessionLog } from '../session/corePort';
 import { engineHash } from '../session/engineHash';
 import { ruleOfPlace } from '../session/law/ruleOfPlace';
 import { measureList } from '../session/record/measures';
@@ -61,6 +61,30 @@ export function isToBeWeighed(scenario: Scenario, core: SessionCore): boolean {
   return isOver && isWeighable(scenario);
 }
 
+interface Hashes {
+  readonly logHash: string;
+  readonly stateHash: string;
+  readonly engineHash: string;
+}
+
+const hashesOf = (core: SessionCore): Hashes => ({
+  logHash: core.logHash(),
+  stateHash: core.stateHash(),
+  engineHash,
+});
+
+function fileText(log: SessionLog, scored: Score, hashes: Hashes): string {
+  const isWeighed = scored.weighed ? { weighed: true } : {};
+  const last = { score: scored.score, reported: scored.reported, ...hashes, ...isWeighed };
+  return canonicalJson({ log, last });
+}
+
+/** The session file of a job that may still go on. */
+export function sessionFileOf(scenario: Scenario, core: SessionCore): string {
+  const log = core.log();
+  return fileText(log, score(recordOf(scenario, log), scenario), hashesOf(core));
+}
+
 /** As soon as the log has run again; and once more when the ghosts have weighed it, which takes some seconds. */
 export function makeDebrief(
   scenario: Scenario,
@@ -72,9 +96,7 @@ export function makeDebrief(
   const numbers = numberedCommands(log).map(({ number }) => number);
   const scored = score(weighed?.record ?? record, scenario);
   if (core.view().phase === 'debrief') core.markScored();
-  const hashes = { logHash: core.logHash(), stateHash: core.stateHash(), engineHash };
-  const isWeighed = scored.weighed ? { weighed: true } : {};
-  const kept = { score: scored.score, reported: scored.reported, ...hashes, ...isWeighed };
+  const hashes = hashesOf(core);
   return {
     mode: log.mode,
     seed: log.seed,
@@ -104,7 +126,7 @@ export function makeDebrief(
     lastStep: record.lastStep,
     ...hashes,
     debriefText: scenario.data.debrief,
-    file: canonicalJson({ log, last: kept }),
+    file: fileText(log, scored, hashes),
   };
 }
 

@@ -30,6 +30,8 @@ export type ToWorker =
   | { readonly type: 'pause'; readonly paused: boolean }
   | { readonly type: 'buffer'; readonly frame: Float64Array }
   | { readonly type: 'debrief' }
+  /** The session file alone, of a job that may still go on. */
+  | { readonly type: 'file' }
   /** To a worker that holds no session: make this finished one ready, then run it otherwise. */
   | { readonly type: 'whatIf'; readonly log: SessionLog }
   | { readonly type: 'try'; readonly wish: RerunWish }
@@ -83,6 +85,7 @@ export type FromWorker =
   | { readonly type: 'outcome'; readonly serial: number; readonly outcome: Outcome }
   | { readonly type: 'clockFell'; readonly to: Lapse; readonly notable: string | null; readonly step: number }
   | { readonly type: 'log'; readonly log: SessionLog }
+  | { readonly type: 'file'; readonly file: string }
   | { readonly type: 'debriefed'; readonly debrief: DebriefData }
   | { readonly type: 'weighed'; readonly debrief: DebriefData }
   | WhatIfMessage

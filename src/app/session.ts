@@ -2,7 +2,7 @@
  * A running session for panels: the worker's messages as signals of the page. Frames come in bursts; whatever reads a
  * channel follows the latest one. Nothing here decides anything.
  */
-import { createSignal } from 'solid-js';
+import { createEffect, createRoot, createSignal, on } from 'solid-js';
 import { layoutOf, loadLayout } from '../layout/layouts';
 import { loadVehicle } from '../loop/car/vehicles';
 import type { DebriefData } from '../panels/debriefModel';
@@ -30,8 +30,8 @@ export interface RunningSession {
   readonly debrief: () => DebriefData | null;
   readonly failure: () => string | null;
   askDebrief(): void;
-  /** The session as far as it has come, as a file that can be run again. */
-  sessionFile(): Promise<string>;
+  /** The session as far as it has come, as a file that can be run again; null where the model failed at it. */
+  sessionFile(): Promise<string | null>;
   dispose(): void;
 }
 
@@ -82,7 +82,10 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
     const words = newest && happeningWords(newest, named);
     if (words) tell('note', words);
   };
-  const wantsFile: ((file: string) => void)[] = [];
+  const wantsFile: ((file: string | null) => void)[] = [];
+  const giveFile = (file: string | null): void => {
+    for (const give of wantsFile.splice(0)) give(file);
+  };
   let untold: DebriefData | null = null;
   let toldIn: string | null = null;
   const showDebrief = async (data: DebriefData): Promise<void> => {
@@ -93,21 +96,21 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
     if (untold === data && toldIn === spoken) setDebrief(told);
   };
   /** Told once more where the page's language has changed since. */
-  const debriefSpoken = (): DebriefData | null => {
+  const tellAgain = (): void => {
     if (untold !== null && toldIn !== language()) void showDebrief(untold);
-    return debrief();
   };
-  const takeDebrief = (data: DebriefData): void => {
-    const waiting = wantsFile.shift();
-    if (waiting) waiting(data.file);
-    else void showDebrief(data);
-  };
+  const deafen = createRoot((dispose) => {
+    createEffect(on(language, tellAgain, { defer: true }));
+    return dispose;
+  });
   const other = (message: Exclude<FromWorker, { type: 'opened' | 'frame' | 'seen' | 'outcome' }>): void => {
     if (message.type === 'log') hooks.onLog(message.log);
-    else if (message.type === 'debriefed') takeDebrief(message.debrief);
-    else if (message.type === 'weighed') void showDebrief(message.debrief);
-    else if (message.type === 'failed') setFailure(failureWords(message));
-    else if (message.type === 'clockFell')
+    else if (message.type === 'file') giveFile(message.file);
+    else if (message.type === 'debriefed' || message.type === 'weighed') void showDebrief(message.debrief);
+    else if (message.type === 'failed') {
+      giveFile(null);
+      setFailure(failureWords(message));
+    } else if (message.type === 'clockFell')
       tell('clock', watchWords(message.to, message.notable, message.step));
   };
   const facts = factsSpoken(data);
@@ -171,15 +174,18 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
           model: model(),
           opened: message,
           painted,
-          debrief: debriefSpoken,
+          debrief,
           failure,
           askDebrief: () => client.askDebrief(),
           sessionFile: () =>
             new Promise((resolveFile) => {
               wantsFile.push(resolveFile);
-              client.askDebrief();
+              client.askFile();
             }),
-          dispose: () => client.dispose(),
+          dispose() {
+            deafen();
+            client.dispose();
+          },
         });
       },
       frame(message) {

@@ -2,14 +2,14 @@
  * The debrief in four parts one can move between: what happened, what you thought, why, next time. The score is not shown
  * before its part; what happened over time stays beside all of them.
  */
-import { createSignal, For, type JSX, Match, Show, Switch } from 'solid-js';
+import { For, type JSX, Match, Show, Switch } from 'solid-js';
 import { word } from '../words/words';
-import { DebriefHappened, type Shown } from './DebriefHappened';
+import { DebriefHappened } from './DebriefHappened';
 import { DebriefNext } from './DebriefNext';
 import { DebriefScore, Finds } from './DebriefScore';
 import { DebriefStory, GoToMoment } from './DebriefStory';
 import { DebriefThought } from './DebriefThought';
-import type { DebriefData, DebriefModel, Place } from './debriefModel';
+import { type DebriefData, type DebriefModel, PARTS, type Part, type Place } from './debriefModel';
 import { Icon } from './Icon';
 import { TopBar } from './TopBar';
 import { WhatIf } from './WhatIf';
@@ -22,9 +22,6 @@ export interface DebriefProps {
   readonly onMenu: () => void;
   readonly onHelp: () => void;
 }
-
-const PARTS = ['happened', 'thought', 'why', 'next'] as const;
-type Part = (typeof PARTS)[number];
 
 const partName = (part: Part): string => word(`debrief.steps.${part}`);
 
@@ -71,9 +68,7 @@ function On(props: { readonly to: Part; readonly onChoose: (part: Part) => void 
 }
 
 export function Debrief(props: DebriefProps): JSX.Element {
-  const [part, setPart] = createSignal<Part>('happened');
-  const [shown, setShown] = createSignal<Shown>('plot');
-  const [place, setPlace] = createSignal<Place | null>(null);
+  const { part, setPart, shown, setShown, place, setPlace } = props.debrief.reading;
   const choosePart = (wanted: Part): void => {
     setPart(wanted);
     if (wanted !== 'why' && shown() === 'suspects') setShown('plot');

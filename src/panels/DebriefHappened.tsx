@@ -11,18 +11,16 @@ import { DebriefMoment } from './DebriefMoment';
 import { ActionTable } from './DebriefNumbers';
 import { DebriefSuspects } from './DebriefSuspects';
 import { lanesOf } from './debriefLanes';
-import type { DebriefModel, Place } from './debriefModel';
+import type { DebriefModel, DebriefShown, Place } from './debriefModel';
 import { editsOf } from './whatIfEdits';
-
-export type Shown = 'plot' | 'table' | 'moment' | 'suspects';
 
 export interface DebriefHappenedProps {
   readonly debrief: DebriefModel;
-  readonly shown: Shown;
+  readonly shown: DebriefShown;
   readonly place: Place | null;
   /** Suspects are told with the score. */
   readonly hasSuspects: boolean;
-  readonly onShown: (shown: Shown) => void;
+  readonly onShown: (shown: DebriefShown) => void;
   readonly onPlace: (place: Place) => void;
 }
 
@@ -105,10 +103,12 @@ export function DebriefHappened(props: DebriefHappenedProps): JSX.Element {
   const cursorS = (): number | null => props.place?.seconds ?? null;
   const changed = (): Pin[] => pins().filter(({ kind }) => kind !== 'plain');
   const views = () => [
-    { value: 'plot' as Shown, label: word('debrief.plot') },
-    { value: 'table' as Shown, label: word('debrief.table') },
-    { value: 'moment' as Shown, label: word('debrief.diagram') },
-    ...(props.hasSuspects ? [{ value: 'suspects' as Shown, label: word('debrief.suspects.title') }] : []),
+    { value: 'plot' as DebriefShown, label: word('debrief.plot') },
+    { value: 'table' as DebriefShown, label: word('debrief.table') },
+    { value: 'moment' as DebriefShown, label: word('debrief.diagram') },
+    ...(props.hasSuspects
+      ? [{ value: 'suspects' as DebriefShown, label: word('debrief.suspects.title') }]
+      : []),
   ];
   return (
     <section class="panel dr" aria-label={word('debrief.happened')} data-region tabIndex={-1}>

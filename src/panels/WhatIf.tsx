@@ -1,5 +1,5 @@
 /** What if: the actions of a finished session as pills that can be left out, moved and changed, and what comes of it. */
-import { createMemo, createSignal, For, type JSX, Show } from 'solid-js';
+import { createMemo, For, type JSX, Show } from 'solid-js';
 import { STEPS_PER_SECOND } from '../session/clock';
 import { word } from '../words/words';
 import type { DebriefAction, DebriefModel } from './debriefModel';
@@ -16,7 +16,7 @@ export interface WhatIfProps {
 }
 
 export function WhatIf(props: WhatIfProps): JSX.Element {
-  const [chosen, setChosen] = createSignal<number | null>(null);
+  const { chosen, setChosen } = props.debrief.reading;
   // the same actions when the ghosts have weighed what was read: what is focused stays
   const actions = createMemo(() => props.debrief.data.actions, undefined, {
     equals: (a, b) => a.length === b.length,

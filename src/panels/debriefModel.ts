@@ -99,6 +99,23 @@ export interface DebriefData {
   readonly file: string;
 }
 
+export const PARTS = ['happened', 'thought', 'why', 'next'] as const;
+export type Part = (typeof PARTS)[number];
+export type DebriefShown = 'plot' | 'table' | 'moment' | 'suspects';
+
+/** Where its reader stands: what is chosen stays while menu or help lie over the page. */
+export interface DebriefReading {
+  readonly part: () => Part;
+  readonly setPart: (part: Part) => void;
+  readonly shown: () => DebriefShown;
+  readonly setShown: (shown: DebriefShown) => void;
+  readonly place: () => Place | null;
+  readonly setPlace: (place: Place | null) => void;
+  /** Action of the what-if, by its number in the log. */
+  readonly chosen: () => number | null;
+  readonly setChosen: (logNumber: number) => void;
+}
+
 export interface DebriefModel {
   readonly title: string;
   readonly modeName: string;
@@ -114,6 +131,7 @@ export interface DebriefModel {
   readonly thought: () => Thought;
   readonly onThought: (thought: Thought) => void;
   readonly whatIf: WhatIfModel;
+  readonly reading: DebriefReading;
   readonly next: readonly NextJob[];
 }
 
