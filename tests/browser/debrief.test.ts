@@ -51,6 +51,12 @@ describe('the debrief', () => {
     expect(await page.locator('.wide-only .trace.other').count()).toBe(4);
     expect(await page.locator('.wide-only .apart-line').count()).toBe(1);
     expect(await page.locator('.wi-act.parts').textContent()).toContain('Blower');
+    const told = await page.locator('.wi-answer').textContent();
+    await page.getByRole('button', { name: 'Menu' }).first().click();
+    await page.getByRole('button', { name: 'Back to the bay' }).click();
+    await answer(page).waitFor({ timeout: 2_000 });
+    expect(await page.locator('.wi-answer').textContent()).toBe(told);
+    await pill(page, 'Blower').focus();
     await page.keyboard.press('Escape');
     expect(await page.locator('.trace.other').count()).toBe(0);
     await pill(page, 'fan').first().focus();
