@@ -12,7 +12,7 @@ import type { DebriefSitting } from './debriefSitting';
 import { isFinished } from './finished';
 import { keptOnce } from './keptOnce';
 import { LoadLater } from './LoadLater';
-import { SessionScreens } from './SessionScreens';
+import { SessionScreens, type WorkPlace } from './SessionScreens';
 import { forgetLog } from './savedSession';
 import { saveFile } from './saveFile';
 import { factsOf, scenarioData } from './scenarioFacts';
@@ -99,6 +99,7 @@ export default function SessionPage(props: SessionPageProps) {
     session.latest?.dispose();
   });
   const sitting = keptOnce<DebriefSitting>();
+  const place = keptOnce<WorkPlace>();
   const failed = (): string | null =>
     session.error ? String(session.error.message ?? session.error) : (session()?.failure() ?? null);
   return (
@@ -139,7 +140,9 @@ export default function SessionPage(props: SessionPageProps) {
             </LoadLater>
           )}
         </Match>
-        <Match when={session.latest}>{(one) => <SessionScreens session={one()} page={props} />}</Match>
+        <Match when={session.latest}>
+          {(one) => <SessionScreens session={one()} page={props} place={place} />}
+        </Match>
       </Switch>
     </Show>
   );

@@ -1,8 +1,22 @@
 /** The screens of a running session: drawn bay, in words, see-inside. The clock goes on under all of them. */
-import { createEffect, createSignal, getOwner, lazy, Match, onCleanup, runWithOwner, Switch } from 'solid-js';
+import {
+  type Accessor,
+  createEffect,
+  createMemo,
+  createSignal,
+  getOwner,
+  lazy,
+  Match,
+  on,
+  onCleanup,
+  runWithOwner,
+  type Setter,
+  Switch,
+  untrack,
+} from 'solid-js';
 import { Loading } from '../panels/Loading';
 import { WorkScreen } from '../panels/WorkScreen';
-import { makeWorkUi } from '../panels/workUi';
+import { makeWorkUi, type WorkUi } from '../panels/workUi';
 import { word } from '../words/words';
 import { attachBay, type BayHandle } from './bayBinding';
 import { LoadLater } from './LoadLater';
@@ -14,6 +28,21 @@ const InsidePage = lazy(() => import('./InsidePage'));
 const WordsPage = lazy(() => import('./WordsPage'));
 
 type Screen = 'bay' | 'inside' | 'words';
+
+/** Where the work stands on the screen: it outlives the screens while menu or help lie over them. */
+export interface WorkPlace {
+  readonly ui: WorkUi;
+  readonly screen: Accessor<Screen>;
+  readonly setScreen: Setter<Screen>;
+}
+
+/** Whoever chooses the other form of the bay in the menu comes back to it. */
+function workPlace(session: RunningSession): WorkPlace {
+  const wished = createMemo((): Screen => (settings().bay === 'words' ? 'words' : 'bay'));
+  const [screen, setScreen] = createSignal<Screen>(wished());
+  createEffect(on(wished, setScreen, { defer: true }));
+  return { ui: makeWorkUi(session.model), screen, setScreen };
+}
 
 /** The clock starts at the address's speed when the job begins. */
 function startClockOnBegin(session: RunningSession, lapse: SessionPageProps['asked']['lapse']): void {
@@ -38,9 +67,13 @@ function soundWhenWanted(session: RunningSession): void {
   });
 }
 
-export function SessionScreens(props: { readonly session: RunningSession; readonly page: SessionPageProps }) {
-  const [screen, setScreen] = createSignal<Screen>(settings().bay === 'words' ? 'words' : 'bay');
-  const ui = makeWorkUi(props.session.model);
+export function SessionScreens(props: {
+  readonly session: RunningSession;
+  readonly page: SessionPageProps;
+  /** The place held for these screens, made where there is none yet. */
+  readonly place: (make: () => WorkPlace) => WorkPlace;
+}) {
+  const { ui, screen, setScreen } = untrack(() => props.place(() => workPlace(props.session)));
   let bay: BayHandle | null = null;
   const detach = (): void => {
     bay?.dispose();

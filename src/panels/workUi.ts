@@ -85,7 +85,13 @@ export function makeWorkUi(raw: SessionModel) {
     waved.set(standing.caution.id, raw.clock().seconds);
     send(standing.command);
   };
-  const session: SessionModel = { ...raw, send };
+  const session: SessionModel = {
+    ...raw,
+    send,
+    get facts() {
+      return raw.facts;
+    },
+  };
   return {
     session,
     open,
