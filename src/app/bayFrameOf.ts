@@ -9,6 +9,7 @@ import type { WorkUi } from '../panels/workUi';
 import type { CanView, PortView } from '../session/corePort';
 import { bayCuesOf } from './bayCuesOf';
 import { bayHoseOf } from './bayHoses';
+import { freeEnds } from './freeEnds';
 import { labelPrintOf } from './labelPrintOf';
 import type { RunningSession } from './session';
 
@@ -133,6 +134,7 @@ export function bayFrameOf({ model, painted }: RunningSession, ui: WorkUi): BayF
     ports: portsOf(model),
     hoses: hosesOf(model),
     can: canOf(model, tool),
+    ends: freeEnds(model),
     engineRpm: orZero(model.signal('engine.rpm')),
     clutchEngaged: model.signal('clutch.turning') === 1,
     fansTurning: fans(model),

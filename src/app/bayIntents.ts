@@ -1,9 +1,20 @@
 /** What a hand meant in the bay, as commands. Targets are only offered where something fits; judging it is the core's. */
 import type { BayCallbacks } from '../bay/bayApi';
-import { CAN, CAN_TILT, CAN_VALVE, hoseOfCoupler, MAT, portOfCap, SCALE } from '../bay/itemIds';
+import {
+  CAN,
+  CAN_TILT,
+  CAN_VALVE,
+  endId,
+  hoseOfCoupler,
+  inletOfEnd,
+  MAT,
+  portOfCap,
+  SCALE,
+} from '../bay/itemIds';
 import type { SessionModel } from '../panels/sessionModel';
 import type { WorkUi } from '../panels/workUi';
 import { coreHoseOf } from './bayHoses';
+import { freeEnds } from './freeEnds';
 import type { RunningSession } from './session';
 
 function canInHand(session: SessionModel, ui: WorkUi): string | null {
@@ -22,11 +33,16 @@ function toggleCoupler(ui: WorkUi, hoseId: string): void {
   if (hose?.port) ui.session.send({ do: 'coupler', hose: hoseId, to: hose.couplerOpen ? 'shut' : 'open' });
 }
 
+/** The form of the tool a hose belongs to. */
+function showHose(ui: WorkUi, hoseId: string): void {
+  ui.show({ kind: 'tool', tool: hoseId === 'charging' ? 'charging' : 'gauge-set' });
+}
+
 /** A press on a coupler opens no valve: it shows what can be done there. */
 function showCoupler(ui: WorkUi, hoseId: string): void {
   const hose = ui.session.view().hoses.find((one) => one.id === hoseId);
   if (hose?.port) ui.show({ kind: 'port', port: hose.port });
-  else ui.show({ kind: 'tool', tool: hoseId === 'charging' ? 'charging' : 'gauge-set' });
+  else showHose(ui, hoseId);
 }
 
 /** What lies over a port comes off first: its cover, then its cap. */
@@ -41,8 +57,10 @@ const CAN_THINGS: readonly string[] = [CAN, CAN_VALVE, CAN_TILT];
 function pick(ui: WorkUi, session: SessionModel, id: string): void {
   const bayHose = hoseOfCoupler(id);
   const capPort = portOfCap(id);
+  const inlet = inletOfEnd(id);
   const can = canInHand(session, ui);
   if (bayHose) showCoupler(ui, coreHoseOf(bayHose));
+  else if (inlet) showHose(ui, inlet);
   else if (capPort) toggleCap(ui, capPort);
   else if (session.layout.ports.some((port) => port.id === id)) ui.show({ kind: 'port', port: id });
   else if (CAN_THINGS.includes(id) && can) ui.show({ kind: 'tool', tool: can });
@@ -68,7 +86,13 @@ function drop(
   else if (portOfCap(item)) toggleCap(ui, portOfCap(item) ?? '');
   else if (item === CAN && can && (target === MAT || target === SCALE)) {
     ui.session.send({ do: 'place', can, at: target === MAT ? 'mat' : 'scale' });
-  }
+  } else if (can) join(ui, can, item, target);
+}
+
+/** A can and the end of a hose are screwed together, whichever of them was brought to the other. */
+function join(ui: WorkUi, can: string, item: string, target: string): void {
+  const onto = item === CAN ? inletOfEnd(target) : target === CAN ? inletOfEnd(item) : null;
+  if (onto) ui.session.send({ do: 'tap', can, onto });
 }
 
 function dropCoupler(ui: WorkUi, hose: string, target: string, zones: readonly string[]): void {
@@ -89,6 +113,12 @@ function fittingPorts(session: SessionModel, hose: string): string[] {
     .filter((port) => (port.hose === null || port.hose === hose) && port.covered !== true)
     .filter((port) => port.diameterM === couplerM || (isAdapted && couplerM > 0))
     .map(({ id }) => id);
+}
+
+/** Ends the can that is drawn goes on: none while it is on a hose. */
+function endsForCan(session: SessionModel, ui: WorkUi): string[] {
+  const can = session.view().cans.find(({ id }) => id === canInHand(session, ui));
+  return can?.onto === null ? freeEnds(session).map(endId) : [];
 }
 
 export function bayIntents({ model }: RunningSession, ui: WorkUi): BayCallbacks {
@@ -116,7 +146,8 @@ export function bayIntents({ model }: RunningSession, ui: WorkUi): BayCallbacks 
     },
     onLook: (id) => pick(ui, model, id),
     validTargets(item) {
-      if (item === CAN) return [MAT, SCALE];
+      if (item === CAN) return [MAT, SCALE, ...endsForCan(model, ui)];
+      if (inletOfEnd(item)) return endsForCan(model, ui).includes(item) ? [CAN, MAT] : [MAT];
       const bayHose = hoseOfCoupler(item);
       return bayHose ? [...fittingPorts(model, coreHoseOf(bayHose)), MAT] : [];
     },

@@ -6,6 +6,9 @@ import type { BoreMm, CoupledHose, HoseId } from '../layout/layout';
 
 export type CapLook = 'blank' | 'shape' | 'letter' | 'swapped' | 'missing';
 
+/** Hoses whose other end goes on the tap of a can. */
+export type CanInlet = 'charging' | 'utility';
+
 export interface PortFrame {
   readonly cap: CapLook;
   /** Cap on a strap; with the cap off it hangs beside the port. */
@@ -50,7 +53,7 @@ export interface CanFrame {
   /** A hose leads from its tap. */
   readonly mounted: boolean;
   /** Which one; by itself the utility hose where there is one, else the charging hose. */
-  readonly onto?: 'charging' | 'utility' | null;
+  readonly onto?: CanInlet | null;
   /** Frost on its wall up to this share of its height; null: none. */
   readonly frostLevel: number | null;
   /** What a hand tells is left in it, in quarters. */
@@ -88,6 +91,8 @@ export interface BayFrame {
   readonly ports: Readonly<Record<string, PortFrame>>;
   readonly hoses: readonly HoseFrame[];
   readonly can: CanFrame | null;
+  /** Hoses whose end for a can lies free on the mat; the utility hose's, where nothing is said. */
+  readonly ends?: readonly CanInlet[];
   readonly engineRpm: number;
   readonly clutchEngaged: boolean;
   /** By part id of the fan. */

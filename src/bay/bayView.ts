@@ -3,7 +3,7 @@
  * The picture is only painted when something changed, and while something moves.
  */
 import './bay.css';
-import type { Layout } from '../layout/layout';
+import type { Layout, PointMm } from '../layout/layout';
 import { word } from '../words/words';
 import type { BayCallbacks, BayOptions, BayTheme, BayView, CreateBay } from './bayApi';
 import { type BayFrame, stillFrame } from './bayFrame';
@@ -30,6 +30,8 @@ import { createViewport, type Viewport } from './viewport';
 
 /** More device pixels than this to a CSS pixel are not worth their time. */
 const MOST_RESOLUTION = 2;
+/** Where it can be moved the picture is painted this far past its edges, CSS pixels; moved farther it is painted anew. */
+const MARGIN_PX = 200;
 
 /** Puts a bay into a host element that has a size. Resolves once the renderer is there and the first picture asked for. */
 export const createBay: CreateBay = async (host, layout, theme, callbacks, options = {}) => {
@@ -68,7 +70,11 @@ function bindBay(
   });
   const root = document.createElement('div');
   root.className = 'bay-view';
-  root.append(renderer.canvas, twin.root, ...labels.elements, ...inset.elements, hint.element);
+  /** What goes with the picture while it is moved. */
+  const over = document.createElement('div');
+  over.className = 'bay-over';
+  over.append(twin.root, ...labels.elements);
+  root.append(renderer.canvas, over, ...inset.elements, hint.element);
   host.append(root);
 
   const places: GearPlaces = {
@@ -100,7 +106,7 @@ function bindBay(
     const hose = carriedHose(hands);
     const met = Object.values(scene.hoses).flatMap((node) => node.dangers());
     const held = [...(hose ? scene.hoses[hose].dangers() : []), ...foreseen];
-    const text = handHint(layout, frame, hands.hand(), hands.ready(), held);
+    const text = handHint(layout, frame, hands.hand(), hands.ready(), held, isByFinger());
     const now = `${text} ${met.map(({ zone }) => zone).join()}`;
     if (now === warned) return;
     warned = now;
@@ -118,10 +124,20 @@ function bindBay(
     moved: () => loop.want(),
     note: (at, text) => labels.note(at, text, camera()),
   });
+  /** The picture and what lies over it, moved and made larger without being painted anew. */
+  const shift = (factor: number, [x, y]: PointMm): void => {
+    const { scale, ...from } = camera();
+    const near = scale * factor;
+    scene.stage.scale.set(factor);
+    scene.stage.position.set(x, y);
+    over.style.transform =
+      factor === 1 && x === 0 && y === 0 ? '' : `translate(${x}px, ${y}px) scale(${factor})`;
+    inset.show(frame, { scale: near, x: from.x - x / near, y: from.y - y / near });
+    loop.want();
+  };
   const refit = (): void => {
-    scene.refit(camera(), size(), resolution, theme === 'dark');
-    scene.stage.position.set(0, 0);
-    scene.stage.scale.set(1);
+    scene.refit(camera(), size(), resolution, theme === 'dark', viewport.canMove() ? MARGIN_PX : 0);
+    shift(1, [0, 0]);
     inset.repaint();
     changed();
   };
@@ -150,6 +166,8 @@ function bindBay(
     loop.want();
   };
 
+  /** How far the picture has been painted anew along the way it is being moved. */
+  let panned: PointMm = [0, 0];
   const pointer = createPointer({
     root,
     hands,
@@ -163,16 +181,15 @@ function bindBay(
     focus: twin.focus,
     canPan: viewport.canMove,
     pan(dx, dy, done) {
-      scene.stage.position.set(dx, dy);
-      loop.want();
-      if (!done) return;
-      viewport.move(dx, dy);
+      const [x, y] = viewport.held(dx - panned[0], dy - panned[1]);
+      shift(1, [x, y]);
+      if (!done && Math.max(Math.abs(x), Math.abs(y)) < MARGIN_PX) return;
+      viewport.move(x, y);
+      panned = done ? [0, 0] : [panned[0] + x, panned[1] + y];
       refit();
     },
     pinch(factor, about, by, done) {
-      scene.stage.scale.set(factor);
-      scene.stage.position.set(about[0] * (1 - factor) + by[0], about[1] * (1 - factor) + by[1]);
-      loop.want();
+      shift(factor, [about[0] * (1 - factor) + by[0], about[1] * (1 - factor) + by[1]]);
       if (!done) return;
       viewport.pinch(factor, about, by);
       refit();
@@ -217,6 +234,8 @@ function bindBay(
 }
 
 const prefersStill = (): boolean => window.matchMedia('(prefers-reduced-motion: reduce)').matches;
+
+const isByFinger = (): boolean => window.matchMedia('(pointer: coarse)').matches;
 
 /** The hose whose coupler is in the hand. */
 function carriedHose(hands: Hands): ReturnType<typeof hoseOfCoupler> {

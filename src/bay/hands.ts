@@ -6,7 +6,9 @@ import type { Layout, PointMm } from '../layout/layout';
 import { defaultRoute, zonesAlong } from '../layout/zones';
 import { word } from '../words/words';
 import type { BayCallbacks } from './bayApi';
-import { type BayFrame, hasCoupler } from './bayFrame';
+import type { BayFrame } from './bayFrame';
+import { MOUTH_MM } from './drawing/gear/coupler';
+import { gearOf } from './gearOf';
 import {
   emptyHand,
   type Hand,
@@ -16,10 +18,11 @@ import {
   type Under,
 } from './gesture/handGesture';
 import { isShaken, type Shaking, shakeOn, startShaking } from './gesture/shaking';
-import { dropTarget, type Gear, type Scene, underPointer } from './gesture/underPointer';
-import { CAN, CAN_TILT, CAN_VALVE, couplerId, hoseOfCoupler, MAT, SCALE } from './itemIds';
+import { dropTarget, type Scene, underPointer } from './gesture/underPointer';
+import { leadingEnd } from './hose/leadingEnd';
+import { CAN, hoseOfCoupler, inletOfEnd, MAT, SCALE } from './itemIds';
+import { ringsOf } from './ringsOf';
 import type { BayScene } from './scene/bayScene';
-import type { Ring } from './scene/ringNode';
 
 export interface Hands {
   hand(): Hand;
@@ -63,11 +66,8 @@ type Carrying = Extract<Hand, { readonly doing: 'carrying' }>;
 
 /** A coupler about to go on is held this far over its fitting. */
 const OVER_MM = 10;
-const COUPLER_R_MM = 40;
-/** On the mat it lies on its side, as long as it is, and may be taken by its handle. */
-const LYING_R_MM = 62;
-const CAN_R_MM = 50;
-const SMALL_R_MM = 32;
+/** What is taken by a key is lifted this far off where it lay. */
+const LIFT_MM = 40;
 
 export function createHands(host: HandsHost): Hands {
   const { layout, scene, callbacks } = host;
@@ -78,7 +78,11 @@ export function createHands(host: HandsHost): Hands {
   const valid = (item: string): readonly string[] => callbacks.validTargets(item);
   const readyNow = (): Ready | null =>
     hostHeld === null ? null : { item: hostHeld, valid: valid(hostHeld) };
-  const sceneNow = (): Scene => ({ layout, gear: gearOf(host), mmPerPx: host.mmPerPx() });
+  const sceneNow = (): Scene => ({
+    layout,
+    gear: gearOf(layout, scene, host.frame()),
+    mmPerPx: host.mmPerPx(),
+  });
 
   const step = (event: HandEvent, route?: readonly string[]): void => {
     const before = hand;
@@ -94,13 +98,34 @@ export function createHands(host: HandsHost): Hands {
   const showHand = (before: Hand): void => {
     const carried = hand.doing === 'carrying' ? hand : null;
     const hose = carried && hoseOfCoupler(carried.item);
-    const over = carried?.at ? dropTarget(sceneNow(), carried.at) : null;
+    const over = carried?.at ? dropTarget(sceneNow(), carried.at, carried.valid) : null;
     scene.setCarryingHose(hose !== null);
     if (carried?.at && hose) scene.hoses[hose].carry(heldOver(carried, over) ?? carried.at);
     if (carried?.at && carried.item === CAN) scene.can.carry(carried.at);
+    if (carried?.at) carryEnd(carried.item, carried.at);
+    if (carried && !carried.at && before.doing !== 'carrying') lift(carried.item);
     if (!carried && before.doing === 'carrying') settle(before.item);
     showTug(before);
-    if (carried || before.doing === 'carrying') scene.rings.set(ringsOf(layout, carried ?? readyNow(), over));
+    if (carried || before.doing === 'carrying')
+      scene.rings.set(ringsOf(sceneNow(), carried ?? readyNow(), over));
+  };
+
+  /** What a key takes is seen to be in the hand: it hangs over where it lay. */
+  const lift = (item: string): void => {
+    const hose = hoseOfCoupler(item);
+    const lay = sceneNow().gear.find(({ id }) => id === item)?.at;
+    if (!lay) return;
+    const at: PointMm = [lay[0], lay[1] - LIFT_MM];
+    if (hose) scene.hoses[hose].carry([at[0], at[1] + MOUTH_MM]);
+    if (item === CAN) scene.can.carry(at);
+    carryEnd(item, at);
+  };
+
+  const carryEnd = (item: string, at: PointMm | null): void => {
+    const inlet = inletOfEnd(item);
+    if (inlet === null) return;
+    if (inlet === leadingEnd(host.frame())) scene.can.carryEnd(at);
+    else scene.spareEnd.carry(at);
   };
 
   /** Near a fitting where it fits the coupler stands just over it. */
@@ -121,6 +146,7 @@ export function createHands(host: HandsHost): Hands {
   const settle = (item: string): void => {
     scene.rings.lead([0, 0], null);
     if (item === CAN) scene.can.carry(null);
+    carryEnd(item, null);
   };
 
   const act = (intent: Intent, all: readonly Intent[], led: readonly string[] | null | undefined): void => {
@@ -205,7 +231,7 @@ export function createHands(host: HandsHost): Hands {
   };
 
   const take = (itemId: string): void => {
-    const gear = gearOf(host).find((thing) => thing.id === itemId);
+    const gear = sceneNow().gear.find((thing) => thing.id === itemId);
     step({ kind: 'take', under: { id: itemId, takeable: true, from: gear?.from ?? null }, valid });
   };
 
@@ -218,8 +244,9 @@ export function createHands(host: HandsHost): Hands {
   /** The place that was pressed and let go of, where what the page holds may go. */
   const pressedPlace = (at: PointMm): string | null => {
     const ready = readyNow();
-    if (!ready || hand.doing !== 'pressing' || hand.under?.takeable) return null;
-    const place = dropTarget(sceneNow(), at);
+    if (!ready || hand.doing !== 'pressing') return null;
+    if (hand.under?.takeable && !ready.valid.includes(hand.under.id)) return null;
+    const place = dropTarget(sceneNow(), at, ready.valid);
     return place !== null && ready.valid.includes(place) ? place : null;
   };
 
@@ -253,41 +280,15 @@ export function createHands(host: HandsHost): Hands {
     follow(frame) {
       if (frame.held === hostHeld) return;
       hostHeld = frame.held;
-      if (hand.doing !== 'carrying') scene.rings.set(ringsOf(layout, readyNow(), null));
+      if (hand.doing !== 'carrying') scene.rings.set(ringsOf(sceneNow(), readyNow(), null));
     },
   };
 }
 
-/** Where something in the hand would land: for couplers and cans a fitting or the mat; for a probe any valid thing. */
+/** Where something in the hand would land: a fitting, other gear or the mat; for a probe any valid thing. */
 function overFor(hand: Hand, scene: Scene, at: PointMm): string | null {
   if (hand.doing !== 'carrying') return null;
   const under = underPointer({ ...scene, gear: [] }, at);
   if (under && hand.valid.includes(under.id)) return under.id;
-  return dropTarget(scene, at);
-}
-
-export function gearOf(host: Pick<HandsHost, 'scene' | 'frame'>): Gear[] {
-  const { scene } = host;
-  const frame = host.frame();
-  const gear: Gear[] = [];
-  for (const hose of frame.hoses.filter(hasCoupler)) {
-    const at = scene.hoses[hose.id].couplerAt();
-    const r = hose.port === null ? LYING_R_MM : COUPLER_R_MM;
-    if (at) gear.push({ id: couplerId(hose.id), takeable: true, from: hose.port, at, r });
-  }
-  const [can, valve, dial] = [scene.can.canAt(), scene.can.valveAt(), scene.can.dialAt()];
-  if (valve) gear.push({ id: CAN_VALVE, takeable: false, from: null, at: valve, r: SMALL_R_MM });
-  if (dial) gear.push({ id: CAN_TILT, takeable: false, from: null, at: dial, r: SMALL_R_MM });
-  if (can) gear.push({ id: CAN, takeable: true, from: null, at: can, r: CAN_R_MM });
-  const scale = scene.can.scaleAt();
-  if (scale) gear.push({ id: SCALE, takeable: false, from: null, at: scale, r: CAN_R_MM });
-  return gear;
-}
-
-/** Rings round every port where the thing may go; the one it is over is strong. */
-function ringsOf(layout: Layout, thing: Ready | null, over: string | null): Ring[] {
-  if (!thing) return [];
-  return layout.ports
-    .filter((port) => thing.valid.includes(port.id))
-    .map((port) => ({ at: port.at, r: 46, strong: over === port.id }));
+  return dropTarget(scene, at, hand.valid);
 }

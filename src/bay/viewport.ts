@@ -20,6 +20,8 @@ export interface Viewport {
   /** Looks at the host's size; false where it has not changed. */
   resized(): boolean;
   zoom(step: ZoomStep): void;
+  /** How far the picture can go of a way in screen pixels: it is held at its edges. */
+  held(dx: number, dy: number): PointMm;
   /** Moves the picture by screen pixels. */
   move(dx: number, dy: number): void;
   /** Takes the step nearest to the scale two fingers left, with what lay in the middle still there. */
@@ -34,6 +36,8 @@ export function createViewport(host: HTMLElement, layout: Layout): Viewport {
   const look = (): void => {
     camera = cameraFor(layout, size, level, centre);
   };
+  const moved = (dx: number, dy: number): PointMm =>
+    toBay(camera, [size.width / 2 - dx, size.height / 2 - dy]);
   return {
     camera: () => camera,
     size: () => size,
@@ -51,8 +55,12 @@ export function createViewport(host: HTMLElement, layout: Layout): Viewport {
       centre = null;
       look();
     },
+    held(dx, dy) {
+      const to = cameraFor(layout, size, level, moved(dx, dy));
+      return [(camera.x - to.x) * camera.scale, (camera.y - to.y) * camera.scale];
+    },
     move(dx, dy) {
-      centre = toBay(camera, [size.width / 2 - dx, size.height / 2 - dy]);
+      centre = moved(dx, dy);
       look();
     },
     pinch(factor, [x, y], [dx, dy]) {

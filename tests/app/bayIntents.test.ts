@@ -35,3 +35,27 @@ test('a loose coupler opens the gauge set, a port its form, a part is examined, 
   expect(looked('condenser').sent).toEqual([{ do: 'look', at: 'condenser' }]);
   expect(looked('suction')).toEqual({ shown: [{ kind: 'part', part: 'suction' }], sent: [] });
 });
+
+test('the can let go over a free end is screwed on to it, and an end over the can the same; not while it is on one', () => {
+  const sent: Command[] = [];
+  const cans = [{ id: 'can-1', onto: null as string | null, place: 'mat' }];
+  const devices = [{ id: 'vacuum-pump', onto: 'utility' }];
+  const session = {
+    view: () => ({ cans, devices }),
+    choices: () => ['charging', 'utility'],
+    send: (command: Command) => sent.push(command),
+  };
+  const ui = { session, heldTool: () => null, caution: () => null };
+  const bay = bayIntents({ model: session } as unknown as RunningSession, ui as unknown as WorkUi);
+  expect(bay.validTargets('can')).toEqual(['mat', 'scale', 'end:charging']);
+  expect(bay.validTargets('end:charging')).toEqual(['can', 'mat']);
+  bay.onDrop('can', 'end:charging', []);
+  bay.onDrop('end:charging', 'can', []);
+  bay.onDrop('end:charging', 'mat', []);
+  expect(sent).toEqual([
+    { do: 'tap', can: 'can-1', onto: 'charging' },
+    { do: 'tap', can: 'can-1', onto: 'charging' },
+  ]);
+  cans[0].onto = 'charging';
+  expect(bay.validTargets('can')).toEqual(['mat', 'scale']);
+});

@@ -140,6 +140,10 @@ describe('the line on what is held', () => {
     expect(handHint(layout, frame, emptyHand(), null, [])).toBe('');
   });
 
+  it('says no key to a finger, and less', () => {
+    expect(handHint(layout, frame, carrying, null, [], true)).toBe('Goes on the 13 mm port, middle left.');
+  });
+
   it('tells a danger by what turns now and what would', () => {
     expect(handHint(layout, frame, carrying, null, inFan)).toMatch(/once the fan turns/);
     const turning = { ...frame, fansTurning: { fan: true } };

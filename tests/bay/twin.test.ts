@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { type BayFrame, stillFrame } from '../../src/bay/bayFrame';
 import { emptyHand, type Hand } from '../../src/bay/gesture/handGesture';
+import { freeEndAt } from '../../src/bay/hose/freeEndAt';
 import { entriesOf, type GearPlaces } from '../../src/bay/twin/entries';
 import { keyAct } from '../../src/bay/twin/keys';
+import { clearBox } from '../../src/bay/twin/placeClear';
 import { layoutIds, layoutOf } from '../../src/layout/layouts';
 
 const layout = layoutOf('hatchback');
@@ -103,6 +105,66 @@ describe('while something is in the hand', () => {
     expect(ways.length).toBeGreaterThanOrEqual(3);
     expect(ways[0].label).toContain('straight over the fender');
     expect(ways.some((entry) => entry.route?.includes('fan'))).toBe(true);
+  });
+});
+
+describe('a can and the free end of a hose', () => {
+  const carrying = (item: string, valid: readonly string[]): Hand => ({
+    doing: 'carrying',
+    item,
+    from: null,
+    at: null,
+    dragged: false,
+    valid,
+  });
+  const both: BayFrame = {
+    ...frame,
+    hoses: [...frame.hoses, { id: 'utility', port: null, open: false, route: [], caught: false }],
+    ends: ['charging', 'utility'],
+  };
+
+  it('go together by keyboard from either side, and each end says whose it is', () => {
+    expect(labels(both)).toEqual(
+      expect.arrayContaining([
+        'Free end of the charging hose, on the mat',
+        'Free end of the utility hose, on the mat',
+      ]),
+    );
+    expect(labels(both, carrying('can', ['end:charging', 'end:utility']))).toEqual([
+      'Can of refrigerant to the free end of the charging hose',
+      'Can of refrigerant to the free end of the utility hose',
+    ]);
+    expect(labels(both, carrying('end:charging', ['can']))).toEqual([
+      'Free end of the charging hose to the can',
+    ]);
+  });
+
+  it('two ends lie apart, both on the mat, and one alone lies where either would', () => {
+    for (const id of layoutIds) {
+      const car = layoutOf(id);
+      const [, y] = freeEndAt(car, both, 'utility');
+      const [, second] = freeEndAt(car, both, 'charging');
+      expect(second - y).toBeGreaterThanOrEqual(48);
+      expect(second + 24).toBeLessThan(car.mat.rect[1] + car.mat.rect[3]);
+      expect(freeEndAt(car, frame, 'charging')).toEqual(freeEndAt(car, both, 'utility'));
+    }
+  });
+});
+
+describe('a label over a small picture', () => {
+  const label = { halfWidth: 80, halfHeight: 14 };
+
+  it('stands whole, over the buttons below, and on no other', () => {
+    const first = clearBox({ x: 380, y: 235, ...label }, 390, 240, []);
+    expect(first.x + 80).toBeLessThanOrEqual(390);
+    expect(first.y + 14).toBeLessThanOrEqual(240 - 52);
+    const second = clearBox({ x: 300, y: 230, ...label }, 390, 240, [first]);
+    expect(first.y - second.y).toBeGreaterThanOrEqual(28);
+  });
+
+  it('is left where it is where nothing is in its way', () => {
+    const box = { x: 400, y: 200, ...label };
+    expect(clearBox(box, 800, 550, [])).toEqual(box);
   });
 });
 

@@ -71,6 +71,10 @@ describe('what lies under a pointer', () => {
   it('bare fender is nothing, the mat a place to put things', () => {
     const scene = sceneOf('hatchback');
     expect(underPointer(scene, [1600, 300])).toBeNull();
+    const end: Gear = { id: 'end:charging', takeable: true, from: null, at: [40, 500], r: 24 };
+    const withEnd = { ...scene, gear: [end] };
+    expect(dropTarget(withEnd, [44, 504], ['end:charging', 'mat'])).toBe('end:charging');
+    expect(dropTarget(withEnd, [44, 504], ['port-b', 'mat'])).toBe('mat');
     expect(dropTarget(scene, [40, 500])).toBe('mat');
     expect(dropTarget(scene, [1600, 300])).toBeNull();
   });

@@ -97,6 +97,18 @@ test('a wrong fitting says its size; a right one holds when it is tugged, and co
   await expect.poll(() => coupler(page)).toMatch(/on the mat/);
 });
 
+test('the can is carried to the free end of a hose and is on it', async () => {
+  const page = await atTheBay();
+  const end = page.locator('.bay-twin [data-target="end:charging"]');
+  const [from, to] = [await middleOf(page, 'can'), await middleOf(page, 'end:charging')];
+  await page.mouse.move(...from);
+  await page.mouse.down();
+  await page.mouse.move(...to, { steps: 8 });
+  await expect.poll(() => hint(page)).toMatch(/free end/);
+  await page.mouse.up();
+  await expect.poll(() => end.count()).toBe(0);
+});
+
 const touch = (cdp: CDPSession, type: 'touchStart' | 'touchMove' | 'touchEnd', ...at: readonly Point[]) =>
   cdp.send('Input.dispatchTouchEvent', { type, touchPoints: at.map(([x, y], id) => ({ x, y, id })) });
 
@@ -111,7 +123,7 @@ test('a finger holds a coupler under itself, and two fingers bring the bay near'
       from[0] + ((finger[0] - from[0]) * k) / 10,
       from[1] + ((finger[1] - from[1]) * k) / 10,
     ]);
-  await expect.poll(() => hint(page)).toMatch(/goes on the 13 mm port/);
+  await expect.poll(() => hint(page)).toMatch(/[Gg]oes on the 13 mm port/);
   await touch(cdp, 'touchEnd');
   await expect.poll(() => coupler(page)).toMatch(/on the 13 mm port/);
 

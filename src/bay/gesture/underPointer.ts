@@ -28,19 +28,27 @@ export interface Scene {
 
 export function underPointer(scene: Scene, at: PointMm): Under | null {
   return (
-    nearestOf(scene.gear, scene, at) ??
+    nearestOf(
+      scene.gear.filter(({ id }) => id !== SCALE),
+      scene,
+      at,
+    ) ??
     portUnder(scene, at) ??
     lineUnder(scene, at, 6) ??
     partUnder(scene, at)
   );
 }
 
-/** Where something let go at this point would land: a port, the scale, the mat, or nowhere. */
-export function dropTarget(scene: Scene, at: PointMm): string | null {
+/** Where something let go at this point would land: a port, gear it goes on, the scale, the mat, or nowhere. */
+export function dropTarget(scene: Scene, at: PointMm, valid: readonly string[] = []): string | null {
   const port = portUnder(scene, at);
   if (port) return port.id;
-  const scale = scene.gear.find((thing) => thing.id === SCALE);
-  if (scale && distance(scale.at, at) < reach(scene, scale.r)) return SCALE;
+  const onto = nearestOf(
+    scene.gear.filter(({ id }) => id === SCALE || valid.includes(id)),
+    scene,
+    at,
+  );
+  if (onto) return onto.id;
   return inRect(scene.layout.mat.rect, at) ? MAT : null;
 }
 
@@ -50,8 +58,7 @@ function nearestOf(things: readonly Gear[], scene: Scene, at: PointMm): Under | 
   let best: { readonly thing: Gear; readonly away: number } | null = null;
   for (const thing of things) {
     const away = distance(thing.at, at);
-    if (thing.id !== SCALE && away < reach(scene, thing.r) && (!best || away < best.away))
-      best = { thing, away };
+    if (away < reach(scene, thing.r) && (!best || away < best.away)) best = { thing, away };
   }
   return best && { id: best.thing.id, takeable: best.thing.takeable, from: best.thing.from };
 }

@@ -32,11 +32,18 @@ export function restWay(layout: Layout, hose: CoupledHose): PointMm[] {
 }
 
 /** From the can's tap, or the loose end on the mat, to the gauge edge. */
-export function canWay(layout: Layout, outlet: PointMm | null, tiltDeg: number): PointMm[] {
+export function canWay(
+  layout: Layout,
+  outlet: PointMm | null,
+  tiltDeg: number,
+  restAt = layout.mat.rest.utility,
+): PointMm[] {
   const edge: PointMm = [layout.edge.x, layout.edge.utility];
   if (outlet === null) {
-    const [x, y] = layout.mat.rest.utility;
-    return rounded([[x - 20, y], [x - 60, y + 2], [edge[0] + 40, edge[1]], edge]);
+    const [x, y] = restAt;
+    const lower = y - layout.mat.rest.utility[1];
+    const out: PointMm = [edge[0], edge[1] + lower];
+    return rounded([[x - 20, y], [x - 60, y + 2], [out[0] + 40, out[1]], out]);
   }
   const angle = (tiltDeg * Math.PI) / 180;
   const out: PointMm = [outlet[0] + Math.cos(angle) * 34, outlet[1] + Math.sin(angle) * 34];

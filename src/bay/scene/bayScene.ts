@@ -26,16 +26,18 @@ import { portNode } from './portNode';
 import { type RingNode, ringNode } from './ringNode';
 import type { SceneContext, SceneNode } from './sceneNode';
 import { dirtNode, keepClearNode, sightGlassNode } from './smallNodes';
+import { type SpareEndNode, spareEndNode } from './spareEndNode';
 import { createStillLayers } from './stillLayers';
 
 export interface BayScene {
   readonly stage: Container;
   readonly hoses: Readonly<Record<CoupledHose, HoseNode>>;
   readonly can: CanNode;
+  readonly spareEnd: SpareEndNode;
   readonly rings: RingNode;
   show(frame: BayFrame): void;
-  /** Paints everything for a camera, a size and a theme. */
-  refit(camera: Camera, size: HostSize, resolution: number, dark: boolean): void;
+  /** Paints everything for a camera, a size and a theme, and so many CSS pixels more on each side. */
+  refit(camera: Camera, size: HostSize, resolution: number, dark: boolean, marginPx: number): void;
   setCarryingHose(carrying: boolean): void;
   /** Time goes on; what of the picture moved. */
   tick(seconds: number): Motion;
@@ -58,11 +60,12 @@ export function createScene(layout: Layout, still: boolean, rested: () => void):
   const made = (hose: CoupledHose): HoseNode => hoseNode(context, hose);
   const hoses = { low: made('low'), high: made('high'), charging: made('charging') };
   const can = canNode(context);
+  const spareEnd = spareEndNode(context);
   const rings = ringNode(context);
   const worlds: Container[] = [];
   const live = liveNodes(context);
   const haze = hazeNode(context, (hose) => hoses[hose].couplerAt());
-  const handled: SceneNode[] = [can, hoses.charging, hoses.low, hoses.high, haze];
+  const handled: SceneNode[] = [spareEnd, can, hoses.charging, hoses.low, hoses.high, haze];
   const nodes: SceneNode[] = [...live, clear, ...handled];
 
   const addWorld = (...views: readonly Container[]): void => {
@@ -84,8 +87,9 @@ export function createScene(layout: Layout, still: boolean, rested: () => void):
   let fitted: Parameters<BayScene['refit']> | null = null;
   const paintStill = (frame: BayFrame): void => {
     if (!fitted) return;
-    const [camera, size, resolution, dark] = fitted;
-    layers.paint(bayPicture(layout, frame.label, lampStrength(dark)), palette, camera, size, resolution);
+    const [camera, size, resolution, dark, marginPx] = fitted;
+    const picture = bayPicture(layout, frame.label, lampStrength(dark));
+    layers.paint(picture, palette, camera, size, resolution, marginPx);
     label = frame.label.join('\n');
   };
   const show = (frame: BayFrame, fresh = false): void => {
@@ -99,12 +103,13 @@ export function createScene(layout: Layout, still: boolean, rested: () => void):
     stage,
     hoses,
     can,
+    spareEnd,
     rings,
     show: (frame) => show(frame),
-    refit(camera, size, resolution, dark) {
-      fitted = [camera, size, resolution, dark];
+    refit(camera, size, resolution, dark, marginPx) {
+      fitted = [camera, size, resolution, dark, marginPx];
       palette = paletteOf(dark, layout.paint);
-      leftMm = camera.x;
+      leftMm = camera.x - marginPx / camera.scale;
       stamps.reset(camera.scale * resolution, palette);
       for (const world of worlds) {
         world.scale.set(camera.scale);

@@ -1,20 +1,25 @@
 /** The can on the mat or in the hand, its tilt dial, the scale under it, and the hose that leads from it to the gauges. */
 import { Container, Sprite } from 'pixi.js';
-import type { HoseId, PointMm } from '../../layout/layout';
-import type { BayFrame, CanFrame } from '../bayFrame';
+import type { PointMm } from '../../layout/layout';
+import type { CanFrame, CanInlet } from '../bayFrame';
 import { badge } from '../drawing/badge';
 import { CAN_SCALE, canDrawing, canOutlet, scalePlate, tiltDial } from '../drawing/gear/can';
 import { chargingEnd } from '../drawing/gear/coupler';
 import { createChain, type HoseChain, laidAlong } from '../hose/chain';
 import { drape, IN_HAND_MM } from '../hose/drape';
+import { freeEndAt } from '../hose/freeEndAt';
 import { canWay } from '../hose/hoseWays';
+import { leadingEnd } from '../hose/leadingEnd';
 import { showStamp } from '../stamps';
+import { CAN_HOSE_MM, END_MM, LAID_STEPS } from './canHose';
 import { createHosePaint, type HangingPoint, toLeftEdge } from './hosePaint';
 import type { SceneContext, SceneNode } from './sceneNode';
 
 export interface CanNode extends SceneNode {
   /** The can in the hand at a point; null puts it back on the mat. */
   carry(at: PointMm | null): void;
+  /** The free end of the hose that leads to it, in the hand at a point; null lets it fall back. */
+  carryEnd(at: PointMm | null): void;
   canAt(): PointMm | null;
   /** Middle of its tap's handle. */
   valveAt(): PointMm | null;
@@ -24,7 +29,6 @@ export interface CanNode extends SceneNode {
   shake(): void;
 }
 
-const HOSE_WIDTH_MM = 16;
 const FROST_STEPS = 20;
 /** From the can's middle to the handle of its tap, upright. */
 const HANDLE_MM = 118 * CAN_SCALE;
@@ -32,8 +36,6 @@ const HANDLE_MM = 118 * CAN_SCALE;
 const OFF_SCALE: PointMm = [-18, -34];
 const SCALE_FROM_CAN: PointMm = [0, 66];
 const DIAL_FROM_PLACE: PointMm = [-112, -56];
-/** Steps its hose is given when it is laid: enough to round its corners. */
-const LAID_STEPS = 6;
 /** The end of its hose over the mat, as the tap stands. */
 const TAP_MM = 120;
 /** How a shaken can trembles: how far, how fast, how long. */
@@ -55,8 +57,10 @@ export function canNode(context: SceneContext): CanNode {
   ];
   view.addChild(hose.view, plate, bead, end, can, dial);
   let frame: CanFrame | null = null;
-  let hosed = false;
-  let leads: HoseId = 'utility';
+  /** The hose that leads to it, and where its end lies while it is free. */
+  let leads: CanInlet | null = null;
+  let endRest: PointMm = context.layout.mat.rest.utility;
+  let endHeld = false;
   let held: PointMm | null = null;
   let chain: HoseChain | null = null;
   let moving = false;
@@ -80,7 +84,7 @@ export function canNode(context: SceneContext): CanNode {
     return [x + DIAL_FROM_PLACE[0], y + DIAL_FROM_PLACE[1]];
   };
   const draw = (): void => {
-    view.visible = frame !== null || hosed;
+    view.visible = frame !== null || leads !== null;
     can.visible = frame !== null;
     dial.visible = frame !== null;
     plate.visible = frame !== null;
@@ -110,18 +114,21 @@ export function canNode(context: SceneContext): CanNode {
       );
   };
   const hoseKey = (): string =>
-    `${hosed}:${frame?.mounted}:${frame?.tiltDeg}:${frame?.onScale}:${frame?.onto}`;
+    `${leads}:${endRest}:${frame?.mounted}:${frame?.tiltDeg}:${frame?.onScale}:${frame?.onto}`;
+  const dropChain = (): void => {
+    chain?.dispose();
+    chain = null;
+    moving = false;
+  };
   /** The hose slides to where the can has gone; while the can is carried its end goes along. */
   const layHose = (): void => {
     laidFor = hoseKey();
-    if (!hosed) {
-      chain?.dispose();
-      chain = null;
-      moving = false;
+    if (!leads) {
+      dropChain();
       return;
     }
     const outlet = frame?.mounted ? outletAt(frame) : null;
-    const way = laidAlong(canWay(context.layout, outlet, frame?.tiltDeg ?? 0), LAID_STEPS);
+    const way = laidAlong(canWay(context.layout, outlet, frame?.tiltDeg ?? 0, endRest), LAID_STEPS);
     if (!chain || context.still) {
       chain?.dispose();
       chain = createChain(way);
@@ -133,24 +140,24 @@ export function canNode(context: SceneContext): CanNode {
     moving = true;
   };
   const drawHose = (): void => {
-    bead.visible = hosed;
-    end.visible = hosed && !frame?.mounted;
+    bead.visible = leads !== null;
+    end.visible = leads !== null && !frame?.mounted;
     hose.view.visible = chain !== null;
     if (!chain) return;
     const points = toLeftEdge(chain.points(), context.leftMm());
-    const headMm = held !== null ? IN_HAND_MM : frame?.mounted ? TAP_MM : 0;
+    const headMm = held !== null || endHeld ? IN_HAND_MM : frame?.mounted ? TAP_MM : 0;
     const heights = drape(context.layout, points, headMm);
     const hanging = points.map(([x, y], i): HangingPoint => [x, y, heights[i]]);
-    hose.paint(hanging, { ink: 'chg', widthMm: HOSE_WIDTH_MM }, moving || held !== null);
+    hose.paint(hanging, { ink: 'chg', widthMm: CAN_HOSE_MM }, moving || held !== null || endHeld);
     const [bx, by] = points[Math.round(points.length * 0.62)];
     showStamp(
       bead,
-      context.stamps.get(`bead:${leads}`, () => badge(leads, 0, 0, 17)),
+      context.stamps.get(`bead:${leads}`, () => badge(leads ?? 'utility', 0, 0, 17)),
       bx,
       by,
     );
-    const rest = context.layout.mat.rest.utility;
-    if (end.visible) showStamp(end, context.stamps.get('charging-end', chargingEnd), rest[0], rest[1]);
+    const [x, y] = points[0];
+    if (end.visible) showStamp(end, context.stamps.get('charging-end', chargingEnd), x + END_MM, y);
   };
   const outletAt = (now: CanFrame): PointMm => {
     const [dx, dy] = canOutlet(now.tiltDeg);
@@ -160,11 +167,13 @@ export function canNode(context: SceneContext): CanNode {
   return {
     view,
     show(now, fresh) {
-      const before = key(frame, hosed);
+      const before = `${hoseKey()}${JSON.stringify(frame)}`;
+      const led = leads;
       frame = now.can;
-      hosed = now.can?.mounted === true || now.hoses.some((h) => h.id === 'utility');
-      leads = leadOf(now);
-      if (!fresh && key(frame, hosed) === before) return;
+      leads = leadingEnd(now);
+      if (leads) endRest = freeEndAt(context.layout, now, leads);
+      if (leads !== led) dropChain();
+      if (!fresh && `${hoseKey()}${JSON.stringify(frame)}` === before) return;
       if (fresh || hoseKey() !== laidFor) layHose();
       draw();
     },
@@ -174,6 +183,15 @@ export function canNode(context: SceneContext): CanNode {
         chain?.pull(outletAt(frame));
         moving = chain !== null;
       } else if (!held) layHose();
+      draw();
+    },
+    carryEnd(point) {
+      if (frame?.mounted || !chain || (point === null && !endHeld)) return;
+      endHeld = point !== null;
+      if (point) {
+        chain.pull([point[0] - END_MM, point[1]]);
+        moving = true;
+      } else layHose();
       draw();
     },
     shake() {
@@ -199,11 +217,3 @@ export function canNode(context: SceneContext): CanNode {
     dialAt: () => (frame ? dialPlace() : null),
   };
 }
-
-/** Which hose leads from the can: the one said, else the only one that can. */
-function leadOf({ can, hoses }: BayFrame): HoseId {
-  if (can?.onto) return can.onto;
-  return hoses.some((h) => h.id === 'utility') ? 'utility' : 'charging';
-}
-
-const key = (frame: CanFrame | null, hosed: boolean): string => `${hosed}${JSON.stringify(frame)}`;

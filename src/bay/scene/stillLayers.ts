@@ -1,5 +1,6 @@
 /**
- * The still picture on two canvases, painted for exactly the pixels the host shows. The base holds everything but, inside
+ * The still picture on two canvases, painted for the pixels the host shows and a margin round them, which is met while
+ * the picture is moved. The base holds everything but, inside
  * a window round the fans, only what lies below their blades; the patch, no larger than the window, holds what lies above
  * them there. So a repaint copies the host's area once, and a small patch.
  */
@@ -14,7 +15,15 @@ import type { BayPicture } from '../drawing/picture';
 export interface StillLayers {
   readonly base: Sprite;
   readonly patch: Sprite;
-  paint(picture: BayPicture, palette: Palette, camera: Camera, size: HostSize, resolution: number): void;
+  /** `marginPx`: how far past the host it is painted, CSS pixels. */
+  paint(
+    picture: BayPicture,
+    palette: Palette,
+    seen: Camera,
+    size: HostSize,
+    resolution: number,
+    marginPx: number,
+  ): void;
 }
 
 /** `window` in mm: where something moves between the two. */
@@ -23,9 +32,12 @@ export function createStillLayers(window: RectMm): StillLayers {
   return {
     base,
     patch,
-    paint(picture, palette, camera, size, resolution) {
-      const k = camera.scale * resolution;
-      const [width, height] = [Math.round(size.width * resolution), Math.round(size.height * resolution)];
+    paint(picture, palette, seen, size, resolution, marginPx) {
+      const k = seen.scale * resolution;
+      const marginMm = marginPx / seen.scale;
+      const camera = { ...seen, x: seen.x - marginMm, y: seen.y - marginMm };
+      const width = Math.round((size.width + 2 * marginPx) * resolution);
+      const height = Math.round((size.height + 2 * marginPx) * resolution);
       const hole = pixelsOf(window, camera, k, width, height);
       show(base, 0, 0, width, height, resolution, (context) => {
         toBay(context, camera, k, 0, 0);
@@ -42,6 +54,10 @@ export function createStillLayers(window: RectMm): StillLayers {
         toBay(context, camera, k, hole.x, hole.y);
         paint(context, picture.above, palette);
       });
+      for (const sprite of [base, patch]) {
+        sprite.position.x -= marginPx;
+        sprite.position.y -= marginPx;
+      }
     },
   };
 }

@@ -10,8 +10,28 @@ import { word } from '../../words/words';
 import { type BayFrame, hasCoupler } from '../bayFrame';
 import type { Hand } from '../gesture/handGesture';
 import type { Ready } from '../hands';
-import { CAN, CAN_TILT, CAN_VALVE, couplerId, hoseOfCoupler, MAT, SCALE } from '../itemIds';
-import { canState, couplerName, couplerState, lineName, partLabel, portState, routeName } from './names';
+import { freeEndAt } from '../hose/freeEndAt';
+import {
+  CAN,
+  CAN_TILT,
+  CAN_VALVE,
+  couplerId,
+  endId,
+  hoseOfCoupler,
+  inletOfEnd,
+  MAT,
+  SCALE,
+} from '../itemIds';
+import {
+  canState,
+  couplerName,
+  couplerState,
+  endName,
+  lineName,
+  partLabel,
+  portState,
+  routeName,
+} from './names';
 
 export interface Entry {
   /** Id of the thing, for intents. */
@@ -60,6 +80,7 @@ function rankOf({ kind, hit: [, , w, h] }: Stop): number {
 const COUPLER_HALF_MM = 44;
 const CAN_HALF_MM = 52;
 const SMALL_HALF_MM = 34;
+const END_HALF_MM = 24;
 
 export function entriesOf(
   layout: Layout,
@@ -110,7 +131,13 @@ function gearEntries(layout: Layout, frame: BayFrame, places: GearPlaces): Entry
       },
     ];
   });
-  return [...couplers, ...canEntries(frame, places)];
+  const ends = (frame.ends ?? []).map((inlet): Entry => {
+    const id = endId(inlet);
+    const label = word('bay.end.loose', { end: endName(inlet) });
+    const hit = around(freeEndAt(layout, frame, inlet), END_HALF_MM);
+    return { id, key: id, label, hit, takeable: true, rank: GEAR_RANK };
+  });
+  return [...couplers, ...ends, ...canEntries(frame, places)];
 }
 
 function canEntries({ can }: BayFrame, places: GearPlaces): Entry[] {
@@ -156,9 +183,10 @@ function targetEntries(
   places: GearPlaces,
 ): Entry[] {
   const hose = hoseOfCoupler(item);
-  const name = hose ? couplerName(hose) : word('bay.can.name');
+  const inlet = inletOfEnd(item);
+  const name = hose ? couplerName(hose) : inlet ? endName(inlet) : word('bay.can.name');
   return valid.flatMap((id): Entry[] => {
-    const target = targetHit(layout, id, places);
+    const target = targetHit(layout, frame, id, places);
     if (!target) return [];
     const place = placeName(layout, frame, id);
     const routes = hose && layout.ports.some((port) => port.id === id) ? routesOf(layout, id) : [];
@@ -193,13 +221,19 @@ function targetEntries(
 function placeName(layout: Layout, frame: BayFrame, id: string): string {
   if (id === MAT) return word('bay.mat');
   if (id === SCALE) return word('bay.scale');
+  if (id === CAN) return word('bay.can.place');
+  const inlet = inletOfEnd(id);
+  if (inlet) return word(`bay.onto.${inlet}`);
   const stop = stopsOf(layout).find((s) => s.id === id);
   return stop ? stopEntry(layout, frame, stop).label : id;
 }
 
-function targetHit(layout: Layout, id: string, places: GearPlaces): RectMm | null {
+function targetHit(layout: Layout, frame: BayFrame, id: string, places: GearPlaces): RectMm | null {
   if (id === MAT) return layout.mat.rect;
   if (id === SCALE) return around(places.scale() ?? layout.mat.canAt, CAN_HALF_MM);
+  if (id === CAN) return around(places.can() ?? layout.mat.canAt, CAN_HALF_MM);
+  const inlet = inletOfEnd(id);
+  if (inlet) return around(freeEndAt(layout, frame, inlet), END_HALF_MM);
   return stopsOf(layout).find((stop) => stop.id === id)?.hit ?? null;
 }
 

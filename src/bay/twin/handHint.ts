@@ -9,7 +9,7 @@ import type { BayFrame } from '../bayFrame';
 import type { Hand } from '../gesture/handGesture';
 import type { HoseDanger } from '../gesture/hoseDanger';
 import type { Ready } from '../hands';
-import { CAN, hoseOfCoupler, SCALE } from '../itemIds';
+import { CAN, hoseOfCoupler, inletOfEnd, SCALE } from '../itemIds';
 import { couplerName } from './names';
 
 /** What a danger does to a hose now, or will once its part turns. */
@@ -40,6 +40,7 @@ export function handHint(
   hand: Hand,
   ready: Ready | null,
   dangers: readonly HoseDanger[],
+  byFinger = false,
 ): string {
   if (hand.doing === 'pressing' && hand.tugged && hand.under) {
     const hose = hoseOfCoupler(hand.under.id);
@@ -48,17 +49,23 @@ export function handHint(
   if (hand.doing === 'carrying') {
     const live = dangers.find(({ zone, hazard }) => isLive(layout, frame, zone, hazard));
     const danger = live ?? dangers[0];
-    return danger ? dangerWords(layout, frame, danger) : thingHint(layout, frame, hand.item, hand.valid);
+    return danger ? dangerWords(layout, frame, danger) : thingHint(layout, frame, hand, byFinger);
   }
   const hose = ready && hoseOfCoupler(ready.item);
   const places = ready && placesOf(layout, frame, ready.valid);
   return hose && places ? word('bay.hint.ready', { item: couplerName(hose), places }) : '';
 }
 
-function thingHint(layout: Layout, frame: BayFrame, item: string, valid: readonly string[]): string {
+type Carrying = Extract<Hand, { readonly doing: 'carrying' }>;
+
+/** `byFinger`: there are no keys to speak of and little room, and the thing is seen under the finger. */
+function thingHint(layout: Layout, frame: BayFrame, { item, valid }: Carrying, byFinger: boolean): string {
   const hose = hoseOfCoupler(item);
+  if (item === CAN && valid.some((id) => inletOfEnd(id) !== null)) return word('bay.hint.canJoins');
+  if (inletOfEnd(item)) return word(valid.includes(CAN) ? 'bay.hint.end' : 'bay.hint.endNowhere');
   if (!hose) return item === CAN && valid.includes(SCALE) ? word('bay.hint.can') : '';
   const places = placesOf(layout, frame, valid);
+  if (byFinger) return places === '' ? word('bay.hint.fingerNowhere') : word('bay.hint.finger', { places });
   return places === ''
     ? word('bay.hint.nowhere', { item: couplerName(hose) })
     : word('bay.hint.goes', { item: couplerName(hose), places });

@@ -3,6 +3,7 @@ import type { Hazard, Layout, PointMm, Zone } from '../../layout/layout';
 import { type WordId, word } from '../../words/words';
 import { type Camera, toScreen } from '../camera';
 import type { Entry } from './entries';
+import { type Box, placeClear } from './placeClear';
 
 export interface Labels {
   readonly elements: readonly HTMLElement[];
@@ -65,9 +66,10 @@ export function createLabels(layout: Layout): Labels {
       if (tagged !== null) say(entries.find((entry) => entry.key === tagged) ?? null, camera);
     },
     keepClear(camera, shown, met) {
+      const boxes: Box[] = [];
       for (const { zone, element, hazard } of notes) {
         const isMet = met.has(zone.id);
-        element.hidden = !shown && !isMet;
+        element.hidden = !(shown || isMet) || !isSeen(zone, camera, element.parentElement);
         if (element.hidden) continue;
         element.classList.toggle('met', isMet);
         const text = word((isMet ? MET : KEEP_CLEAR)[hazard]);
@@ -75,8 +77,7 @@ export function createLabels(layout: Layout): Labels {
         const [x, y, w, h] = zone.rect;
         const over = h > w || hasZoneBelow(layout, zone);
         const [left, top] = toScreen(camera, [x + w / 2, over ? y : y + h]);
-        element.style.left = `${left.toFixed(0)}px`;
-        element.style.top = `${(over ? top - 8 : top + 4).toFixed(0)}px`;
+        boxes.push(placeClear(element, [left, over ? top - 8 : top + 4], boxes));
       }
     },
     note(at, text, camera) {
@@ -92,6 +93,12 @@ export function createLabels(layout: Layout): Labels {
       }, NOTE_MS);
     },
   };
+}
+
+function isSeen({ rect: [x, y, w, h] }: Zone, camera: Camera, host: HTMLElement | null): boolean {
+  const [left, top] = toScreen(camera, [x, y]);
+  const [right, bottom] = toScreen(camera, [x + w, y + h]);
+  return host === null || (right > 0 && bottom > 0 && left < host.clientWidth && top < host.clientHeight);
 }
 
 /** A label goes over the upper edge of an upright zone and of one with another below, else over the lower edge. */

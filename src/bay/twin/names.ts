@@ -10,7 +10,7 @@ import { lineOf, partOf, portOf } from '../../layout/trace';
 import { isTelltale, lineByPlace, partByPlace, portByPlace } from '../../twin/placeNames';
 import { formatNumber } from '../../units/format';
 import { isWordId, say, word } from '../../words/words';
-import type { BayFrame, CanFrame, HoseFrame } from '../bayFrame';
+import type { BayFrame, CanFrame, CanInlet, HoseFrame } from '../bayFrame';
 
 /** A name that comes out of data: its word if there is one, else the key itself. */
 function named(group: 'part' | 'line' | 'route', key: string): string {
@@ -60,6 +60,8 @@ export function portState(layout: Layout, id: string, frame: BayFrame): string {
 }
 
 export const couplerName = (hose: HoseId): string => word(`bay.coupler.${hose}`);
+
+export const endName = (inlet: CanInlet): string => word(`bay.end.${inlet}`);
 
 export function couplerState(layout: Layout, hose: HoseFrame, bore?: BoreMm): string {
   const coupler = couplerName(hose.id);
