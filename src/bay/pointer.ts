@@ -223,7 +223,7 @@ export function createPointer(host: PointerHost): { dispose(): void } {
     // Focus goes to what was pressed, not to the surface the pointer is captured by.
     ['mousedown', (event: MouseEvent) => event.preventDefault()],
     // A tap is done when the finger lifts: the click made up after it would land on whatever has opened under it.
-    ['touchend', (event: TouchEvent) => event.preventDefault()],
+    ['touchend', (event: TouchEvent) => event.cancelable && event.preventDefault()],
   ];
   for (const [name, listener] of listeners) root.addEventListener(name, listener as EventListener);
   document.addEventListener('keydown', giveUp);
