@@ -106,21 +106,21 @@ export const doors: Readonly<Record<string, Door>> = {
     await hands.press(thing(hands, part));
     await hands.close();
   },
-  async trace(hands, [, port]) {
-    await atPort(hands, port);
+  async trace(hands, [, port], { nameOf }) {
+    await atPort(hands, port, nameOf(port));
     await hands.press(inForm(hands, word('panels.port.trace')));
   },
-  async 'judge-port'(hands, [, port, side]) {
-    await atPort(hands, port);
+  async 'judge-port'(hands, [, port, side], { nameOf }) {
+    await atPort(hands, port, nameOf(port));
     const name = side === 'low' ? word('panels.port.low') : word('panels.port.high');
     await hands.choose(hands.page.locator('.form').getByRole('radio', { name, exact: true }));
   },
-  async cap(hands, [, port, to]) {
-    await atPort(hands, port);
+  async cap(hands, [, port, to], { nameOf }) {
+    await atPort(hands, port, nameOf(port));
     await hands.press(inForm(hands, to === 'off' ? word('panels.port.takeCap') : word('panels.port.putCap')));
   },
-  async cover(hands, [, port, to]) {
-    await atPort(hands, port);
+  async cover(hands, [, port, to], { nameOf }) {
+    await atPort(hands, port, nameOf(port));
     await hands.press(inForm(hands, to === 'off' ? word('task.port.coverOff') : word('task.port.coverOn')));
   },
   async coupler(hands, [, hose, to]) {

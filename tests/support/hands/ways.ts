@@ -40,10 +40,13 @@ export async function inCar(hands: Hands, group: string, name: string): Promise<
   await hands.choose(row.getByRole('radio', { name, exact: true }));
 }
 
-export async function atPort(hands: Hands, port: string): Promise<void> {
+/** The form of a port, by the name an assessed trainee reads; it stays open while more is done there. */
+export async function atPort(hands: Hands, port: string, name: string): Promise<void> {
+  const form = hands.page.getByRole('dialog', { name });
+  if ((await form.count()) > 0) return;
   await hands.close();
   await hands.press(thing(hands, port));
-  await hands.page.waitForSelector('.form');
+  await form.waitFor();
 }
 
 export async function entries(hands: Hands, stage: string): Promise<void> {
