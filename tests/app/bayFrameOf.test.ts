@@ -21,6 +21,7 @@ test('a frame asks for cues, readings and controls, and is the same with the tru
       facts: { vehicleId: 'hatchback' },
       view: () => core.view(),
       placeOf: () => null,
+      choices: () => ['charging'],
       units: () => ({ pressure: 'kPa', temperature: 'degC', mass: 'g' }),
       canPrint: 'R-134a',
       bayLabel: () => ['A/C', 'R-134a 0.48 kg'],
