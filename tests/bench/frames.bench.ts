@@ -3,13 +3,8 @@
  * carried, the can tilting. Told is the main thread's own time for each frame, which a busy machine does not stretch, and
  * how long a press takes to be on the screen; as it is, and with the processor four times as slow.
  */
-import { createRequire } from 'node:module';
-import { join } from 'node:path';
 import type { Browser, CDPSession, Page } from 'playwright-core';
-import { buildApp } from '../../shared/build/buildApp';
-import { appFolder } from '../../shared/build/folders';
-import { serve } from '../../shared/build/server';
-import { chromiumSources, firstThatAnswers } from '../support/findBrowser';
+import { builtPage } from './builtPage';
 import { frameTimes, share, type TraceEvent } from './frameTimes';
 
 const SCENARIO = 'click-click';
@@ -22,30 +17,17 @@ const CYCLES = 3;
 const PRESSES = 8;
 const SLOW = 4;
 
-export async function frames(): Promise<Record<string, number>> {
-  const found = await firstThatAnswers(chromiumSources, () => undefined);
-  if (!found) throw new Error('no browser to measure with');
-  await buildApp();
-  const serving = await serve(appFolder, 0);
-  const { chromium } = createRequire(join(appFolder, 'index.html'))('playwright-core');
-  const browser: Browser = await chromium.launch({
-    executablePath: found.executablePath,
-    env: { ...process.env, ...found.env },
-    args: ['--no-sandbox', '--disable-gpu', ...found.args],
-  });
-  try {
-    const page = await atWork(browser, serving.address);
+export function frames(): Promise<Record<string, number>> {
+  return builtPage(async (newPage, address) => {
+    const page = await atWork(await newPage(), address);
+    const browser = page.context().browser() as Browser;
     const cdp = await page.context().newCDPSession(page);
     return { ...(await measured(browser, page, cdp, 1)), ...(await measured(browser, page, cdp, SLOW)) };
-  } finally {
-    await browser.close();
-    await serving.close();
-  }
+  });
 }
 
 /** The drawn bay with everything ready and the engine running. */
-async function atWork(browser: Browser, address: string): Promise<Page> {
-  const page = await browser.newPage({ viewport: { width: 1366, height: 768 } });
+async function atWork(page: Page, address: string): Promise<Page> {
   await page.addInitScript(() => localStorage.setItem('portside-settings', '{"bay":"words"}'));
   await page.goto(`${address}?scenario=${SCENARIO}&mode=practice&seed=1&lapse=60`);
   await page.locator('.brief .btn.pri').press('Enter');
