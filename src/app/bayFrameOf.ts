@@ -6,9 +6,10 @@ import { boreOf, letterOf } from '../layout/bores';
 import type { BoreMm } from '../layout/layout';
 import type { SessionModel } from '../panels/sessionModel';
 import type { WorkUi } from '../panels/workUi';
-import type { CanView, PortView } from '../session/corePort';
+import type { PortView } from '../session/corePort';
 import { bayCuesOf } from './bayCuesOf';
 import { bayHoseOf } from './bayHoses';
+import { canInUse } from './canInUse';
 import { freeEnds } from './freeEnds';
 import { labelPrintOf } from './labelPrintOf';
 import type { RunningSession } from './session';
@@ -56,19 +57,8 @@ function skinOf(session: SessionModel, hose: string): Pick<HoseFrame, 'frost' | 
   };
 }
 
-/** The can that stands where it can be seen: the one in use, else the one in hand, else the first. */
-function canShown(session: SessionModel, tool: string | null): CanView | undefined {
-  const { cans } = session.view();
-  return (
-    cans.find((can) => can.id === tool) ??
-    cans.find((can) => can.onto !== null) ??
-    cans.find((can) => can.place !== 'mat') ??
-    cans[0]
-  );
-}
-
 function canOf(session: SessionModel, tool: string | null): CanFrame | null {
-  const can = canShown(session, tool);
+  const can = canInUse(session.view().cans, tool);
   if (!can) return null;
   const level = session.signal(`can.${can.id}.frostLevelRatio`);
   const massKg = session.signal('scale.massKg');

@@ -14,19 +14,12 @@ import {
 import type { SessionModel } from '../panels/sessionModel';
 import type { WorkUi } from '../panels/workUi';
 import { coreHoseOf } from './bayHoses';
+import { canInUse } from './canInUse';
 import { freeEnds } from './freeEnds';
 import type { RunningSession } from './session';
 
-function canInHand(session: SessionModel, ui: WorkUi): string | null {
-  const tool = ui.heldTool();
-  const { cans } = session.view();
-  const can =
-    cans.find((one) => one.id === tool) ??
-    cans.find((one) => one.onto !== null) ??
-    cans.find((one) => one.place !== 'mat') ??
-    cans[0];
-  return can?.id ?? null;
-}
+const canInHand = (session: SessionModel, ui: WorkUi): string | null =>
+  canInUse(session.view().cans, ui.heldTool())?.id ?? null;
 
 function toggleCoupler(ui: WorkUi, hoseId: string): void {
   const hose = ui.session.view().hoses.find((one) => one.id === hoseId);
