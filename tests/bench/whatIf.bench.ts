@@ -2,6 +2,8 @@
  * What trying something otherwise costs on a session of half an hour, played to its plan: making it ready once, then every
  * fifth of its actions left out, one after the other. The slowest is the one that has nearly everything to run again.
  */
+import '../../src/layout/allLayouts';
+import '../../src/loop/car/allVehicles';
 import '../../src/refrigerant/allFluids';
 import { tryOut } from '../../src/scoring/whatIf';
 import { openSession } from '../../src/session/openSession';
