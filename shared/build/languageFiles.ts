@@ -5,7 +5,7 @@ import { readYaml } from '../schema/readYaml.ts';
 import { flattenWords } from '../schema/wordGroup.ts';
 import { checkWords } from '../schema/words.ts';
 import { projectFolder } from './folders.ts';
-import { type Bundle, bundleOf } from './wordBundles.ts';
+import { type Lot, lotOf } from './wordLots.ts';
 
 const WORDS = 'shared/words';
 export const ENGLISH = 'en';
@@ -33,13 +33,13 @@ export function idsIn(folder: string): string[] {
 export const textOf = (file: string): string => readFileSync(join(projectFolder, file), 'utf8');
 
 /** Sentence by id. Throws `YamlError`. */
-export function wordsOf(language: string, bundle: Bundle): Record<string, string> {
-  const own = language === ENGLISH ? {} : wordsIn(language, bundle);
-  return { ...wordsIn(ENGLISH, bundle), ...own };
+export function wordsOf(language: string, lot: Lot): Record<string, string> {
+  const own = language === ENGLISH ? {} : wordsIn(language, lot);
+  return { ...wordsIn(ENGLISH, lot), ...own };
 }
 
-function wordsIn(language: string, bundle: Bundle): Record<string, string> {
-  const features = idsIn(`${WORDS}/${language}`).filter((feature) => bundleOf(feature) === bundle);
+function wordsIn(language: string, lot: Lot): Record<string, string> {
+  const features = idsIn(`${WORDS}/${language}`).filter((feature) => lotOf(feature) === lot);
   return Object.assign({}, ...features.map((feature) => Object.fromEntries(featureWords(language, feature))));
 }
 

@@ -8,7 +8,7 @@ import type { Plugin } from 'vite';
 import { jsonModule } from './jsonModule.ts';
 import { ENGLISH, LANGUAGES, scenarioIds, wordsOf } from './languageFiles.ts';
 import { lawOf, toldAfter, toldOf, toldOnShelf } from './toldTexts.ts';
-import { BUNDLES, type Bundle } from './wordBundles.ts';
+import { LOTS, type Lot } from './wordLots.ts';
 
 const MODULE = /^virtual:(words|told|after|law)(\/[\w/-]+)?$/;
 
@@ -28,12 +28,12 @@ export function wordModules(): Plugin {
 
 /** The last part of a name is the name of its chunk. No page has the command line's words. */
 function codeOf(name: string, isOutsideThePage: boolean): string {
-  const lots = BUNDLES.filter((lot) => lot !== 'line' || isOutsideThePage);
+  const lots = LOTS.filter((lot) => lot !== 'line' || isOutsideThePage);
   if (name === 'words') return indexOf(lots, (language, lot) => `words/${language}/words-${language}-${lot}`);
   if (name === 'told') return toldIndex();
   const [kind, language, chunk] = name.split('/');
   const what = chunk.slice(`${kind}-${language}-`.length);
-  if (kind === 'words') return jsonModule(wordsOf(language, what as Bundle)).code;
+  if (kind === 'words') return jsonModule(wordsOf(language, what as Lot)).code;
   if (kind === 'law') return jsonModule(lawOf(language)).code;
   if (kind === 'after') return jsonModule(toldAfter(language, what)).code;
   return jsonModule(what === 'shelf' ? toldOnShelf(language) : toldOf(language, what)).code;

@@ -11,9 +11,9 @@ import type { WordId, WordParameters } from './wordIds';
 export type { WordId } from './wordIds';
 
 const ENGLISH = 'en';
-/** In which lots words are fetched (shared/build/wordBundles.ts). */
+/** In which lots words are fetched (shared/build/wordLots.ts). */
 const ALL = ['page', 'job', 'findings', 'pages', 'line'] as const;
-export type Bundle = (typeof ALL)[number];
+export type Lot = (typeof ALL)[number];
 
 /** Placeholder values of the word `Id`; nothing where it has none. */
 type Filling<Id extends WordId> = [WordParameters[Id]] extends [never]
@@ -29,7 +29,7 @@ export interface Message {
 /** Sentence by id, of the language that is set: all that has been fetched so far. */
 let current = wordsOutsideThePage();
 let language = ENGLISH;
-const fetched = new Set<Bundle>();
+const fetched = new Set<Lot>();
 
 /** Outside a browser all English is there at once; a page fetches lots of its own language. */
 function wordsOutsideThePage(): Map<string, string> {
@@ -53,8 +53,8 @@ export const languages = (): string[] => Object.keys(lots);
  */
 export async function setLanguage(wished: string): Promise<void> {
   if (!languages().includes(wished)) throw new RangeError(`no words in "${wished}"; there is ${languages()}`);
-  const wanted: readonly Bundle[] = import.meta.env.SSR ? ALL : [...fetched];
-  const loaded = await Promise.all(wanted.map((bundle) => lots[wished][bundle]()));
+  const wanted: readonly Lot[] = import.meta.env.SSR ? ALL : [...fetched];
+  const loaded = await Promise.all(wanted.map((lot) => lots[wished][lot]()));
   // a lot of the language before may have come in the meantime
   if (!import.meta.env.SSR && fetched.size > wanted.length) return setLanguage(wished);
   language = wished;
@@ -62,11 +62,11 @@ export async function setLanguage(wished: string): Promise<void> {
 }
 
 /** Fetches a lot of words of the language that is set, once. */
-export async function learnWords(bundle: Bundle): Promise<void> {
-  if (import.meta.env.SSR || fetched.has(bundle)) return;
+export async function learnWords(lot: Lot): Promise<void> {
+  if (import.meta.env.SSR || fetched.has(lot)) return;
   const asked = language;
-  const words = await lots[asked][bundle]();
-  fetched.add(bundle);
+  const words = await lots[asked][lot]();
+  fetched.add(lot);
   if (asked !== language) return setLanguage(language);
   for (const [id, sentence] of Object.entries(words)) current.set(id, sentence);
 }

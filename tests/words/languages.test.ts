@@ -1,7 +1,7 @@
 /** Every language says what English says: the same ids, the same places for values, and nothing left in English. */
 import { describe, expect, it } from 'vitest';
 import { featureWords, idsIn, LANGUAGES, textOf } from '../../shared/build/languageFiles';
-import { bundleOf } from '../../shared/build/wordBundles';
+import { lotOf } from '../../shared/build/wordLots';
 import { sameFigures } from '../../shared/schema/sameFigures';
 import { placeholdersOf } from '../../shared/schema/wordGroup';
 import { checkTranslation } from '../../src/scoring/checkTranslation';
@@ -46,7 +46,7 @@ describe.each(others)('the words in %s', (language) => {
 
   it('say neither "click" nor "drag" nor "please", and shout at nobody', () => {
     const said = features
-      .filter((feature) => bundleOf(feature) !== 'line')
+      .filter((feature) => lotOf(feature) !== 'line')
       .flatMap((feature) => [...featureWords(language, feature)])
       .filter(([, sentence]) => /[!¡]|arrastr|por favor|hacer clic|haga clic/i.test(sentence));
     expect(said).toEqual([]);

@@ -9,12 +9,12 @@ const FEATURES = {
   line: ['cli', 'verbs', 'signs', 'report', 'loop', 'properties', 'suspects', 'check'],
 } as const;
 
-export const BUNDLES = ['page', 'job', 'findings', 'pages', 'line'] as const;
-export type Bundle = (typeof BUNDLES)[number];
+export const LOTS = ['page', 'job', 'findings', 'pages', 'line'] as const;
+export type Lot = (typeof LOTS)[number];
 
-export function bundleOf(feature: string): Bundle {
+export function lotOf(feature: string): Lot {
   const named = Object.entries(FEATURES).find(([, features]) =>
     (features as readonly string[]).includes(feature),
   );
-  return (named?.[0] as Bundle | undefined) ?? 'job';
+  return (named?.[0] as Lot | undefined) ?? 'job';
 }
