@@ -1,9 +1,10 @@
 import solid from 'vite-plugin-solid';
 import { defineConfig } from 'vitest/config';
+import { leanMatterInTests } from './shared/build/leanMatter.ts';
 import { dataModules } from './shared/build/plugins.ts';
 
 const project = (name: string, include: string, groupOrder: number) => ({
-  plugins: [...dataModules(), solid()],
+  plugins: [...dataModules(), solid(), leanMatterInTests()],
   test: {
     name,
     environment: 'node' as const,
