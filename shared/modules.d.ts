@@ -20,7 +20,7 @@ declare module 'virtual:engine-hash' {
 declare module 'virtual:words' {
   type Lot = () => Promise<Readonly<Record<string, string>>>;
   const words: Readonly<
-    Record<string, Readonly<Record<'page' | 'job' | 'findings' | 'pages' | 'line', Lot>>>
+    Record<string, Readonly<Record<'page' | 'job' | 'findings' | 'pages' | 'workshop' | 'line', Lot>>>
   >;
   export default words;
 }

@@ -1,15 +1,17 @@
 /**
  * In which lots the words are fetched: what the page shows first, what a job needs, what only a debrief or a
- * finding says, what other pages say, and what only the command line does. A feature nobody names here belongs to the jobs.
+ * finding says, what other pages say, what the workshop does, and what only the command line says. A feature nobody
+ * names here belongs to the jobs.
  */
 const FEATURES = {
   page: ['app', 'shelf', 'help', 'instrument', 'name'],
   findings: ['rules', 'debrief'],
   pages: ['carCard', 'drill'],
-  line: ['cli', 'verbs', 'signs', 'report', 'loop', 'properties', 'suspects', 'check'],
+  workshop: ['workshop', 'workshopCar', 'check'],
+  line: ['cli', 'verbs', 'signs', 'report', 'loop', 'properties', 'suspects'],
 } as const;
 
-export const LOTS = ['page', 'job', 'findings', 'pages', 'line'] as const;
+export const LOTS = ['page', 'job', 'findings', 'pages', 'workshop', 'line'] as const;
 export type Lot = (typeof LOTS)[number];
 
 export function lotOf(feature: string): Lot {

@@ -24,6 +24,7 @@ import { word } from '../words/words';
 import {
   type Asked,
   asksForCard,
+  asksForWorkshop,
   CARD_ADDRESS,
   drillAsked,
   freshSeed,
@@ -49,6 +50,7 @@ const CardPage = lazy(() =>
     tellPlaces().then(() => import('./CardPage')),
   ),
 );
+const WorkshopPage = lazy(() => withWords(['job', 'workshop'], import('./WorkshopPage')));
 const DrillPage = lazy(() => withWords(['job', 'pages'], import('./DrillPage')));
 
 type Over = 'menu' | 'help' | null;
@@ -93,6 +95,7 @@ function App() {
   const [over, setOver] = createSignal<Over>(null);
   const [opening, setOpening] = createSignal<Opening | null>(null);
   const [atCard, setAtCard] = createSignal(asksForCard(location.search));
+  const [atWorkshop, setAtWorkshop] = createSignal(asksForWorkshop(location.search));
   const [drill, setDrill] = createSignal(drillAsked(location.search));
   const [storageRefused, setStorageRefused] = createSignal(false);
   const [kept, { refetch }] = createResource(keptSession);
@@ -106,6 +109,7 @@ function App() {
     showAddress(next ? writeAddress(next.asked) : location.pathname);
     setOver(null);
     setAtCard(false);
+    setAtWorkshop(false);
     setDrill(null);
     setOpening(next);
     document.title = word('app.title');
@@ -128,10 +132,12 @@ function App() {
     setOver(null);
     setOpening(null);
     setDrill(null);
+    setAtWorkshop(false);
     setAtCard(true);
   };
   const readNow = async (): Promise<void> => {
     setAtCard(asksForCard(location.search));
+    setAtWorkshop(asksForWorkshop(location.search));
     setDrill(drillAsked(location.search));
     setOpening(await openingOf(readAddress(location.search), await keptSession()));
   };
@@ -219,6 +225,16 @@ function App() {
               />
             </LoadLater>
           )}
+        </Match>
+        <Match when={atWorkshop()}>
+          <LoadLater waiting={<Loading title={word('app.loading.workshop')} />} onHome={() => goTo(null)}>
+            <WorkshopPage
+              hidden={over() !== null}
+              onHome={() => goTo(null)}
+              onMenu={() => setOver('menu')}
+              onHelp={() => setOver('help')}
+            />
+          </LoadLater>
         </Match>
         <Match when={over() === null && atCard()}>
           <LoadLater waiting={<Loading title={word('app.loading.card')} />} onHome={() => goTo(null)}>

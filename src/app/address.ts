@@ -1,4 +1,4 @@
-/** What the address asks for: `?scenario=&mode=&seed=&lapse=`, or `?card=1`, or `?drill=1&seed=&level=`. */
+/** What the address asks for: `?scenario=&mode=&seed=&lapse=`, or `?card=1`, or `?drill=1&seed=&level=`, or `?workshop=1`. */
 import type { DrillLevel } from '../layout/drill/drill';
 import type { Lapse } from '../panels/sessionModel';
 import type { Mode } from '../session/corePort';
@@ -40,6 +40,10 @@ export const CARD_ADDRESS = '?card=1';
 
 /** The car card, which is no session. */
 export const asksForCard = (search: string): boolean => new URLSearchParams(search).get('card') === '1';
+
+/** The workshop, where scenarios are written. */
+export const asksForWorkshop = (search: string): boolean =>
+  new URLSearchParams(search).get('workshop') === '1';
 
 export interface DrillAsked {
   /** The bay to begin with; null for a fresh one. */

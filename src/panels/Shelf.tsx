@@ -243,6 +243,10 @@ export function Shelf(props: ShelfProps): JSX.Element {
                 <Icon name="doc" size={18} />
                 {word('shelf.carCard')}
               </a>
+              <a class="btn sm" href="?workshop=1">
+                <Icon name="note" size={18} />
+                {word('shelf.workshop')}
+              </a>
             </nav>
           </div>
           <Show when={props.storageRefused}>

@@ -32,6 +32,7 @@ import type { TwinWords } from './ids/twin';
 import type { VerbsWords } from './ids/verbs';
 import type { WordsWords } from './ids/words';
 import type { WorkWords } from './ids/work';
+import type { WorkshopWords } from './ids/workshop';
 
 export interface WordParameters
   extends AimsWords,
@@ -66,6 +67,7 @@ export interface WordParameters
     TwinWords,
     VerbsWords,
     WordsWords,
-    WorkWords {}
+    WorkWords,
+    WorkshopWords {}
 
 export type WordId = keyof WordParameters;

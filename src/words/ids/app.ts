@@ -14,6 +14,7 @@ export interface AppWords {
   'app.mode.practice': never;
   'app.mode.assessed': never;
   'app.loading.card': never;
+  'app.loading.workshop': never;
   'app.loading.drill': never;
   'app.loading.bay': never;
   'app.loading.sub': never;

@@ -9,6 +9,7 @@ export interface ShelfWords {
   'shelf.levelName.fourth': never;
   'shelf.drill': never;
   'shelf.carCard': never;
+  'shelf.workshop': never;
   'shelf.doors': never;
   'shelf.deliver': never;
   'shelf.minutes': 'minutes';

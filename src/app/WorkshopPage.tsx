@@ -1,0 +1,32 @@
+/** The workshop as a page of its own, loaded when it is asked for: the bar at the top, below it what is written and what it does. */
+import './styles/workshop.css';
+import { type JSX, Show } from 'solid-js';
+import { TopBar } from '../panels/TopBar';
+import { word } from '../words/words';
+import { Workshop } from '../workshop/Workshop';
+import { language } from './language';
+import { settings } from './settings';
+
+export interface WorkshopPageProps {
+  /** Under menu or help: everything stays as it is. */
+  readonly hidden: boolean;
+  readonly onHome: () => void;
+  readonly onMenu: () => void;
+  readonly onHelp: () => void;
+}
+
+export default function WorkshopPage(props: WorkshopPageProps): JSX.Element {
+  return (
+    <div class="ws-page" hidden={props.hidden}>
+      <TopBar
+        title={word('workshop.title')}
+        onHome={props.onHome}
+        onHelp={props.onHelp}
+        onMenu={props.onMenu}
+      />
+      <Show when={language()} keyed>
+        {(spoken) => <Workshop language={spoken} units={settings().units} />}
+      </Show>
+    </div>
+  );
+}
