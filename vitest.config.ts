@@ -21,12 +21,15 @@ const every = project('node', 'tests/!(browser|long)/**/*.test.ts', 0);
 const node = { ...every, test: { ...every.test, maxWorkers: 2 } };
 const browser = project('browser', 'tests/browser/**/*.test.ts', 1);
 const long = project('long', 'tests/long/**/*.test.ts', 2);
-const inBrowser = { ...browser, test: { ...browser.test, globalSetup: ['tests/support/browserSetup.ts'] } };
+const inBrowser = (isLongRun: boolean) => ({
+  ...browser,
+  test: { ...browser.test, globalSetup: ['tests/support/browserSetup.ts'], provide: { isLongRun } },
+});
 
 /** The browser tests come after the others, so that neither waits for the other's processor. `--mode long` adds the long. */
 export default defineConfig(({ mode }) => ({
   test: {
     reporters: ['default', './tests/support/closingLine.ts'],
-    projects: [node, inBrowser, ...(mode === 'long' ? [long] : [])],
+    projects: [node, inBrowser(mode === 'long'), ...(mode === 'long' ? [long] : [])],
   },
 }));

@@ -3,17 +3,14 @@ import type { SessionLog } from '../../src/session/corePort';
 import { openSession } from '../../src/session/openSession';
 import { scenarioById, scenarios } from '../../src/session/scenario/library';
 import { hashWithoutScreen } from '../support/hashWithoutScreen';
+import { isLongRun } from '../support/isLongRun';
 import { begin, debriefText, openSitting, playThrough, runOn, stepOf, write } from './driver';
 
 const PLANS = ['solution', 'careless', 'nothing'] as const;
-/** An hour's job is played without a screen only; the long run plays all others, the short one what goes wrong on one. */
-const LONG_MIN = 45;
-const plays =
-  import.meta.env.MODE === 'long'
-    ? scenarios
-        .filter(({ data }) => data.minutes < LONG_MIN)
-        .flatMap(({ data }) => PLANS.map((plan) => [data.id, plan] as const))
-    : (['careless', 'nothing'] as const).map((plan) => ['warm-at-the-lights', plan] as const);
+/** The long run plays all, the short one what goes wrong on one. */
+const plays = isLongRun
+  ? scenarios.flatMap(({ data }) => PLANS.map((plan) => [data.id, plan] as const))
+  : (['careless', 'nothing'] as const).map((plan) => ['warm-at-the-lights', plan] as const);
 
 describe('a plan played through the page by keyboard', () => {
   test.each(plays)(

@@ -5,6 +5,7 @@ import { jobOf } from '../support/hands/doors';
 import { fingers, keys } from '../support/hands/hands';
 import { playByHand } from '../support/hands/playByHand';
 import { hashWithoutScreen } from '../support/hashWithoutScreen';
+import { isLongRun } from '../support/isLongRun';
 import { begin, debriefText, openSitting, playThrough } from './driver';
 
 /** The shortest job of each vehicle that has hoses on, or a can in the hand, or a tool led along a pipe. */
@@ -27,10 +28,9 @@ async function expectPassed(page: Parameters<typeof debriefText>[0]): Promise<vo
 }
 
 /** By hand a job takes a minute or more: two cars by keys and one by fingers in the short run, all in the long. */
-const isLong = import.meta.env.MODE === 'long';
 const cars: readonly string[] = JOBS.map(([car]) => car);
-const KEYED = isLong ? cars : ['pickup', 'sedan'];
-const TOUCHED = isLong ? cars : ['pickup'];
+const KEYED = isLongRun ? cars : ['pickup', 'sedan'];
+const TOUCHED = isLongRun ? cars : ['pickup'];
 
 describe.each(JOBS)('the %s, %s', (vehicle, scenarioId) => {
   const scenario = scenarioById(scenarioId);
