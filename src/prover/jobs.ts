@@ -1,0 +1,68 @@
+/**
+ * A proof in parts that can be reckoned anywhere and in any order: plain data in, plain data out. `jobsOf` says what is to be
+ * done next, given the results of what was done, in the order of its jobs; nothing left means that `proofOf` can be made.
+ */
+import type { Scenario } from '../session/scenario/scenario';
+import type { ApartTable } from './apartTable';
+import type { KnowRun } from './knowRun';
+import type { Outcome } from './outcome';
+import { playSolution } from './playSolution';
+import type { ProofRequest } from './proof';
+import { type ProofPart, seedsThatFit } from './seedsThatFit';
+
+export type ProofJob =
+  | { readonly kind: 'plan'; readonly seed: number }
+  | { readonly kind: 'lazy'; readonly player: string; readonly seed: number }
+  | { readonly kind: 'know'; readonly seed: number }
+  | { readonly kind: 'apart'; readonly seed: number };
+
+export type JobResult =
+  | { readonly kind: 'plan' | 'lazy'; readonly outcome: Outcome }
+  | { readonly kind: 'know'; readonly seed: number; readonly run: KnowRun | null }
+  | { readonly kind: 'apart'; readonly table: ApartTable };
+
+const FIRST_SEED = 1;
+
+/** The longest first, so that two who share the work end together. */
+const PARTS = ['know', 'plan', 'looking', 'blind'] as const satisfies readonly ProofPart[];
+
+const jobsOn = (seed: number): Record<ProofPart, readonly ProofJob[]> => ({
+  know: [],
+  plan: [{ kind: 'plan', seed }],
+  looking: [],
+  blind: [],
+});
+
+export function jobsOf(request: ProofRequest, done: readonly JobResult[]): readonly ProofJob[] {
+  const onFirst = jobsOn(FIRST_SEED);
+  const first = PARTS.flatMap((part) => onFirst[part]);
+  if (done.length === 0) return first;
+  if (done.length > first.length) return [];
+  const costs = costsOf(done);
+  const spent = done.reduce((sum, result) => sum + stepsOf(result), 0);
+  const fits = seedsThatFit(request, spent, costs);
+  const later = Array.from({ length: request.seeds - FIRST_SEED }, (_, at) => FIRST_SEED + 1 + at);
+  return later.flatMap((seed) => {
+    const jobs = jobsOn(seed);
+    return PARTS.flatMap((part) => (seed <= fits[part] ? jobs[part] : []));
+  });
+}
+
+/** `others`: the scenarios that ship, for who plays another one's solution. */
+export function runJob(scenario: Scenario, job: ProofJob, _others: readonly Scenario[]): JobResult {
+  return { kind: 'plan', outcome: playSolution(scenario, job.seed) };
+}
+
+/** What one more seed of each part costs. */
+function costsOf(done: readonly JobResult[]): Record<ProofPart, number> {
+  const costs: Record<ProofPart, number> = { know: 0, plan: 0, looking: 0, blind: 0 };
+  for (const result of done) costs[partOf(result)] += stepsOf(result);
+  return costs;
+}
+
+const partOf = ({ kind }: JobResult): ProofPart => (kind === 'plan' ? 'plan' : 'know');
+
+function stepsOf(result: JobResult): number {
+  if (result.kind === 'know') return result.run?.steps ?? 0;
+  return result.kind === 'apart' ? result.table.steps : result.outcome.steps;
+}

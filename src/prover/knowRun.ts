@@ -1,0 +1,30 @@
+/** One way to the cause: the player that asks, each time, the test that can tell most for what it costs. */
+export interface KnowTrial {
+  /** What was read together, as ids of tests. */
+  readonly tests: readonly string[];
+  /** Doubt it took away, in nats. */
+  readonly nats: number;
+  /** Share of what was then thought likeliest. */
+  readonly share: number;
+}
+
+export interface KnowRun {
+  readonly seed: number;
+  /** Whether something was proven, to the share that `suspects/proven` asks. */
+  readonly reached: boolean;
+  /** A cause, `nothing-wrong`, or two causes with a `+` between. */
+  readonly claimed: string;
+  readonly share: number;
+  readonly charge: 'charge' | 'do-not-charge';
+  /** Cause and decision both as the author's answer has them. */
+  readonly right: boolean;
+  /** On the session's clock. */
+  readonly minutes: number;
+  /** By the prices of `suspects/testCosts`. */
+  readonly costMinutes: number;
+  /** What it said, as a person at the text twin would. */
+  readonly lines: readonly string[];
+  readonly trials: readonly KnowTrial[];
+  /** Steps of plants: the session's and the ghosts'. */
+  readonly steps: number;
+}
