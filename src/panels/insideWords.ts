@@ -8,6 +8,16 @@ import type { SessionModel } from './sessionModel';
 const PERCENT = 100;
 /** Less vapour than this in the liquid is none to speak of. */
 const SEEN = 0.005;
+/** Less than this in the loop is none to speak of [guess]. */
+const EMPTY_KG = 0.005;
+/** Pressures nearer than this are one on a gauge [guess]; 2 psi. */
+const EVEN_PA = 13_800;
+
+function restingWords(session: SessionModel): string {
+  if (session.signal('loop.massKg') < EMPTY_KG) return word('inside.says.empty');
+  const apartPa = session.signal('highSide.gaugePressurePa') - session.signal('lowSide.gaugePressurePa');
+  return word(Math.abs(apartPa) < EVEN_PA ? 'inside.says.even' : 'inside.says.resting');
+}
 
 export function phaseWords(line: SaturationLine, point: StatePoint): string {
   const quality = qualityAt(line, point.pressurePa, point.enthalpyJPerKg);
@@ -30,7 +40,7 @@ export function insideSentences(
   points: readonly StatePoint[],
 ): string[] {
   const flows = session.signal('compressor.massFlowKgPerS');
-  if (!(flows > 1e-4)) return [word('inside.says.resting')];
+  if (!(flows > 1e-4)) return [restingWords(session)];
   const [inlet, , condensed] = points;
   const before = qualityAt(line, condensed.pressurePa, condensed.enthalpyJPerKg);
   const after = qualityAt(line, inlet.pressurePa, inlet.enthalpyJPerKg);

@@ -33,6 +33,8 @@ export interface InsideWords {
   'inside.enthalpyValue': 'number';
   'inside.says.title': never;
   'inside.says.resting': never;
+  'inside.says.empty': never;
+  'inside.says.even': never;
   'inside.says.bubbles': 'share';
   'inside.says.fullLiquid': 'kelvin';
   'inside.says.dry': 'kelvin';
