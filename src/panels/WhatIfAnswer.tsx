@@ -72,13 +72,29 @@ function blindNeedles({ before, after }: WhatIfTold, units: DisplayUnits): strin
   });
 }
 
-function wholeWords(told: WhatIfTold, debrief: DebriefModel): string {
+interface Told {
+  /** Where the two part, as something to press; null where they never do. */
+  readonly parting: string | null;
+  readonly whole: string;
+}
+
+function toldWords(told: WhatIfTold, debrief: DebriefModel): Told {
   const said = differences(told, debrief.data.scored, debrief.units);
-  if (told.sameState && said.length === 0) return word('debrief.whatIf.noDifference');
   const blind = blindNeedles(told, debrief.units);
-  if (said.length === 0 && blind === null) return word('debrief.whatIf.hardly');
+  const step = told.firstDifferentStep;
+  const time = writeClock((step ?? 0) / STEPS_PER_SECOND);
+  if (said.length === 0 && blind === null) {
+    if (step === null) return { parting: null, whole: word('debrief.whatIf.noDifference') };
+    return {
+      parting: word('debrief.whatIf.unseen', { time }),
+      whole: word(told.sameState ? 'debrief.whatIf.together' : 'debrief.whatIf.hardly'),
+    };
+  }
   const list = [...said, ...(blind === null ? [] : [blind])].join(word('debrief.whatIf.join'));
-  return told.sameState ? `${word('debrief.whatIf.sameCar')} ${list}` : list;
+  return {
+    parting: step === null ? null : word('debrief.whatIf.apart', { time }),
+    whole: told.sameState ? `${word('debrief.whatIf.sameCar')} ${list}` : list,
+  };
 }
 
 export function WhatIfAnswer(props: {
@@ -114,18 +130,20 @@ export function WhatIfAnswer(props: {
         {(told) => (
           <>
             <p class="s">
-              <Show when={told().firstDifferentStep !== null}>
-                <button
-                  type="button"
-                  class="linkb"
-                  onClick={() => props.onShow((told().firstDifferentStep ?? 0) / STEPS_PER_SECOND)}
-                >
-                  {word('debrief.whatIf.apart', {
-                    time: writeClock((told().firstDifferentStep ?? 0) / STEPS_PER_SECOND),
-                  })}
-                </button>{' '}
+              <Show when={toldWords(told(), props.debrief).parting}>
+                {(parting) => (
+                  <>
+                    <button
+                      type="button"
+                      class="linkb"
+                      onClick={() => props.onShow((told().firstDifferentStep ?? 0) / STEPS_PER_SECOND)}
+                    >
+                      {parting()}
+                    </button>{' '}
+                  </>
+                )}
               </Show>
-              <strong>{wholeWords(told(), props.debrief)}</strong>
+              <strong>{toldWords(told(), props.debrief).whole}</strong>
             </p>
             <For each={refusedWords(told())}>{(sentence) => <p class="s">{sentence}</p>}</For>
             <For each={told().changed.slice(0, MOST_SENTENCES)}>

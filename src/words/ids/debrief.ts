@@ -133,9 +133,11 @@ export interface DebriefWords {
   'debrief.whatIf.running': 'time';
   'debrief.whatIf.failed': never;
   'debrief.whatIf.noDifference': never;
+  'debrief.whatIf.together': never;
   'debrief.whatIf.hardly': never;
   'debrief.whatIf.sameCar': never;
   'debrief.whatIf.apart': 'time';
+  'debrief.whatIf.unseen': 'time';
   'debrief.whatIf.score': 'after' | 'before';
   'debrief.whatIf.domain': 'after' | 'before' | 'domain';
   'debrief.whatIf.charge': 'after' | 'before';
