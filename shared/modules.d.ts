@@ -16,6 +16,12 @@ declare module 'virtual:engine-hash' {
   export default hash;
 }
 
+/** The same over that and what a proof hangs on besides. */
+declare module 'virtual:prover-hash' {
+  const hash: string;
+  export default hash;
+}
+
 /** Lots of words by language; see shared/build/wordModules.ts. */
 declare module 'virtual:words' {
   type Lot = () => Promise<Readonly<Record<string, string>>>;

@@ -19,6 +19,13 @@ test('the hash of the engine is the same wherever it is asked for', async () => 
   expect(imported).toMatch(/^[0-9a-f]{16}$/);
 });
 
+test('the hash of the prover is another one, over more', async () => {
+  const { default: imported } = await import('virtual:prover-hash');
+  const { engineHash, proverHash } = await import('../../shared/build/engineModule');
+  expect(imported).toBe(proverHash());
+  expect(imported).not.toBe(engineHash());
+});
+
 test('a scenario on the shelf says what to do and not what is wrong', () => {
   const files = import.meta.glob<object>('../../scenarios/*.yaml', {
     eager: true,

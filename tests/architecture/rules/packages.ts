@@ -10,6 +10,7 @@ const USERS: Readonly<Record<string, readonly string[]>> = {
   'matter-js': ['bay'],
   xstate: ['session'],
   'virtual:engine-hash': ['session'],
+  'virtual:prover-hash': ['prover'],
   'virtual:words': ['words'],
   'virtual:told': ['app'],
   yaml: ['session', 'workshop'],
