@@ -1,0 +1,124 @@
+/**
+ * The changes of a text that a form's wish comes to. What would contradict it is changed along and told: the answer and the
+ * diagnosis of the solution with a fault, the varied weather with the weather, refrigerant and charge with the car.
+ */
+import { isMap, isScalar, isSeq } from 'yaml';
+import { parseQuantity } from '../../units/quantity';
+import { CELSIUS_ZERO_K } from '../../units/temperature';
+import type { TextChange } from './changes';
+import { addItem, removeItem } from './listItems';
+import { setValue } from './setValue';
+import { lengthAt, nodeAt, type Path, scalarAt, type Tree, treeOf } from './tree';
+import type { Along, Wish } from './wish';
+
+export interface Changes {
+  readonly changes: readonly TextChange[];
+  readonly along: readonly Along[];
+}
+
+/** Null where the text cannot be read or has no place for it. */
+export function changesFor(text: string, wish: Wish): Changes | null {
+  const tree = treeOf(text);
+  if (!tree) return null;
+  const found = wished(text, tree, wish);
+  const changes = found.map(([change]) => change);
+  if (changes.length === 0 || changes[0] === null) return null;
+  const along = found.flatMap(([change, how]) => (change !== null && how !== null ? [how] : []));
+  return { changes: changes.filter((change) => change !== null), along: [...new Set(along)] };
+}
+
+/** The wish itself first, then what goes along. */
+type Found = readonly (readonly [TextChange | null, Along | null])[];
+
+function wished(text: string, tree: Tree, wish: Wish): Found {
+  const set = (path: Path, value: string | number): TextChange | null => setValue(text, tree, path, value);
+  if ('add' in wish) {
+    const item = `{ fault: ${wish.id}, severity: ${wish.severity} }`;
+    const answer = isNamed(tree, wish.id) ? [] : [[addItem(text, tree, CAUSES, wish.id), 'answer'] as const];
+    return [[addItem(text, tree, ['faults'], item), null], ...answer];
+  }
+  if ('remove' in wish) {
+    const id = scalarAt(tree, ['faults', wish.at, 'fault']);
+    const named = namedAt(tree, id);
+    const fewer = named >= 0 && lengthAt(tree, CAUSES) > 1;
+    return [
+      [removeItem(text, tree, ['faults'], wish.at), null],
+      ...(fewer ? [[removeItem(text, tree, CAUSES, named), 'answer'] as const] : []),
+    ];
+  }
+  switch (wish.set) {
+    case 'title':
+    case 'complaint':
+      return [[set([wish.set], wish.to), null]];
+    case 'humidity':
+      return [[set(['weather', 'humidity'], `${wish.toPercent}%`), null]];
+    case 'charge':
+      return [[set(['contents', 'charge'], `${wish.toG} g`), null]];
+    case 'severity':
+      return [[set(['faults', wish.at, 'severity'], wish.to), null]];
+    case 'temperature':
+      return [[set(['weather', 'temperature'], `${wish.toC} degC`), null], ...varied(text, tree, wish.toC)];
+    case 'vehicle':
+      return [
+        [set(['vehicle'], wish.to), null],
+        [set(['contents', 'refrigerant'], wish.refrigerant), 'contents'],
+        [set(['contents', 'charge'], `${wish.chargeG} g`), 'contents'],
+      ];
+    case 'fault':
+      return [[set(['faults', wish.at, 'fault'], wish.to), null], ...renamed(text, tree, wish)];
+  }
+}
+
+const CAUSES = ['answer', 'causes'];
+
+function namedAt(tree: Tree, id: unknown): number {
+  const causes = nodeAt(tree, CAUSES);
+  return isSeq(causes) ? causes.items.findIndex((item) => isScalar(item) && item.value === id) : -1;
+}
+
+const isNamed = (tree: Tree, id: string): boolean => namedAt(tree, id) >= 0;
+
+/** The answer, and the solution's `diagnose` lines, where they named the fault that was there before. */
+function renamed(text: string, tree: Tree, { at, to }: { readonly at: number; readonly to: string }): Found {
+  const before = scalarAt(tree, ['faults', at, 'fault']);
+  if (typeof before !== 'string' || before === to) return [];
+  const named = namedAt(tree, before);
+  const lines = nodeAt(tree, SOLUTION);
+  const says = isSeq(lines) ? lines.items : [];
+  return [
+    ...(named >= 0 ? [[setValue(text, tree, [...CAUSES, named], to), 'answer'] as const] : []),
+    ...says.flatMap((line, index) => {
+      const words = isScalar(line) ? String(line.value).split(' ') : [];
+      if (words[0] !== 'diagnose' || words[1] !== before) return [];
+      const said = ['diagnose', to, ...words.slice(2)].join(' ');
+      return [[setValue(text, tree, [...SOLUTION, index], said), 'plan'] as const];
+    }),
+  ];
+}
+
+const SOLUTION = ['plans', 'solution'];
+
+/** A varied temperature moves with the weather's, or the change would change nothing. */
+function varied(text: string, tree: Tree, toC: number): Found {
+  const before = celsiusOf(scalarAt(tree, ['weather', 'temperature']));
+  const list = nodeAt(tree, ['varies']);
+  if (before === null || !isSeq(list)) return [];
+  return list.items.flatMap((item, index) => {
+    if (!isMap(item) || item.get('what') !== 'temperature') return [];
+    return ['from', 'to'].flatMap((end) => {
+      const path = ['varies', index, end];
+      const was = celsiusOf(scalarAt(tree, path));
+      if (was === null) return [];
+      const moved = Math.round((was + toC - before) * 10) / 10;
+      return [[setValue(text, tree, path, `${moved} degC`), 'varies'] as const];
+    });
+  });
+}
+
+function celsiusOf(written: string | number | null): number | null {
+  try {
+    return parseQuantity(String(written), 'temperature') - CELSIUS_ZERO_K;
+  } catch {
+    return null;
+  }
+}

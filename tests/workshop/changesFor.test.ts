@@ -1,0 +1,121 @@
+/** A form changes a text in place: one value, what has to go along, and not a letter besides. */
+import { describe, expect, it } from 'vitest';
+import { parse } from 'yaml';
+import { changed } from '../../src/workshop/edit/changes';
+import { changesFor } from '../../src/workshop/edit/changesFor';
+import { formOf } from '../../src/workshop/edit/formOf';
+import type { Wish } from '../../src/workshop/edit/wish';
+
+const TEXT = `# A lesson about fans.
+id: own
+title: Own
+vehicle: van # the long one
+weather: { temperature: 30 degC, humidity: 50% }
+contents:
+  refrigerant: R-134a
+  charge: 45 oz   # weighed
+faults:
+  # The only one.
+  - { fault: low-charge, severity: 0.4 }
+complaint: >-
+  Fine until June,
+  then warm.
+answer: { causes: [low-charge], parts: [] }
+varies:
+  - { what: temperature, from: 29.5 degC, to: 30.5 degC }
+plans:
+  solution:
+    - begin
+    - diagnose low-charge sure # said once
+    - finish
+`;
+
+function asked(wish: Wish, text = TEXT) {
+  const found = changesFor(text, wish);
+  if (!found) throw new Error('nothing was changed');
+  const next = changed(text, found.changes);
+  return { text: next, data: parse(next), along: found.along };
+}
+
+/** Lines of the two that are not the same. */
+const otherLines = (text: string): string[] => {
+  const before = TEXT.split('\n');
+  return text.split('\n').filter((line) => !before.includes(line));
+};
+
+describe('a change by the form', () => {
+  it('of a value leaves every other line as it was, remarks behind it too', () => {
+    const { text } = asked({ set: 'charge', toG: 900 });
+    expect(otherLines(text)).toEqual(['  charge: 900 g   # weighed']);
+  });
+
+  it('of the weather moves the varied weather with it', () => {
+    const { data, along } = asked({ set: 'temperature', toC: 35 });
+    expect(data.weather.temperature).toBe('35 degC');
+    expect(data.varies[0]).toEqual({ what: 'temperature', from: '34.5 degC', to: '35.5 degC' });
+    expect(along).toEqual(['varies']);
+  });
+
+  it('of the fault changes the answer and the diagnosis of the solution with it', () => {
+    const { text, data, along } = asked({ set: 'fault', at: 0, to: 'leaking-reed' });
+    expect(data.faults).toEqual([{ fault: 'leaking-reed', severity: 0.4 }]);
+    expect(data.answer.causes).toEqual(['leaking-reed']);
+    expect(data.plans.solution[1]).toBe('diagnose leaking-reed sure');
+    expect(text).toContain('# said once');
+    expect(along).toEqual(['answer', 'plan']);
+  });
+
+  it('of the complaint writes it on one line, in quotes where it needs them', () => {
+    const said = 'Two things: it is warm,\nand it "hisses" # loudly';
+    const { data, text } = asked({ set: 'complaint', to: said });
+    expect(data.complaint).toBe(said.replace('\n', ' '));
+    expect(data.answer.parts).toEqual([]);
+    expect(text.split('\n').length).toBe(TEXT.split('\n').length - 2);
+  });
+
+  it('of the car takes its refrigerant and charge along', () => {
+    const { data } = asked({ set: 'vehicle', to: 'pickup', refrigerant: 'R-12', chargeG: 1250 });
+    expect([data.vehicle, data.contents]).toEqual(['pickup', { refrigerant: 'R-12', charge: '1250 g' }]);
+  });
+
+  it('adds a fault and takes it out again, and a list may become empty and full again', () => {
+    const two = asked({ add: 'fault', id: 'leaking-reed', severity: 0.5 });
+    expect(two.data.faults[1]).toEqual({ fault: 'leaking-reed', severity: 0.5 });
+    expect(two.data.answer.causes).toEqual(['low-charge', 'leaking-reed']);
+    const one = asked({ remove: 'fault', at: 1 }, two.text);
+    expect(one.text).toBe(TEXT);
+    const none = asked({ remove: 'fault', at: 0 });
+    expect(none.data.faults).toEqual([]);
+    expect(none.data.complaint).toBe('Fine until June, then warm.');
+    const again = asked({ add: 'fault', id: 'low-charge', severity: 0.2 }, none.text);
+    expect(again.data.faults).toEqual([{ fault: 'low-charge', severity: 0.2 }]);
+  });
+
+  it('writes a severity into a fault that has none yet, in brackets and in lines', () => {
+    const short = TEXT.replace(', severity: 0.4', '');
+    expect(asked({ set: 'severity', at: 0, to: 0.7 }, short).data.faults[0].severity).toBe(0.7);
+    const lines = TEXT.replace('{ fault: low-charge, severity: 0.4 }', 'fault: low-charge');
+    expect(asked({ set: 'severity', at: 0, to: 0.7 }, lines).data.faults[0]).toEqual({
+      fault: 'low-charge',
+      severity: 0.7,
+    });
+  });
+
+  it('is not made in a text that cannot be read', () => {
+    expect(changesFor('faults: [', { set: 'charge', toG: 1 })).toBeNull();
+    expect(changesFor('id: a\n', { set: 'severity', at: 2, to: 0.5 })).toBeNull();
+  });
+});
+
+it('a form reads what is written in whatever unit', () => {
+  expect(formOf(TEXT)).toMatchObject({
+    vehicle: 'van',
+    temperatureC: 30,
+    humidityPercent: 50,
+    chargeG: 1275.7,
+    faults: [{ fault: 'low-charge', severity: 0.4 }],
+    complaint: 'Fine until June, then warm.',
+  });
+  expect(formOf('- a list')).toBeNull();
+  expect(formOf('weather: warm')?.temperatureC).toBeNull();
+});
