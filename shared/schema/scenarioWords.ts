@@ -3,7 +3,9 @@
  * Keys, count of lines and numbers have to be those of the scenario; `history` and `teacher` may be left out.
  */
 import { z } from 'zod';
-import { type Problem, shapeProblems } from './problems.ts';
+import { ownWords } from './ownWords.ts';
+import type { Problem } from './problem.ts';
+import { shapeProblems } from './problems.ts';
 import { YamlError, type YamlPath, type YamlSource } from './readYaml.ts';
 import { sameFigures } from './sameFigures.ts';
 import type { ScenarioData } from './scenario.ts';
@@ -28,19 +30,6 @@ const text = (most: number) =>
     .max(Math.round(SPOKEN * most));
 const WRONG = 'SCN401';
 const FIGURES = 'SCN402';
-
-/** The same of the scenario's own language. */
-export function ownWords(data: ScenarioData): ScenarioWords {
-  return {
-    title: data.title,
-    complaint: data.complaint,
-    owner: { ...data.owner },
-    papers: Object.fromEntries(data.papers.map(({ id, title, lines }) => [id, { title, lines }])),
-    deliver: Object.fromEntries(data.deliver.map(({ id, text }) => [id, text])),
-    hints: data.hints,
-    debrief: data.debrief,
-  };
-}
 
 /** Exactly the keys of this scenario. */
 function schemaFor(data: ScenarioData) {
@@ -72,7 +61,15 @@ export function scenarioWordsProblems(source: YamlSource, data: ScenarioData): P
   return [...sentencesOf(source.data, [])].flatMap(([path, given]) => {
     const found = sameFigures(String(at(own, path)), given);
     if (found === null) return [];
-    return [{ at: source.at(path), code: FIGURES, level: 'error', message: found } as const];
+    return [
+      {
+        at: source.at(path),
+        ...source.placeOf(path),
+        code: FIGURES,
+        level: 'error',
+        message: found,
+      } as const,
+    ];
   });
 }
 

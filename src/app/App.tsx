@@ -18,25 +18,26 @@ import { Loading } from '../panels/Loading';
 import { Menu } from '../panels/Menu';
 import { onRegionKey } from '../panels/regions';
 import { Shelf } from '../panels/Shelf';
+import { setWayBack } from '../panels/wayBack';
 import { STEPS_PER_SECOND } from '../session/clock';
 import type { Mode, SessionLog } from '../session/corePort';
 import { word } from '../words/words';
 import {
-  type Asked,
   asksForCard,
   asksForWorkshop,
   CARD_ADDRESS,
   drillAsked,
   freshSeed,
   readAddress,
+  WORKSHOP_ADDRESS,
   writeAddress,
 } from './address';
 import { bestOf } from './bestResults';
 import { isFinished } from './finished';
 import { LoadLater } from './LoadLater';
 import { language } from './language';
-import type { Other } from './logStanding';
-import { forgetLog, type KeptSession, keepLog, keptSession } from './savedSession';
+import { askedOf, isOwn, keptHere, type Opening, openingOf } from './opening';
+import { forgetLog, keepLog } from './savedSession';
 import { shelfFacts } from './scenarioFacts';
 import { changeSettings, settings } from './settings';
 import { tellPlaces } from './told';
@@ -55,36 +56,6 @@ const DrillPage = lazy(() => withWords(['job', 'pages'], import('./DrillPage')))
 
 type Over = 'menu' | 'help' | null;
 
-interface Opening {
-  readonly asked: Asked;
-  readonly log: SessionLog | null;
-  /** Gone on from a moment that was just looked at. */
-  readonly straightOn?: true;
-  /** Set where the kept session is of another engine or scenario: then it is only shown. */
-  readonly shown: { readonly kept: KeptSession; readonly other: NonNullable<Other> } | null;
-}
-
-const sameSession = (asked: Asked, log: SessionLog): boolean =>
-  log.scenarioId === asked.scenarioId && log.mode === asked.mode && log.seed === asked.seed;
-
-/** Only a session of this engine and this scenario is run again; hashes are looked at before, not after. */
-async function openingOf(asked: Asked | null, kept: KeptSession | null): Promise<Opening | null> {
-  if (!asked) return null;
-  if (!kept || !sameSession(asked, kept.log)) return { asked, log: null, shown: null };
-  const { standingOf } = await import('./logStanding');
-  const other = await standingOf(kept.log);
-  return other === null
-    ? { asked, log: kept.log, shown: null }
-    : { asked, log: null, shown: { kept, other } };
-}
-
-const askedOf = (log: SessionLog): Asked => ({
-  scenarioId: log.scenarioId,
-  mode: log.mode,
-  seed: log.seed,
-  lapse: 1,
-});
-
 /** The menu stands there anew in the other language: title and focus are where they were. */
 function sayTitleAgain(): void {
   document.title = word('app.title');
@@ -98,7 +69,7 @@ function App() {
   const [atWorkshop, setAtWorkshop] = createSignal(asksForWorkshop(location.search));
   const [drill, setDrill] = createSignal(drillAsked(location.search));
   const [storageRefused, setStorageRefused] = createSignal(false);
-  const [kept, { refetch }] = createResource(keptSession);
+  const [kept, { refetch }] = createResource(keptHere);
   /** What of the address is shown: a link within the page goes nowhere else. */
   let shownSearch = location.search;
   const showAddress = (address: string): void => {
@@ -118,14 +89,14 @@ function App() {
   const start = (scenarioId: string, mode: Mode): void =>
     goTo({ asked: { scenarioId, mode, seed: freshSeed(), lapse: 1 }, log: null, shown: null });
   /** The session that was looked at has to let go of its car first; what it leaves behind is the one to go on with. */
-  const goOnFrom = async (log: SessionLog): Promise<void> => {
+  const goOnFrom = async (log: SessionLog, scenarioId: string): Promise<void> => {
     setOpening(null);
     await keep(log);
-    goTo({ asked: { ...askedOf(log), lapse: 0 }, log, shown: null, straightOn: true });
+    goTo({ asked: { ...askedOf(log, scenarioId), lapse: 0 }, log, shown: null, straightOn: true });
   };
   const goOn = async (): Promise<void> => {
     const found = kept();
-    if (found) goTo(await openingOf(askedOf(found.log), found));
+    if (found) goTo(await openingOf(askedOf(found.log, found.scenarioId), found));
   };
   const goToCard = (): void => {
     showAddress(CARD_ADDRESS);
@@ -135,11 +106,20 @@ function App() {
     setAtWorkshop(false);
     setAtCard(true);
   };
+  const goToWorkshop = (): void => {
+    showAddress(WORKSHOP_ADDRESS);
+    setOver(null);
+    setOpening(null);
+    setAtCard(false);
+    setDrill(null);
+    setAtWorkshop(true);
+    document.title = word('app.title');
+  };
   const readNow = async (): Promise<void> => {
     setAtCard(asksForCard(location.search));
     setAtWorkshop(asksForWorkshop(location.search));
     setDrill(drillAsked(location.search));
-    setOpening(await openingOf(readAddress(location.search), await keptSession()));
+    setOpening(await openingOf(readAddress(location.search), await keptHere()));
   };
   /** Back and forth in the browser's history: whatever lies over the page goes, and the shelf looks for what is kept. */
   const goWithHistory = (): void => {
@@ -156,11 +136,12 @@ function App() {
   });
   const onShelf = createMemo(on(language, shelfFacts));
   createEffect(on(language, sayTitleAgain, { defer: true }));
+  createEffect(() => setWayBack(() => (isOwn(opening()) ? goToWorkshop : null)));
   const saved = () => {
-    const log = kept()?.log;
-    return log && !isFinished(log)
-      ? { scenarioId: log.scenarioId, seconds: log.lastStep / STEPS_PER_SECOND }
-      : null;
+    const found = kept();
+    if (!found || isFinished(found.log)) return null;
+    const { log, scenarioId, ownTitle } = found;
+    return { scenarioId, seconds: log.lastStep / STEPS_PER_SECOND, ownTitle };
   };
   const keep = async (log: SessionLog): Promise<void> => {
     if (!(await keepLog(log))) setStorageRefused(true);
@@ -218,7 +199,7 @@ function App() {
                 onReopen={() => void readNow()}
                 onAgain={() => start(one.asked.scenarioId, one.asked.mode)}
                 onStart={start}
-                onBranch={(log) => void goOnFrom(log)}
+                onBranch={(log) => void goOnFrom(log, one.asked.scenarioId)}
                 straightOn={one.straightOn ?? false}
                 onMenu={() => setOver('menu')}
                 onHelp={() => setOver('help')}
@@ -229,6 +210,7 @@ function App() {
         <Match when={atWorkshop()}>
           <LoadLater waiting={<Loading title={word('app.loading.workshop')} />} onHome={() => goTo(null)}>
             <WorkshopPage
+              onPlay={start}
               hidden={over() !== null}
               onHome={() => goTo(null)}
               onMenu={() => setOver('menu')}

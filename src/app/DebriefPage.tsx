@@ -13,6 +13,7 @@ import { keepResult } from './bestResults';
 import { branchAt } from './branchAt';
 import { type DebriefSitting, debriefSitting } from './debriefSitting';
 import { nextJobs } from './nextJobs';
+import { hashOfOwn } from './ownId';
 import { forgetLog } from './savedSession';
 import { saveFile } from './saveFile';
 import type { RunningSession } from './session';
@@ -36,9 +37,9 @@ function Told(props: { readonly page: DebriefPageProps; readonly data: DebriefDa
   const { facts, nameOf } = session.model;
   const latest = untrack(() => props.data);
   const { log, whatIf, reading, thought, setThought, file } = untrack(() =>
-    props.page.sitting(() => debriefSitting(() => session.debrief() ?? latest, nameOf)),
+    props.page.sitting(() => debriefSitting(() => session.debrief() ?? latest, facts.id, nameOf)),
   );
-  createEffect(() => keepResult(facts.id, props.data));
+  if (hashOfOwn(facts.id) === null) createEffect(() => keepResult(facts.id, props.data));
   const sessionAt = createMemo((): SessionModel | null => {
     const row = whatIf.row();
     return row ? { ...session.model, signal: (id) => row.get(id) ?? Number.NaN } : null;
@@ -71,7 +72,8 @@ function Told(props: { readonly page: DebriefPageProps; readonly data: DebriefDa
       return nextJobs(facts.id, props.data, ways);
     },
   };
-  const save = (): void => saveFile(`${facts.id}-${props.data.seed}.session.json`, sessionFileText(file()));
+  const save = (): void =>
+    saveFile(`${log.scenarioId}-${props.data.seed}.session.json`, sessionFileText(file()));
   return (
     <Debrief
       debrief={model}

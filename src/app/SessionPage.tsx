@@ -9,9 +9,11 @@ import type { Mode, SessionLog } from '../session/corePort';
 import { word } from '../words/words';
 import type { Asked } from './address';
 import type { DebriefSitting } from './debriefSitting';
+import { findJob } from './findJob';
 import { isFinished } from './finished';
 import { keptOnce } from './keptOnce';
 import { LoadLater } from './LoadLater';
+import { hashOfOwn } from './ownId';
 import { SessionScreens, type WorkPlace } from './SessionScreens';
 import { forgetLog } from './savedSession';
 import { saveFile } from './saveFile';
@@ -44,12 +46,12 @@ export interface SessionPageProps {
 function Resume(props: {
   readonly page: SessionPageProps;
   readonly log: SessionLog;
+  readonly title: string | undefined;
   readonly session: RunningSession | undefined;
   /** Another tab works on it. */
   readonly elsewhere: boolean;
   readonly onGoOn: () => void;
 }) {
-  const facts = scenarioData.filter((one) => one.id === props.log.scenarioId).map(factsOf)[0];
   const last = props.log.commands[props.log.commands.length - 1]?.step ?? 0;
   const save = async (): Promise<void> => {
     const file = await props.session?.sessionFile();
@@ -61,7 +63,7 @@ function Resume(props: {
       : null;
   return (
     <ResumeCard
-      title={facts?.title ?? props.log.scenarioId}
+      title={props.title ?? props.log.scenarioId}
       mode={props.log.mode}
       seed={props.log.seed}
       seconds={props.log.lastStep / STEPS_PER_SECOND}
@@ -82,10 +84,16 @@ function Resume(props: {
 export default function SessionPage(props: SessionPageProps) {
   const [readOnly, setReadOnly] = createSignal(false);
   const [goneOn, setGoneOn] = createSignal(props.log === null || props.straightOn || isFinished(props.log));
+  const [job, setJob] = createSignal(scenarioData.find((one) => one.id === props.asked.scenarioId));
+  const title = (): string | undefined => {
+    const found = job();
+    return found && factsOf(found).title;
+  };
   const leaving = new AbortController();
   const open = async (): Promise<RunningSession> => {
     setReadOnly(!(await holdSession(props.asked, leaving.signal, props.onReopen)));
     const { scenarioId, mode, seed } = props.asked;
+    setJob(await findJob(scenarioId));
     const onLog = (log: SessionLog): void => {
       if (!readOnly() && !leaving.signal.aborted && log.commands.length > 0) props.onKeep(log);
     };
@@ -108,7 +116,8 @@ export default function SessionPage(props: SessionPageProps) {
         <Match when={session.error || session.latest?.failure()}>
           <Failed
             reason={failed() ?? ''}
-            unknown={!scenarioData.some((one) => one.id === props.asked.scenarioId)}
+            unknown={job() === undefined}
+            own={hashOfOwn(props.asked.scenarioId) !== null}
             id={props.asked.scenarioId}
             onHome={props.onHome}
           />
@@ -118,6 +127,7 @@ export default function SessionPage(props: SessionPageProps) {
             <Resume
               page={props}
               log={log()}
+              title={title()}
               session={session.latest}
               elsewhere={readOnly()}
               onGoOn={() => setGoneOn(true)}

@@ -2,20 +2,31 @@
 import './styles/workshop.css';
 import { type JSX, Show } from 'solid-js';
 import { TopBar } from '../panels/TopBar';
+import type { Mode } from '../session/corePort';
 import { word } from '../words/words';
+import type { CarLinks } from '../workshop/carLinks';
 import { Workshop } from '../workshop/Workshop';
 import { language } from './language';
+import { readyOwn } from './readyOwn';
 import { settings } from './settings';
 
 export interface WorkshopPageProps {
   /** Under menu or help: everything stays as it is. */
   readonly hidden: boolean;
+  readonly onPlay: (scenarioId: string, mode: Mode) => void;
   readonly onHome: () => void;
   readonly onMenu: () => void;
   readonly onHelp: () => void;
 }
 
 export default function WorkshopPage(props: WorkshopPageProps): JSX.Element {
+  const links: CarLinks = {
+    async play(data, mode) {
+      const id = await readyOwn(data);
+      if (id !== null) props.onPlay(id, mode);
+      return id !== null;
+    },
+  };
   return (
     <div class="ws-page" hidden={props.hidden}>
       <TopBar
@@ -25,7 +36,7 @@ export default function WorkshopPage(props: WorkshopPageProps): JSX.Element {
         onMenu={props.onMenu}
       />
       <Show when={language()} keyed>
-        {(spoken) => <Workshop language={spoken} units={settings().units} />}
+        {(spoken) => <Workshop language={spoken} units={settings().units} links={links} />}
       </Show>
     </div>
   );

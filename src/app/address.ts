@@ -41,6 +41,8 @@ export const CARD_ADDRESS = '?card=1';
 /** The car card, which is no session. */
 export const asksForCard = (search: string): boolean => new URLSearchParams(search).get('card') === '1';
 
+export const WORKSHOP_ADDRESS = '?workshop=1';
+
 /** The workshop, where scenarios are written. */
 export const asksForWorkshop = (search: string): boolean =>
   new URLSearchParams(search).get('workshop') === '1';

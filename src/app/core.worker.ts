@@ -111,7 +111,7 @@ function tick(): void {
 
 async function act(message: ToWorker): Promise<void> {
   if (message.type === 'open') await open(message.request);
-  if (message.type === 'whatIf') await (await reruns()).open(message.log);
+  if (message.type === 'whatIf') await (await reruns()).open(message.log, message.scenarioId);
   if (message.type === 'try') await (await reruns()).wish(message.wish);
   if (message.type === 'row') (await reruns()).row(message.step);
   if (!core) return;

@@ -28,11 +28,15 @@ function fileOf(data: DebriefData, thought: Thought): SessionFile {
   return hasThought(thought) ? { ...file, thought } : file;
 }
 
-export function debriefSitting(data: () => DebriefData, nameOf: (id: string) => string): DebriefSitting {
+export function debriefSitting(
+  data: () => DebriefData,
+  scenarioId: string,
+  nameOf: (id: string) => string,
+): DebriefSitting {
   const [thought, setThought] = createSignal<Thought>(NO_THOUGHT);
   const file = (): SessionFile => fileOf(data(), thought());
   const { log } = untrack(file);
-  const whatIf = startWhatIf(log, () => data().weighed, nameOf);
+  const whatIf = startWhatIf(log, scenarioId, () => data().weighed, nameOf);
   onCleanup(() => whatIf.dispose());
   /** What was thought before is read before anything is written over it. */
   const [isRead, setRead] = createSignal(false);

@@ -2,13 +2,13 @@
 import type { SessionLog } from '../session/corePort';
 import { engineHash } from '../session/engineHash';
 import { OtherLogError, refuseOther } from '../session/logProblem';
-import { fetchScenario } from '../session/scenario/fetchScenario';
+import { findScenario } from './findScenario';
 
 export type Other = 'engine' | 'scenario' | null;
 
-/** Which of the two is another one, or null. A scenario that does not ship any more is another one. */
-export async function standingOf(log: SessionLog): Promise<Other> {
-  const scenarioHash = (await fetchScenario(log.scenarioId))?.hash ?? '';
+/** Which of the two is another one, or null; `id` is the scenario's on the page. A scenario that does not ship any more is another one. */
+export async function standingOf(log: SessionLog, id: string): Promise<Other> {
+  const scenarioHash = (await findScenario(id))?.hash ?? '';
   try {
     refuseOther(log, { engineHash, scenarioHash });
     return null;

@@ -5,10 +5,10 @@ import { loadRefrigerant } from '../refrigerant/fluids';
 import { PASS_MARK } from '../scoring/passMark';
 import type { SessionCore } from '../session/corePort';
 import { openSession } from '../session/openSession';
-import { fetchScenario } from '../session/scenario/fetchScenario';
 import { plantOptions } from '../session/scenario/plantOptions';
 import type { Scenario } from '../session/scenario/scenario';
 import { besideGhost } from '../suspects/besideGhost';
+import { findScenario } from './findScenario';
 import { fluidsNeeded, onBench } from './fluidsNeeded';
 import type { OpenRequest } from './protocol';
 import { saturationOf } from './saturationOf';
@@ -20,9 +20,9 @@ export interface OpenedCore {
   readonly rubric: RubricOutline;
 }
 
-/** Throws `RangeError` where no such scenario ships, `OtherLogError` where its log is another one's. */
+/** Throws `RangeError` where there is no such scenario, `OtherLogError` where its log is another one's. */
 export async function openCore({ scenarioId, mode, seed, log }: OpenRequest): Promise<OpenedCore> {
-  const scenario = await fetchScenario(scenarioId);
+  const scenario = await findScenario(scenarioId);
   if (!scenario) throw new RangeError(`no scenario "${scenarioId}"`);
   await Promise.all(fluidsNeeded(scenario.data).map(loadRefrigerant));
   const alone = openSession(scenario, { mode, seed, ...(log ? { log } : {}) });

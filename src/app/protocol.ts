@@ -15,6 +15,7 @@ import type { BrokenLogError, OtherLogError } from '../session/logProblem';
 import type { RerunWish } from './rerunDesk';
 
 export interface OpenRequest {
+  /** As the page knows it: one that ships, or one's own (ownId.ts). */
   readonly scenarioId: string;
   readonly mode: Mode;
   readonly seed: number;
@@ -33,7 +34,7 @@ export type ToWorker =
   /** The session file alone, of a job that may still go on. */
   | { readonly type: 'file' }
   /** To a worker that holds no session: make this finished one ready, then run it otherwise. */
-  | { readonly type: 'whatIf'; readonly log: SessionLog }
+  | { readonly type: 'whatIf'; readonly log: SessionLog; readonly scenarioId: string }
   | { readonly type: 'try'; readonly wish: RerunWish }
   | { readonly type: 'row'; readonly step: number };
 

@@ -8,10 +8,10 @@ import { loadRefrigerant } from '../refrigerant/fluids';
 import { tryOut, type WeighedMeasures, type WhatIf, type WhatIfRun } from '../scoring/whatIf';
 import type { SessionLog } from '../session/corePort';
 import { indexOfSignal, rowAtStep } from '../session/record/record';
-import { fetchScenario } from '../session/scenario/fetchScenario';
 import type { Scenario } from '../session/scenario/scenario';
 import { EditError, type LogEdit } from '../session/whatIf/editLog';
 import { openReruns, type Reruns } from '../session/whatIf/openReruns';
+import { findScenario } from './findScenario';
 import { fluidsNeeded } from './fluidsNeeded';
 import type { FromWorker } from './protocol';
 import { tracesOf } from './traces';
@@ -23,7 +23,7 @@ export interface RerunWish {
 }
 
 export interface RerunDesk {
-  open(log: SessionLog): Promise<void>;
+  open(log: SessionLog, scenarioId: string): Promise<void>;
   wish(wish: RerunWish): Promise<void>;
   /** All signals of the finished session as they stood at a step. */
   row(step: number): void;
@@ -88,9 +88,9 @@ export function rerunDesk(post: (message: FromWorker) => void): RerunDesk {
       askedStep = step;
       if (reruns) tellRow(step, reruns.once);
     },
-    async open(log) {
-      const found = await fetchScenario(log.scenarioId);
-      if (!found) throw new RangeError(log.scenarioId);
+    async open(log, scenarioId) {
+      const found = await findScenario(scenarioId);
+      if (!found) throw new RangeError(scenarioId);
       await Promise.all(fluidsNeeded(found.data).map(loadRefrigerant));
       scenario = found;
       reruns = await inSlices(openReruns(found, log), () => undefined);

@@ -11,15 +11,16 @@ import type { ClockState, Notice, SessionModel } from '../panels/sessionModel';
 import { STEPS_PER_SECOND } from '../session/clock';
 import type { SessionView } from '../session/corePort';
 import { type CoreClient, startCore } from './coreClient';
+import { findJob } from './findJob';
 import { gaugeHistory } from './gaugeHistory';
 import { language } from './language';
 import { sessionNames } from './names';
 import { failureWords, happeningWords, refusalWords, watchWords } from './notices';
 import type { FromWorker, Opened, OpenRequest, Seen } from './protocol';
-import { factsSpoken, scenarioData } from './scenarioFacts';
+import { factsSpoken } from './scenarioFacts';
 import { settings } from './settings';
 import { bayLabelOf, sheetsOf } from './sheets';
-import { tellJob, toldOf } from './told';
+import { toldOf } from './told';
 import { toldDebrief } from './toldDebrief';
 
 export interface RunningSession {
@@ -43,8 +44,7 @@ export interface SessionHooks {
 const NOTICE_MS = 6000;
 
 export async function openRunningSession(request: OpenRequest, hooks: SessionHooks): Promise<RunningSession> {
-  await tellJob(request.scenarioId);
-  const data = scenarioData.find((one) => one.id === request.scenarioId);
+  const data = await findJob(request.scenarioId);
   if (!data) throw new RangeError(request.scenarioId);
   await Promise.all([loadVehicle(data.vehicle), loadLayout(data.vehicle)]);
   const [seen, setSeen] = createSignal<Seen>({

@@ -1,6 +1,6 @@
 /**
  * What is told of scenarios in the page's language: of all on the shelf at once, of one job when it is opened, of its end
- * when that is shown. A language fetches its own texts only.
+ * when that is shown. A language fetches its own texts only. A scenario of one's own speaks as it is written.
  */
 import { afterJob, law, ofJob, onShelf } from 'virtual:told';
 import type { ScenarioWords } from '../../shared/schema/scenarioWords';
@@ -15,6 +15,7 @@ const NOTHING: JobWords = { owner: {}, papers: {}, hints: [] };
 let language = ENGLISH;
 let shelf: Readonly<Record<string, ShelfWords>> = {};
 const jobs = new Map<string, JobWords>();
+const ownJobs = new Map<string, ShelfWords & JobWords>();
 let placesAreTold = false;
 
 /** Fetches what the shelf tells, and again what has been told of jobs. */
@@ -40,6 +41,12 @@ export async function tellJob(id: string): Promise<void> {
   if (asked !== language) await tellIn(language);
 }
 
+/** Holds what is told of a scenario that does not ship. */
+export async function tellOwn(id: string, words: ShelfWords & JobWords): Promise<void> {
+  ownJobs.set(id, words);
+  await tellPlaces();
+}
+
 /** The rules of places; English ones stand in the places' own files. */
 export async function tellPlaces(): Promise<void> {
   placesAreTold = true;
@@ -50,7 +57,8 @@ export async function tellPlaces(): Promise<void> {
 
 /** What the end of a job tells; null where the scenario's own words are the ones to show. */
 export async function toldAfter(id: string): Promise<string | null> {
-  return language === ENGLISH ? null : afterJob[language][id]();
+  return language === ENGLISH || !Object.hasOwn(afterJob[language], id) ? null : afterJob[language][id]();
 }
 
-export const toldOf = (id: string): ShelfWords & JobWords => ({ ...shelf[id], ...(jobs.get(id) ?? NOTHING) });
+export const toldOf = (id: string): ShelfWords & JobWords =>
+  ownJobs.get(id) ?? { ...shelf[id], ...(jobs.get(id) ?? NOTHING) };

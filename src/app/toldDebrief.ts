@@ -10,8 +10,7 @@ export async function toldDebrief(
   scenarioId: string,
   place: Place,
 ): Promise<DebriefData> {
-  const text = await toldAfter(scenarioId);
-  if (text === null) return debrief;
+  const text = (await toldAfter(scenarioId)) ?? debrief.debriefText;
   const inWords = (finding: DebriefFinding): DebriefFinding => {
     const act = actOf(finding.rule);
     const told = act && lawTold(place, act);

@@ -20,6 +20,7 @@ export interface RunningWhatIf extends WhatIfModel {
 
 export function startWhatIf(
   log: SessionLog,
+  scenarioId: string,
   weighed: () => WeighedMeasures,
   nameOf: (id: string) => string,
 ): RunningWhatIf {
@@ -52,7 +53,7 @@ export function startWhatIf(
     }
   };
   worker.onerror = () => setPhase('failed');
-  post({ type: 'whatIf', log });
+  post({ type: 'whatIf', log, scenarioId });
   return {
     edits,
     phase,

@@ -7,6 +7,8 @@ import { TopBar } from './TopBar';
 export function Failed(props: {
   readonly reason: string;
   readonly unknown: boolean;
+  /** It stands for a scenario that does not ship. */
+  readonly own: boolean;
   readonly id: string;
   readonly onHome: () => void;
 }): JSX.Element {
@@ -21,7 +23,9 @@ export function Failed(props: {
           </div>
           <p>
             {props.unknown
-              ? word('app.failed.unknownScenario', { id: props.id })
+              ? props.own
+                ? word('app.failed.ownGone')
+                : word('app.failed.unknownScenario', { id: props.id })
               : word('app.failed.error', { reason: props.reason })}
           </p>
           <button type="button" class="btn pri" onClick={() => props.onHome()}>

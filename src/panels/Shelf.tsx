@@ -23,6 +23,8 @@ export interface BestResult {
 export interface Saved {
   readonly scenarioId: string;
   readonly seconds: number;
+  /** Of a scenario of one's own, which has no card. */
+  readonly ownTitle: string | null;
 }
 
 export type ShelfFacts = Omit<ScenarioFacts, 'hints'>;
@@ -254,6 +256,18 @@ export function Shelf(props: ShelfProps): JSX.Element {
               <Icon name="lock" size={18} />
               {word('app.storage.refused')}
             </p>
+          </Show>
+          <Show when={props.saved?.ownTitle ? props.saved : null}>
+            {(one) => (
+              <p class="slim-note">
+                <span>
+                  {word('shelf.ownSaved', { title: one().ownTitle ?? '', time: writeClock(one().seconds) })}
+                </span>
+                <button type="button" class="btn sm" onClick={() => props.onGoOn()}>
+                  {word('shelf.goOn')}
+                </button>
+              </p>
+            )}
           </Show>
           <Show when={props.scenarios.length > 0} fallback={<p class="emp">{word('shelf.empty')}</p>}>
             <For each={levels()}>

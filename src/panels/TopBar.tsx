@@ -1,8 +1,9 @@
 /** The bar at the top of every screen: mark, title, what belongs to the screen, help and menu. */
-import type { JSX } from 'solid-js';
+import { type JSX, Show } from 'solid-js';
 import { word } from '../words/words';
 import { IconButton } from './controls';
-import { PortsMark } from './Icon';
+import { Icon, PortsMark } from './Icon';
+import { wayBack } from './wayBack';
 
 export interface TopBarProps {
   readonly title?: string;
@@ -19,6 +20,19 @@ export function TopBar(props: TopBarProps): JSX.Element {
         <PortsMark />
         <b>{word('app.title')}</b>
       </button>
+      <Show when={wayBack()}>
+        {(back) => (
+          <button
+            type="button"
+            class="btn sm way"
+            aria-label={word('app.toWorkshop')}
+            onClick={() => back()()}
+          >
+            <Icon name="back" size={18} />
+            <span class="hide-m hide-s">{word('app.workshop')}</span>
+          </button>
+        )}
+      </Show>
       {props.title ? <span class="ttl">{props.title}</span> : null}
       {props.children ?? <span class="sp" />}
       {props.onHelp ? (

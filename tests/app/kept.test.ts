@@ -14,16 +14,18 @@ const last = { score: 80, reported: 80, logHash: other, stateHash: other, engine
 
 describe('a kept session', () => {
   it('is run again only by the engine and in the scenario it was played with', async () => {
-    expect(await standingOf(log)).toBeNull();
-    expect(await standingOf({ ...log, engineHash: other })).toBe('engine');
-    expect(await standingOf({ ...log, scenarioHash: other })).toBe('scenario');
-    expect(await standingOf({ ...log, scenarioId: 'gone' })).toBe('scenario');
+    expect(await standingOf(log, log.scenarioId)).toBeNull();
+    expect(await standingOf({ ...log, engineHash: other }, log.scenarioId)).toBe('engine');
+    expect(await standingOf({ ...log, scenarioHash: other }, log.scenarioId)).toBe('scenario');
+    expect(await standingOf(log, 'gone')).toBe('scenario');
   });
 
   it('that cannot be run is refused in words', async () => {
     const { scenarioId, mode, seed } = log;
     const open = (given: typeof log) => openCore({ scenarioId, mode, seed, log: given });
-    await expect(open({ ...log, engineHash: other })).rejects.toMatchObject({ other: 'engine' });
+    await expect(open({ ...log, engineHash: other }, log.scenarioId)).rejects.toMatchObject({
+      other: 'engine',
+    });
     await expect(open({ ...log, scenarioHash: other })).rejects.toMatchObject({ other: 'scenario' });
     expect(failureWords({ type: 'failed', reason: '', other: 'engine' })).toMatch(/another version/);
     expect(failureWords({ type: 'failed', reason: '', other: 'scenario' })).toMatch(/been changed/);

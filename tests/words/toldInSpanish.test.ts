@@ -7,7 +7,8 @@ import { lawWords, ownLaw } from '../../shared/schema/lawWords';
 import { readYaml } from '../../shared/schema/readYaml';
 import { sameFigures } from '../../shared/schema/sameFigures';
 import type { ScenarioData } from '../../shared/schema/scenario';
-import { ownWords, scenarioWords, scenarioWordsProblems } from '../../shared/schema/scenarioWords';
+import { ownWords } from '../../shared/schema/ownWords';
+import { scenarioWords, scenarioWordsProblems } from '../../shared/schema/scenarioWords';
 
 const sourceOf = (file: string) => readYaml(file, textOf(file));
 const dataOf = (file: string) => validate(file, sourceOf(file));

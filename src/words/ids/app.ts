@@ -3,6 +3,8 @@ export interface AppWords {
   'app.title': never;
   'app.titleOf': 'name';
   'app.toShelf': never;
+  'app.workshop': never;
+  'app.toWorkshop': never;
   'app.skip': never;
   'app.help': never;
   'app.menu': never;
@@ -21,6 +23,7 @@ export interface AppWords {
   'app.loading.debrief': never;
   'app.failed.title': never;
   'app.failed.unknownScenario': 'id';
+  'app.failed.ownGone': never;
   'app.failed.error': 'reason';
   'app.other.title': never;
   'app.other.engine': never;

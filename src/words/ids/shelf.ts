@@ -17,6 +17,7 @@ export interface ShelfWords {
   'shelf.untried': never;
   'shelf.best': 'mode' | 'score';
   'shelf.saved': 'time';
+  'shelf.ownSaved': 'time' | 'title';
   'shelf.goOn': never;
   'shelf.chosen': never;
   'shelf.need': never;
