@@ -10,6 +10,7 @@ import {
   writePressure,
   writeTemperature,
 } from '../instruments/displayUnits';
+import { sayFinding } from '../scoring/sayFinding';
 import { STEPS_PER_SECOND } from '../session/clock';
 import { isWordId, say, type WordId, word } from '../words/words';
 import { Segmented } from './controls';
@@ -18,7 +19,6 @@ import { subtitle } from './DebriefStory';
 import type { DebriefData, DebriefDomain, DebriefFinding, DebriefModel, Place } from './debriefModel';
 import { domainName } from './domainName';
 import { writerOf } from './evidenceUnits';
-import { findingWords } from './findingWords';
 import { Icon } from './Icon';
 
 const BAR_WIDTH = 200;
@@ -189,7 +189,7 @@ function Row(props: {
             <span class="xs">{points()}</span>
           </Show>
         </div>
-        <p class="s">{findingWords(props.finding, writerOf(props.units), couldRead(props.data))}</p>
+        <p class="s">{sayFinding(props.finding, writerOf(props.units), couldRead(props.data))}</p>
         <Show when={isLost(props.finding)}>
           <Show when={whyWords(props.finding)}>{(why) => <p class="s mut">{why()}</p>}</Show>
           <Show when={props.finding.step < props.data.lastStep}>

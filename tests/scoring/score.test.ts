@@ -125,10 +125,10 @@ describe('a sentence', () => {
       return sayFinding(score(record, rubricOf(rule)).findings[0]);
     };
     expect(told(0.42)).toBe(
-      'At hand-over at 01:00 (step 3,000) the loop held 420 g; the label says 480 g, which is 60 g off.',
+      'At hand-over at 01:00 the loop held 420 g; the label says 480 g, which is 60 g off.',
     );
     expect(told(0.4)).toBe(
-      'At hand-over at 01:00 (step 3,000) the loop held 400 g; the label says 480 g, which is 80 g off.',
+      'At hand-over at 01:00 the loop held 400 g; the label says 480 g, which is 80 g off.',
     );
   });
 });

@@ -47,10 +47,26 @@ function isNeverAdvice(rule: Rule): boolean {
 describe.each(rules.map((rule) => [rule.id, rule] as const))('the sentences of %s', (id, rule) => {
   const told = ['kept', 'broken', 'idle', 'advised', 'told'].filter((key) => words.has(`rules.${id}.${key}`));
 
-  it('quote time, step and all that the rule quotes, and nothing else', () => {
-    const expected = ['time', 'step', ...Object.keys(rule.quotes)].sort();
+  it('quote the time and all that the rule quotes, and nothing else', () => {
+    const expected = ['time', ...Object.keys(rule.quotes)].sort();
     for (const key of told)
       expect([key, placeholdersOf(words.get(`rules.${id}.${key}`) ?? '')]).toEqual([key, expected]);
+  });
+
+  it('have a pressure in what they leave out, never the time, where nobody could read one', () => {
+    const pressures = Object.keys(rule.quotes).filter((name) => rule.quotes[name].endsWith('ressurePa'));
+    for (const key of told) {
+      const sentence = words.get(`rules.${id}.${key}`) ?? '';
+      const asides = [...sentence.matchAll(/\[([^[\]]*)\]/gu)].map(([, aside]) => placeholdersOf(aside));
+      for (const places of asides) {
+        expect(
+          places.some((name) => pressures.includes(name)),
+          sentence,
+        ).toBe(true);
+        expect(places).not.toContain('time');
+      }
+      expect(sentence.replace(/\[[^[\]]*\]/gu, '')).not.toMatch(/[[\]]/u);
+    }
   });
 
   it('are there for every way it can go', () => {

@@ -1,5 +1,4 @@
 import { expect, test } from 'vitest';
-import { findingWords } from '../../src/panels/findingWords';
 import { sayFinding } from '../../src/scoring/sayFinding';
 import { writeMetric } from '../../src/session/writeQuantity';
 
@@ -9,11 +8,10 @@ const finding = (rule: string, evidence: readonly object[]) =>
 
 test('a pressure nobody could read is not told beside the point, and stays where a hose was on', () => {
   const caps = finding('capsOn', [{ name: 'off', source: 'caps.offCount', value: 2, unit: '1' }]);
-  expect(findingWords(caps, writeMetric, false)).toBe('At hand-over at 00:10 (step 500), caps missing: 2.');
-  expect(findingWords(caps, writeMetric, true)).toBe(sayFinding(caps));
+  expect(sayFinding(caps, writeMetric, false)).toBe('At hand-over at 00:10, caps missing: 2.');
+  expect(sayFinding(caps)).toBe('At hand-over at 00:10, caps missing: 2; the low side stood at 500 kPa.');
 });
 
 test('a sentence about the pressure keeps it', () => {
-  const shut = finding('readShut', []);
-  expect(findingWords(shut, writeMetric, true)).toContain('500 kPa');
+  expect(sayFinding(finding('startAfterCutIn', []), writeMetric, false)).toContain('500 kPa');
 });
