@@ -1,65 +1,126 @@
 /**
- * What is wrong with a file a person wrote, each with its place: the form in which `check`, the build and the workshop
- * report. Schema issues become problems here; an unknown key says which known one it is nearest to.
+ * What a schema finds wrong with a file, each with its place, and what was meant where one thing is near: a known key, one of
+ * a closed list of values, a unit, the level a key belongs to.
  */
 import type { z } from 'zod';
 import { nearest } from '../../src/words/nearest';
+import { formMessage } from './formMessage.ts';
 import { keysAt } from './keysAt.ts';
 import type { WithKnownKeys } from './picked.ts';
-import { YamlError, type YamlPath, type YamlSource } from './readYaml.ts';
+import type { Fix, Problem } from './problem.ts';
+import { YamlError, type YamlPath, type YamlPlace, type YamlSource } from './readYaml.ts';
 
-export interface Problem {
-  /** `file:line:column`. */
-  readonly at: string;
-  readonly code: string;
-  readonly level: 'error' | 'warning';
-  readonly message: string;
-}
+export type { Problem } from './problem.ts';
 
 /** Codes of the form: unknown key, missing key, wrong value. */
 const UNKNOWN_KEY = 'SCN001';
 const MISSING = 'SCN002';
 const WRONG_VALUE = 'SCN003';
 
-export function shapeProblems(source: YamlSource, schema: z.ZodType): Problem[] {
+export interface FormProblem extends Problem {
+  /** Of what is wrong; of the group for a key it lacks. */
+  readonly path: YamlPath;
+}
+
+export function shapeProblems(source: YamlSource, schema: z.ZodType): FormProblem[] {
   const result = schema.safeParse(source.data);
   if (result.success) return [];
   return result.error.issues.flatMap((issue) => problemsOf(source, schema, issue));
 }
 
-function problemsOf(source: YamlSource, schema: z.ZodType, issue: z.core.$ZodIssue): Problem[] {
+function problemsOf(source: YamlSource, schema: z.ZodType, issue: z.core.$ZodIssue): FormProblem[] {
   const path = issue.path.map((part) => (typeof part === 'number' ? part : String(part)));
+  const given = valueAt(source.data, path);
   if (issue.code === 'unrecognized_keys') {
     const known = (issue as WithKnownKeys).known ?? keysAt(schema, path);
-    return issue.keys.map((key) => {
-      const near = nearest(key, known);
-      const hint = near === undefined ? `known here: ${known.join(', ')}` : `did you mean "${near}"?`;
-      return error(source.atKey([...path, key]), UNKNOWN_KEY, `unknown key "${key}"; ${hint}`);
-    });
+    return issue.keys.map((key) => unknownKey(source, schema, [...path, key], known));
   }
-  const isMissing = ['invalid_type', 'invalid_value'].includes(issue.code ?? '');
-  if (isMissing && valueAt(source.data, path) === undefined)
-    return [error(source.at(path), MISSING, `"${String(path.at(-1))}" is missing${choicesOf(issue)}`)];
-  const meant = nearestValue(issue, valueAt(source.data, path));
-  return [error(source.at(path), WRONG_VALUE, `${path.join('.') || 'file'}: ${issue.message}${meant}`)];
+  const isMissing = ['invalid_type', 'invalid_value', 'custom'].includes(issue.code ?? '');
+  if (isMissing && given === undefined && path.length > 0)
+    return [problem(source, path, source.placeOf(path), MISSING, missing(source, path, issue))];
+  const meant = meantBy(issue, given);
+  const said = `${path.join('.') || 'file'}: ${formMessage(issue, given)}`;
+  const hint = meant === undefined ? '' : `; did you mean "${meant}"?`;
+  const fix = meant === undefined ? undefined : fixOfValue(source, path, meant);
+  return [problem(source, path, source.placeOf(path), WRONG_VALUE, `${said}${hint}`, fix)];
 }
 
-const choicesOf = (issue: z.core.$ZodIssue): string =>
-  issue.code === 'invalid_value' ? `; one of ${issue.values.map(String).join(', ')}` : '';
-
-/** For one of a closed list of values: what was written, and which it is nearest to. */
-function nearestValue(issue: z.core.$ZodIssue, given: unknown): string {
-  if (issue.code !== 'invalid_value' || typeof given !== 'string') return '';
-  const near = nearest(given, issue.values.map(String));
-  return near === undefined ? `; not "${given}"` : `; not "${given}"; did you mean "${near}"?`;
+/** A key nobody knows here: a slip, or one that stands too deep. */
+function unknownKey(
+  source: YamlSource,
+  schema: z.ZodType,
+  path: YamlPath,
+  all: readonly string[],
+): FormProblem {
+  const key = String(path.at(-1));
+  const beside = Object.keys((valueAt(source.data, path.slice(0, -1)) ?? {}) as object);
+  const free = all.filter((known) => !beside.includes(known));
+  const near = nearest(key, free);
+  const place = source.keyPlaceOf(path);
+  const say = (hint: string, fix?: Fix): FormProblem =>
+    problem(source, path, place, UNKNOWN_KEY, `unknown key "${key}"; ${hint}`, fix);
+  if (near !== undefined) return say(`did you mean "${near}"?`, { at: place, to: near });
+  const above = levelOf(source, schema, path);
+  if (above !== undefined)
+    return say(above === '' ? OUTERMOST : `it belongs under "${above}"; move it out to there`);
+  return say(`known here: ${free.join(', ') || 'none'}`);
 }
 
-const error = (at: string, code: string, message: string): Problem => ({ at, code, level: 'error', message });
+const OUTERMOST = 'it belongs at the left margin; it is indented too far';
 
-function valueAt(data: unknown, path: YamlPath): unknown {
+/** The level further out that knows this key and lacks it; the outermost is ''. */
+function levelOf(source: YamlSource, schema: z.ZodType, path: YamlPath): string | undefined {
+  const key = String(path.at(-1));
+  for (let depth = path.length - 2; depth >= 0; depth--) {
+    const level = path.slice(0, depth);
+    const there = valueAt(source.data, level);
+    const lacks = typeof there === 'object' && there !== null && !Object.hasOwn(there, key);
+    if (lacks && keysAt(schema, level).includes(key)) return level.join('.');
+  }
+  return undefined;
+}
+
+function missing(source: YamlSource, path: YamlPath, issue: z.core.$ZodIssue): string {
+  const key = String(path.at(-1));
+  const choices = issue.code === 'invalid_value' ? `; one of ${issue.values.map(String).join(', ')}` : '';
+  const astray = path.length === 2 && Object.hasOwn((source.data ?? {}) as object, key);
+  return `"${key}" is missing${choices}${astray ? `; there is one at the left margin: indent it under "${path[0]}"` : ''}`;
+}
+
+/** One of a closed list that is near, or what the schema itself takes it for. */
+function meantBy(issue: z.core.$ZodIssue, given: unknown): string | undefined {
+  if (issue.code === 'custom') {
+    const meant: unknown = issue.params?.meant;
+    return typeof meant === 'string' ? meant : undefined;
+  }
+  if (issue.code !== 'invalid_value' || !['string', 'boolean', 'number'].includes(typeof given))
+    return undefined;
+  const known = issue.values.map(String);
+  return known.length === 1 ? known[0] : nearest(String(given), known);
+}
+
+function fixOfValue(source: YamlSource, path: YamlPath, to: string): Fix | undefined {
+  const given = valueAt(source.data, path);
+  const at = source.partOf(path, String(given)) ?? source.placeOf(path);
+  return at.length > 0 ? { at, to } : undefined;
+}
+
+function problem(
+  source: YamlSource,
+  path: YamlPath,
+  place: YamlPlace,
+  code: string,
+  message: string,
+  fix?: Fix,
+): FormProblem {
+  const at = `${source.file}:${place.line}:${place.column}`;
+  return { at, ...place, code, level: 'error', message, path, ...(fix ? { fix } : {}) };
+}
+
+export function valueAt(data: unknown, path: YamlPath): unknown {
   let here = data;
   for (const part of path) {
-    if (typeof here !== 'object' || here === null) return undefined;
+    if (typeof here !== 'object' || here === null || !Object.hasOwn(here, part)) return undefined;
     here = (here as Record<string | number, unknown>)[part];
   }
   return here;

@@ -6,15 +6,29 @@
  * `__proto__`.
  */
 import { type Document, isMap, isNode, isPair, isScalar, LineCounter, parseAllDocuments, visit } from 'yaml';
+import { placesIn } from './yamlPlaces.ts';
 
 export type YamlPath = readonly (string | number)[];
 
+/** A stretch of one line, counted from 1 in UTF-16 units. */
+export interface YamlPlace {
+  readonly line: number;
+  readonly column: number;
+  readonly length: number;
+}
+
 export interface YamlSource {
+  readonly file: string;
   readonly data: unknown;
   /** `file:line:column` of the node at `path`, or of its nearest ancestor that exists. */
   readonly at: (path: YamlPath) => string;
   /** As `at`, but of the key itself; for "unknown key". */
   readonly atKey: (path: YamlPath) => string;
+  /** As `at`: the node, or what of it stands on its first line. */
+  readonly placeOf: (path: YamlPath) => YamlPlace;
+  readonly keyPlaceOf: (path: YamlPath) => YamlPlace;
+  /** Where `part` stands in the text of the node at `path`; undefined where it is written otherwise, or over several lines. */
+  readonly partOf: (path: YamlPath, part: string) => YamlPlace | undefined;
 }
 
 /** `message` is `file:line:column code text`: what was wrong, and what would be right where that is not plain. */
@@ -54,10 +68,15 @@ export function readYaml(file: string, text: string): YamlSource {
   const second = documents[1];
   if (second) throw new YamlError(where(second.range[0]), 'second-document', 'one file holds one document');
   refuseWhatJsonCannotHold(document, where);
+  const placeIn = placesIn(text, lines);
   return {
+    file,
     data: document.toJS(),
-    at: (path) => where(offsetOf(document, path)),
-    atKey: (path) => where(keyOffsetOf(document, path)),
+    at: (path) => where(startOf(nodeAt(document, path))),
+    atKey: (path) => where(startOf(keyAt(document, path))),
+    placeOf: (path) => placeIn(nodeAt(document, path)),
+    keyPlaceOf: (path) => placeIn(keyAt(document, path)),
+    partOf: (path, part) => placeIn.part(document.getIn(path, true), part),
   };
 }
 
@@ -90,22 +109,23 @@ function refuseWhatJsonCannotHold(document: Document.Parsed, where: (offset: num
   });
 }
 
-function offsetOf(document: Document.Parsed, path: YamlPath): number {
+/** The node at `path`, or its nearest ancestor that exists. */
+function nodeAt(document: Document.Parsed, path: YamlPath): unknown {
   for (let depth = path.length; depth > 0; depth--) {
     const node = document.getIn(path.slice(0, depth), true);
-    if (isNode(node) && node.range) return node.range[0];
+    if (isNode(node) && node.range) return node;
   }
-  return startOf(document.contents);
+  return document.contents;
 }
 
-function keyOffsetOf(document: Document.Parsed, path: YamlPath): number {
+function keyAt(document: Document.Parsed, path: YamlPath): unknown {
   const parent = path.length > 1 ? document.getIn(path.slice(0, -1), true) : document.contents;
   const key = path[path.length - 1];
   if (isMap(parent)) {
     const pair = parent.items.find((item) => isPair(item) && isScalar(item.key) && item.key.value === key);
-    if (pair) return startOf(pair.key);
+    if (pair) return pair.key;
   }
-  return offsetOf(document, path);
+  return nodeAt(document, path);
 }
 
 function startOf(node: unknown): number {

@@ -1,7 +1,7 @@
 /** Rules of a scenario against the signals its car has; its own rules also against the words they are told in. */
 import type { Rule } from '../../shared/schema/rubric';
 import type { Plant } from '../plant/plantPort';
-import { type Findings, withHint } from '../session/check/findings';
+import type { Findings } from '../session/check/findings';
 import { ConditionError } from '../session/conditions/compileCondition';
 import type { SignalTable } from '../session/conditions/moment';
 import { measureList } from '../session/record/measures';
@@ -30,7 +30,7 @@ export function checkRules({ rules, data }: Scenario, plant: Plant, findings: Fi
     }
     for (const source of Object.values(rule.quotes).filter((one) => !known.includes(one))) {
       const what = word('check.quotes', { rule: rule.id, source });
-      findings.error(path, 'SCN131', withHint(what, source, known));
+      findings.unknown(path, 'SCN131', what, source, known);
     }
     const untold = checkTold(rule);
     if (untold?.kind === 'unspoken') findings.error(path, 'SCN132', unspoken(rule, untold.ways));

@@ -1,5 +1,5 @@
 /** The whole check of a scenario file: what it takes to be played, then its own plans played, then what a teacher would miss. */
-import type { Problem } from '../../shared/schema/problems';
+import type { Problem } from '../../shared/schema/problem';
 import type { Rubric } from '../../shared/schema/rubric';
 import { checkPhysics } from '../session/check/checkPhysics';
 import { checkTeaching } from '../session/check/checkTeaching';

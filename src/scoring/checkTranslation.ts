@@ -1,5 +1,6 @@
 /** A scenario told in another language, checked against the scenario: the same keys, as many lines, the same figures. */
-import type { Problem } from '../../shared/schema/problems';
+import type { Problem } from '../../shared/schema/problem';
+import { problemOfYaml } from '../../shared/schema/problemOfYaml';
 import { shapeProblems } from '../../shared/schema/problems';
 import { readYaml, YamlError } from '../../shared/schema/readYaml';
 import { type ScenarioData, scenarioSchema } from '../../shared/schema/scenario';
@@ -13,6 +14,6 @@ export function checkTranslation(file: string, text: string, scenarioText: strin
     return scenarioWordsProblems(readYaml(file, text), scenario.data as ScenarioData);
   } catch (error) {
     if (!(error instanceof YamlError)) throw error;
-    return [{ at: error.place, code: error.code, level: 'error', message: error.text }];
+    return [problemOfYaml(error)];
   }
 }

@@ -2,7 +2,8 @@
  * A scenario file as far as it has to be right to be played: form, bench, hidden faults, ids, rules. Stops at the first
  * stage that finds errors, because the next one would only repeat them in other words.
  */
-import type { Problem } from '../../shared/schema/problems';
+import type { Problem } from '../../shared/schema/problem';
+import { problemOfYaml } from '../../shared/schema/problemOfYaml';
 import { shapeProblems } from '../../shared/schema/problems';
 import { readYaml, YamlError, type YamlSource } from '../../shared/schema/readYaml';
 import type { Rubric } from '../../shared/schema/rubric';
@@ -22,7 +23,7 @@ import { checkBentSigns } from '../session/check/checkBentSigns';
 import { checkFaults } from '../session/check/checkFaults';
 import { checkFound } from '../session/check/checkFound';
 import { checkIds } from '../session/check/checkIds';
-import { type Findings, findingsIn, withHint } from '../session/check/findings';
+import { type Findings, findingsIn } from '../session/check/findings';
 import { plantOptions } from '../session/scenario/plantOptions';
 import { type Scenario, scenarioOf } from '../session/scenario/scenario';
 import { word } from '../words/words';
@@ -64,7 +65,7 @@ function sourceOf(file: string, text: string): { readonly source: YamlSource } |
     return { source: readYaml(file, text) };
   } catch (error) {
     if (!(error instanceof YamlError)) throw error;
-    return { at: error.place, code: error.code, level: 'error', message: error.text };
+    return problemOfYaml(error);
   }
 }
 
@@ -85,7 +86,7 @@ function scenarioIn(
 function checkCarAndBench(data: ScenarioData, findings: Findings): void {
   const id = data.vehicle;
   if (!vehicleIds.includes(id)) {
-    findings.error(['vehicle'], 'SCN102', withHint(word('check.noVehicle', { id }), id, vehicleIds));
+    findings.unknown(['vehicle'], 'SCN102', word('check.noVehicle', { id }), id, vehicleIds);
     return;
   }
   const vehicle = vehicleOf(id);

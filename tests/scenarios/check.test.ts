@@ -1,7 +1,7 @@
 /** `check`: a slip is told where it stands, with what would be right. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import type { Problem } from '../../shared/schema/problems';
+import type { Problem } from '../../shared/schema/problem';
 import { checkScenario } from '../../src/scoring/checkScenario';
 import { readScenario } from '../../src/scoring/readScenario';
 import { checkPhysics } from '../../src/session/check/checkPhysics';

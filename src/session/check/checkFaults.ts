@@ -4,7 +4,7 @@ import type { LeakPlace } from '../../faults/leakPlaces';
 import { clash, faultIds, faultOf, faultsFor } from '../../faults/registry';
 import { vehicleOf } from '../../loop/car/vehicles';
 import { word } from '../../words/words';
-import { type Findings, withHint } from './findings';
+import type { Findings } from './findings';
 
 type Hidden = ScenarioData['faults'][number];
 
@@ -16,7 +16,7 @@ export function checkFaults(data: ScenarioData, places: readonly LeakPlace[], fi
     const path = ['faults', at, 'fault'];
     if (!possible.includes(id)) {
       const what = faultIds.includes(id) ? word('check.faultNotHere', { id }) : word('check.noFault', { id });
-      findings.error(path, 'SCN102', withHint(what, id, possible));
+      findings.unknown(path, 'SCN102', what, id, possible);
       return;
     }
     checkBesides(data.faults.slice(0, at), id, placeOf(hidden), at, findings);
@@ -68,6 +68,5 @@ function checkSite(
     return;
   }
   const fit = places.filter(canBeAt).map((place) => place.id);
-  if (!fit.includes(site))
-    findings.error(path, 'SCN106', withHint(word('check.badSite', { site, id }), site, fit));
+  if (!fit.includes(site)) findings.unknown(path, 'SCN106', word('check.badSite', { site, id }), site, fit);
 }

@@ -2,7 +2,7 @@
 import type { ScenarioData } from '../../../shared/schema/scenario';
 import type { Layout } from '../../layout/layout';
 import { word } from '../../words/words';
-import { type Findings, withHint } from './findings';
+import type { Findings } from './findings';
 
 export function checkFound({ found }: ScenarioData, { ports }: Layout, findings: Findings): void {
   const covered = ports.filter(({ cover }) => cover !== undefined).map(({ id }) => id);
@@ -14,7 +14,7 @@ export function checkFound({ found }: ScenarioData, { ports }: Layout, findings:
       if (named.indexOf(port) < at) findings.error(path, 'SCN122', word('check.twice', { id: port }));
       if (known[list].includes(port)) return;
       const none = list === 'caps' ? 'check.noPort' : 'check.noCover';
-      findings.error(path, 'SCN126', withHint(word(none, { id: port }), port, known[list]));
+      findings.unknown(path, 'SCN126', word(none, { id: port }), port, known[list]);
     });
   }
 }

@@ -2,22 +2,18 @@
 import type { ScenarioData } from '../../../shared/schema/scenario';
 import type { Plant } from '../../plant/plantPort';
 import { word } from '../../words/words';
-import { ConditionError, compileCondition } from '../conditions/compileCondition';
 import { sessionSignals } from '../sessionSignals';
+import { checkCondition } from './checkCondition';
 import { checkPlanWords } from './checkPlanWords';
-import { type Findings, withHint } from './findings';
+import type { Findings } from './findings';
 
 const PLANS = ['solution', 'careless', 'nothing'] as const;
 
 export function checkIds(data: ScenarioData, plant: Plant, findings: Findings): void {
   const table = { signals: [...plant.signals, ...sessionSignals(plant)] };
   data.deliver.forEach(({ done }, at) => {
-    try {
-      compileCondition(done, table);
-    } catch (error) {
-      if (!(error instanceof ConditionError)) throw error;
-      findings.error(['deliver', at, 'done'], 'SCN120', error.message);
-    }
+    const told = { code: 'SCN120', tell: (reason: string) => reason };
+    checkCondition(done, ['deliver', at, 'done'], table, findings, told);
   });
   checkKnown(data.answer.causes, ['answer', 'causes'], plant.choices('cause'), findings);
   checkKnown(data.answer.parts, ['answer', 'parts'], plant.choices('replaceable'), findings);
@@ -42,7 +38,7 @@ function checkKnown(
 ): void {
   ids.forEach((id, at) => {
     if (known.includes(id)) return;
-    findings.error([...path, at], 'SCN121', withHint(word('check.notForThisCar', { id }), id, known));
+    findings.unknown([...path, at], 'SCN121', word('check.notForThisCar', { id }), id, known);
   });
 }
 

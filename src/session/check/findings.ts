@@ -1,25 +1,53 @@
-/** Findings of `check` with the place they stand at. Codes: 0xx form, 1xx ids, 2xx physics and plans, 3xx teaching. */
-import type { Problem } from '../../../shared/schema/problems';
+/** Findings of `check` with the place they stand at. What the codes mean stands in problemCodes.ts. */
+import type { Problem } from '../../../shared/schema/problem';
 import type { YamlPath, YamlSource } from '../../../shared/schema/readYaml';
 import { nearest } from '../../words/nearest';
 import { word } from '../../words/words';
 
+/** What is written wrongly, and what was meant. */
+export interface Meant {
+  readonly part: string;
+  readonly to: string;
+}
+
 export interface Findings {
-  error(path: YamlPath, code: string, message: string): void;
+  /** With `meant`, the place is that of what is written wrongly, and a fix is offered. */
+  error(path: YamlPath, code: string, message: string, meant?: Meant | null): void;
   warning(path: YamlPath, code: string, message: string): void;
+  /** An id that is not among `known`: told with the nearest of them. */
+  unknown(path: YamlPath, code: string, what: string, id: string, known: readonly string[]): void;
   readonly list: readonly Problem[];
 }
 
 export function findingsIn(source: YamlSource): Findings {
   const list: Problem[] = [];
-  const put = (level: Problem['level']) => (path: YamlPath, code: string, message: string) => {
-    list.push({ at: source.at(path), code, level, message });
+  const put = (
+    level: Problem['level'],
+    path: YamlPath,
+    code: string,
+    message: string,
+    meant?: Meant | null,
+  ) => {
+    const part = meant ? source.partOf(path, meant.part) : undefined;
+    const place = part ?? source.placeOf(path);
+    const at = `${source.file}:${place.line}:${place.column}`;
+    const fix = part && meant ? { fix: { at: part, to: meant.to } } : {};
+    list.push({ at, ...place, code, level, message, ...fix });
   };
-  return { error: put('error'), warning: put('warning'), list };
+  return {
+    error: (path, code, message, meant) => put('error', path, code, message, meant),
+    warning: (path, code, message) => put('warning', path, code, message),
+    unknown: (path, code, what, id, known) => {
+      const near = nearest(id, known);
+      const meant = near === undefined ? null : { part: id, to: near };
+      put('error', path, code, withHint(what, id, known), meant);
+    },
+    list,
+  };
 }
 
 /** `what`, then the known id nearest to it, or all there are. */
-export function withHint(what: string, id: string, known: readonly string[]): string {
+function withHint(what: string, id: string, known: readonly string[]): string {
   const near = nearest(id, known);
   if (near !== undefined) return word('check.near', { what, near });
   return word('check.known', { what, known: known.join(', ') || word('check.none') });

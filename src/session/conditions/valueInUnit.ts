@@ -32,7 +32,7 @@ export function valueFor(signal: Pick<SignalSpec, 'id' | 'unit'>, given: string 
 }
 
 /** Gauge and absolute pressure, and a temperature and a difference, share a unit; the name tells them apart. */
-function kindOf({ id, unit }: Pick<SignalSpec, 'id' | 'unit'>): QuantityKind {
+export function kindOf({ id, unit }: Pick<SignalSpec, 'id' | 'unit'>): QuantityKind {
   if (unit === 'Pa') return /gaugePressure/i.test(id) ? 'gaugePressure' : 'absolutePressure';
   if (unit === 'K') return /superheat|subcooling/i.test(id) ? 'temperatureDifference' : 'temperature';
   const kind = KINDS[unit];

@@ -1,0 +1,86 @@
+/** A condition part by part, so that each slip in it is told where it stands: a signal, an event, a value with its unit. */
+import type { Comparison, Condition } from '../../../shared/schema/condition';
+import type { YamlPath } from '../../../shared/schema/readYaml';
+import { unitMeant } from '../../units/unitMeant';
+import { nearest } from '../../words/nearest';
+import { ConditionError, compileCondition, matchingSignals } from '../conditions/compileCondition';
+import { eventIds } from '../conditions/eventIds';
+import type { SignalTable } from '../conditions/moment';
+import { kindOf } from '../conditions/valueInUnit';
+import type { Findings, Meant } from './findings';
+
+const BOUNDS = ['over', 'under', 'is'] as const;
+
+/** `tell` puts what is said into a sentence of the rule or delivery it belongs to. */
+export function checkCondition(
+  condition: Condition,
+  path: YamlPath,
+  table: SignalTable,
+  findings: Findings,
+  { code, tell }: { readonly code: string; readonly tell: (reason: string) => string },
+): void {
+  const all = (parts: readonly Condition[], at: YamlPath): void => {
+    for (const [index, part] of parts.entries()) walk(part, [...at, index]);
+  };
+  const walk = (part: Condition, at: YamlPath): void => {
+    if ('all' in part) return all(part.all, [...at, 'all']);
+    if ('any' in part) return all(part.any, [...at, 'any']);
+    if ('not' in part) return walk(part.not, [...at, 'not']);
+    const reason = reasonAgainst(part, table);
+    if (reason === null) return;
+    const { key, meant } = whereIn(part, table);
+    findings.error([...at, key], code, tell(reason), meant);
+  };
+  walk(condition, path);
+}
+
+function reasonAgainst(part: Condition, table: SignalTable): string | null {
+  try {
+    compileCondition(part, table);
+    return null;
+  } catch (error) {
+    if (error instanceof ConditionError) return error.message;
+    throw error;
+  }
+}
+
+function whereIn(
+  part: Condition,
+  table: SignalTable,
+): { readonly key: string; readonly meant: Meant | null } {
+  if ('event' in part) return { key: 'event', meant: nearestOf(part.event, eventIds) };
+  const comparison = part as Comparison;
+  const ids = table.signals.map(({ id }) => id);
+  if (!isKnown(comparison.signal, table)) return { key: 'signal', meant: nearestOf(comparison.signal, ids) };
+  const key = BOUNDS.find((bound) => comparison[bound] !== undefined) ?? 'is';
+  return { key, meant: valueMeant(comparison, comparison[key] as string | number, table) };
+}
+
+function isKnown(pattern: string, table: SignalTable): boolean {
+  try {
+    return matchingSignals(pattern, table).length > 0;
+  } catch (error) {
+    if (error instanceof ConditionError) return false;
+    throw error;
+  }
+}
+
+function nearestOf(part: string, known: readonly string[]): Meant | null {
+  const to = nearest(part, known);
+  return to === undefined ? null : { part, to };
+}
+
+function valueMeant({ signal }: Comparison, given: string | number, table: SignalTable): Meant | null {
+  const spec = table.signals[matchingSignals(signal, table)[0]];
+  const to = spec.unit === 'bool' ? nearest(String(given), ['on', 'off']) : quantityMeant(spec, given);
+  return to === undefined ? null : { part: String(given), to };
+}
+
+function quantityMeant(spec: SignalTable['signals'][number], given: string | number): string | undefined {
+  try {
+    return unitMeant(given, kindOf(spec));
+  } catch (error) {
+    if (error instanceof RangeError) return undefined;
+    throw error;
+  }
+}

@@ -1,0 +1,106 @@
+/**
+ * What a person meant who wrote a quantity that cannot be read: `35 C` is `35 degC`, `620 gr` is `620 g`, a bare `480` of a
+ * mass is `480 g`. Undefined where nothing is near, or nothing near is inside what is allowed.
+ */
+import { nearest } from '../words/nearest';
+import { parseQuantity, QuantityError } from './quantity';
+import { type QuantityKind, unitsOf } from './unitTable';
+
+export interface Allowed {
+  readonly min: number;
+  readonly max: number;
+}
+
+/** As people write them, in small letters; the first of a line that fits the kind is taken. */
+const WRITTEN: Readonly<Record<string, readonly string[]>> = {
+  c: ['degC'],
+  celsius: ['degC'],
+  centigrade: ['degC'],
+  degrees: ['degC', 'deg'],
+  degree: ['degC', 'deg'],
+  deg: ['degC', 'deg'],
+  f: ['degF'],
+  fahrenheit: ['degF'],
+  kelvin: ['K'],
+  gr: ['g'],
+  gm: ['g'],
+  gram: ['g'],
+  grams: ['g'],
+  gramme: ['g'],
+  grammes: ['g'],
+  kilo: ['kg'],
+  kilos: ['kg'],
+  kgs: ['kg'],
+  kilogram: ['kg'],
+  kilograms: ['kg'],
+  ounce: ['oz'],
+  ounces: ['oz'],
+  lbs: ['lb'],
+  pound: ['lb'],
+  pounds: ['lb'],
+  percent: ['%'],
+  pct: ['%'],
+  psig: ['psi'],
+  psia: ['psi abs'],
+  sec: ['s'],
+  secs: ['s'],
+  second: ['s'],
+  seconds: ['s'],
+  m: ['min', 'm'],
+  mins: ['min'],
+  minute: ['min'],
+  minutes: ['min'],
+  hr: ['h'],
+  hour: ['h'],
+  hours: ['h'],
+  litre: ['L'],
+  litres: ['L'],
+  liter: ['L'],
+  liters: ['L'],
+  'm³': ['m3'],
+  'w/m²': ['W/m2'],
+  w: ['W/m2', 'W'],
+};
+/** In which a bare number is tried, by kind; else in the order of the kind's own list. */
+const USUAL: Partial<Readonly<Record<QuantityKind, readonly string[]>>> = {
+  mass: ['kg', 'g', 'oz'],
+  temperature: ['degC', 'degF', 'K'],
+  time: ['min', 's'],
+  absolutePressure: ['kPa abs', 'bar abs', 'psi abs', 'Pa abs'],
+  gaugePressure: ['kPa', 'bar', 'psi'],
+};
+const NUMBER = /^\s*([+\-−]?(?:\d+\.?\d*|\d*[.,]\d+)(?:[eE][+-]?\d+)?)\s*(.*?)\s*$/;
+
+export function unitMeant(given: string | number, kind: QuantityKind, allowed?: Allowed): string | undefined {
+  const [, number, unit] = NUMBER.exec(String(given)) ?? [];
+  if (number === undefined) return undefined;
+  const value = number.replace(',', '.');
+  return candidates(value, unit, kind).find((text) => fits(text, kind, allowed));
+}
+
+function candidates(value: string, unit: string, kind: QuantityKind): string[] {
+  const written = (name: string): string => (name === '%' ? `${value}%` : `${value} ${name}`);
+  const known = Object.keys(unitsOf(kind));
+  if (unit === '') {
+    const share = Number(value);
+    if (kind === 'ratio' && share > 0 && share <= 1) return [`${Math.round(1e6 * share) / 1e4}%`];
+    return (USUAL[kind] ?? known).map(written);
+  }
+  const plain = unit.toLowerCase().replace(/\s+/g, ' ');
+  const near = nearest(unit, known);
+  return [
+    ...known.filter((name) => [plain, `${plain} abs`].includes(name.toLowerCase())),
+    ...(WRITTEN[plain.replace(/[°.\s]/g, '')] ?? []).filter((name) => known.includes(name)),
+    ...(near === undefined ? [] : [near]),
+  ].map(written);
+}
+
+function fits(text: string, kind: QuantityKind, allowed: Allowed | undefined): boolean {
+  try {
+    const si = parseQuantity(text, kind);
+    return allowed === undefined || (si >= allowed.min && si <= allowed.max);
+  } catch (error) {
+    if (error instanceof QuantityError) return false;
+    throw error;
+  }
+}
