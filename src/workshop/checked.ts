@@ -1,5 +1,5 @@
 /** What the worker found in a text: the scenario where its form holds, and every problem with its place. */
-import type { Problem } from '../../shared/schema/problems';
+import type { Problem } from '../../shared/schema/problem';
 import type { ScenarioData } from '../../shared/schema/scenario';
 
 export interface Checked {

@@ -2,4 +2,6 @@
 export interface WorkshopWords {
   'workshop.title': never;
   'workshop.text': never;
+  'workshop.form.times': 'times';
+  'workshop.form.gramsAYear': 'grams';
 }

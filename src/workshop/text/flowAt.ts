@@ -5,10 +5,13 @@ export interface FlowAt {
   readonly writes: 'key' | 'value' | 'text';
   /** Where the word begins that is being written, counted from the start of the text read. */
   readonly from: number;
+  /** Keys of the innermost map that are written before. */
+  readonly beside: readonly string[];
 }
 
 interface Open {
   readonly isMap: boolean;
+  readonly keys: string[];
   key: string | null;
   index: number;
 }
@@ -26,16 +29,18 @@ export function flowAt(written: string): FlowAt | null {
     }
     const top = open.at(-1);
     if ((letter === '"' || letter === "'") && written.slice(from, at).trim() === '') quote = letter;
-    else if (letter === '{' || letter === '[') open.push({ isMap: letter === '{', key: null, index: 0 });
+    else if (letter === '{' || letter === '[')
+      open.push({ isMap: letter === '{', keys: [], key: null, index: 0 });
     else if (letter === '}' || letter === ']') {
       open.pop();
       if (open.length === 0) return null;
     } else if (letter === ',' && top) {
       top.key = null;
       top.index += 1;
-    } else if (letter === ':' && top?.isMap && top.key === null && /^(\s|$)/.test(written.slice(at + 1)))
+    } else if (letter === ':' && top?.isMap && top.key === null && /^(\s|$)/.test(written.slice(at + 1))) {
       top.key = written.slice(from, at).trim();
-    else continue;
+      top.keys.push(top.key);
+    } else continue;
     if (quote === '') from = at + 1;
   }
   return told(open, written, from, quote !== '');
@@ -45,6 +50,11 @@ function told(open: readonly Open[], written: string, from: number, isQuoted: bo
   const inner = open[open.length - 1];
   const path = open.flatMap((one) => (one.isMap ? (one.key === null ? [] : [one.key]) : [one.index]));
   const begins = from + (written.slice(from).length - written.slice(from).trimStart().length);
-  if (isQuoted) return { path, writes: 'text', from: begins };
-  return { path, writes: inner.isMap && inner.key === null ? 'key' : 'value', from: begins };
+  if (isQuoted) return { path, writes: 'text', from: begins, beside: inner.keys };
+  return {
+    path,
+    writes: inner.isMap && inner.key === null ? 'key' : 'value',
+    from: begins,
+    beside: inner.keys,
+  };
 }

@@ -12,6 +12,8 @@ export interface PlaceAt {
   readonly from: number;
   /** Within brackets. */
   readonly inBrackets: boolean;
+  /** Keys of the same brackets that are written before. */
+  readonly beside?: readonly string[];
 }
 
 interface Frame {
@@ -142,5 +144,6 @@ function inBrackets(frames: readonly Frame[], written: string, offset: number): 
     writes: flow.writes,
     from: offset - (written.length - flow.from),
     inBrackets: true,
+    beside: flow.beside,
   };
 }

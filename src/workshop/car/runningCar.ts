@@ -1,0 +1,101 @@
+/**
+ * The page's end of the car's worker: asks anew a moment after what decides the readings has changed, and keeps the last
+ * picture until the next one comes.
+ */
+import { createEffect, createMemo, createSignal, on, onCleanup, untrack } from 'solid-js';
+import type { ScenarioData } from '../../../shared/schema/scenario';
+import type { FromCar, ToCar } from './car.worker';
+import type { CarRun, CarWay } from './carRun';
+import { type CarsAt, PIECES } from './carStory';
+
+export interface CarPicture {
+  /** What it was made of. */
+  readonly data: ScenarioData;
+  readonly ways: readonly CarWay[];
+  readonly way: CarWay;
+  readonly ambientK: number;
+  readonly own: CarRun;
+  readonly sound: CarRun;
+  /** By rising temperature, as far as they have come. */
+  readonly band: readonly CarsAt[];
+}
+
+export interface RunningCar {
+  readonly picture: () => CarPicture | null;
+  readonly way: () => CarWay;
+  readonly setWay: (way: CarWay) => void;
+  /** Share of the work that is done; null where nothing is going on. */
+  readonly progress: () => number | null;
+  readonly failure: () => string | null;
+}
+
+const PAUSE_MS = 500;
+
+/** What the readings depend on: a title is no reason to run the cars again. */
+function decisive({ vehicle, weather, contents, faults, found, place, bench, varies }: ScenarioData): string {
+  return JSON.stringify({ vehicle, weather, contents, faults, found, place, bench, varies });
+}
+
+export function runningCar(scenario: () => ScenarioData | null): RunningCar {
+  const worker = new Worker(new URL('./car.worker.ts', import.meta.url), { type: 'module' });
+  const post = (message: ToCar): void => worker.postMessage(message);
+  const [picture, setPicture] = createSignal<CarPicture | null>(null);
+  const [way, setWay] = createSignal<CarWay>('running');
+  const [progress, setProgress] = createSignal<number | null>(null);
+  const [failure, setFailure] = createSignal<string | null>(null);
+  let serial = 0;
+  let pieces = 0;
+  let timer = 0;
+  let asked: ScenarioData | null = null;
+
+  const ask = (data: ScenarioData): void => {
+    serial++;
+    pieces = 0;
+    asked = data;
+    setFailure(null);
+    setProgress(0);
+    post({ type: 'run', serial, data, way: way() });
+  };
+  const take = (message: FromCar): void => {
+    if (message.serial !== serial || asked === null) return;
+    if (message.type === 'failed') {
+      setFailure(message.reason);
+      setProgress(null);
+    } else if (message.type === 'done') setProgress(null);
+    else {
+      pieces++;
+      setProgress(pieces / PIECES);
+      const { piece } = message;
+      const before = untrack(picture);
+      if (piece.kind === 'runs') {
+        const { kind: _kind, ...runs } = piece;
+        setPicture({ data: asked, ...runs, band: [] });
+      } else if (before)
+        setPicture({ ...before, band: [...before.band, piece.at].sort((a, b) => a.ambientK - b.ambientK) });
+    }
+  };
+  worker.onmessage = ({ data }: MessageEvent<FromCar>) => take(data);
+  worker.onerror = (event) => {
+    setFailure(event.message ?? '');
+    setProgress(null);
+  };
+  const key = createMemo(() => {
+    const data = scenario();
+    return data && `${way()} ${decisive(data)}`;
+  });
+  createEffect(
+    on(key, (wanted) => {
+      clearTimeout(timer);
+      serial++;
+      setProgress(null);
+      post({ type: 'stop' });
+      const data = untrack(scenario);
+      if (wanted !== null && data) timer = window.setTimeout(() => ask(data), PAUSE_MS);
+    }),
+  );
+  onCleanup(() => {
+    clearTimeout(timer);
+    worker.terminate();
+  });
+  return { picture, way, setWay, progress, failure };
+}
