@@ -17,7 +17,7 @@ const DECIDES = [
   ...['suspects', 'scoring'],
 ].map((folder) => `src/${folder}`);
 const DATA = ['shared/refrigerants', 'shared/vehicles', 'shared/rubrics', 'shared/schema'];
-const PROVES = ['src/twin', 'src/prover', 'src/words/words.ts', 'src/words/sentence.ts', 'shared/words/en'];
+const PROVES = ['src/twin', 'src/prover', 'src/words/words.ts', 'src/words/sentence.ts', 'shared/words'];
 
 export function engineModule(): Plugin {
   return {

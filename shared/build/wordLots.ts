@@ -7,7 +7,7 @@ const FEATURES = {
   page: ['app', 'shelf', 'help', 'instrument', 'name'],
   findings: ['rules', 'debrief'],
   pages: ['carCard', 'drill'],
-  workshop: ['workshop', 'workshopCar', 'check'],
+  workshop: ['workshop', 'workshopCar', 'check', 'prove', 'proveTests', 'lazyPlayers'],
   line: ['cli', 'verbs', 'signs', 'report', 'loop', 'properties', 'suspects'],
 } as const;
 

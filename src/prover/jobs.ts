@@ -5,6 +5,7 @@
 import type { Scenario } from '../session/scenario/scenario';
 import type { ApartTable } from './apartTable';
 import type { KnowRun } from './knowRun';
+import { BLIND_PLAYERS, LAZY_PLAYERS, type LazyId, playLazily } from './lazy/playLazily';
 import type { Outcome } from './outcome';
 import { playSolution } from './playSolution';
 import type { ProofRequest } from './proof';
@@ -12,16 +13,16 @@ import { type ProofPart, seedsThatFit } from './seedsThatFit';
 
 export type ProofJob =
   | { readonly kind: 'plan'; readonly seed: number }
-  | { readonly kind: 'lazy'; readonly player: string; readonly seed: number }
-  | { readonly kind: 'know'; readonly seed: number }
-  | { readonly kind: 'apart'; readonly seed: number };
+  | { readonly kind: 'lazy'; readonly player: LazyId; readonly seed: number };
 
 export type JobResult =
-  | { readonly kind: 'plan' | 'lazy'; readonly outcome: Outcome }
+  | { readonly kind: 'plan'; readonly outcome: Outcome }
+  | { readonly kind: 'lazy'; readonly player: LazyId; readonly outcome: Outcome }
   | { readonly kind: 'know'; readonly seed: number; readonly run: KnowRun | null }
   | { readonly kind: 'apart'; readonly table: ApartTable };
 
 const FIRST_SEED = 1;
+const LOOKING_PLAYERS = LAZY_PLAYERS.filter((player) => !BLIND_PLAYERS.includes(player));
 
 /** The longest first, so that two who share the work end together. */
 const PARTS = ['know', 'plan', 'looking', 'blind'] as const satisfies readonly ProofPart[];
@@ -29,8 +30,8 @@ const PARTS = ['know', 'plan', 'looking', 'blind'] as const satisfies readonly P
 const jobsOn = (seed: number): Record<ProofPart, readonly ProofJob[]> => ({
   know: [],
   plan: [{ kind: 'plan', seed }],
-  looking: [],
-  blind: [],
+  looking: LOOKING_PLAYERS.map((player) => ({ kind: 'lazy', player, seed })),
+  blind: BLIND_PLAYERS.map((player) => ({ kind: 'lazy', player, seed })),
 });
 
 export function jobsOf(request: ProofRequest, done: readonly JobResult[]): readonly ProofJob[] {
@@ -49,18 +50,31 @@ export function jobsOf(request: ProofRequest, done: readonly JobResult[]): reado
 }
 
 /** `others`: the scenarios that ship, for who plays another one's solution. */
-export function runJob(scenario: Scenario, job: ProofJob, _others: readonly Scenario[]): JobResult {
-  return { kind: 'plan', outcome: playSolution(scenario, job.seed) };
+export function runJob(scenario: Scenario, job: ProofJob, others: readonly Scenario[]): JobResult {
+  const { kind, seed } = job;
+  switch (kind) {
+    case 'plan':
+      return { kind, outcome: playSolution(scenario, seed) };
+    case 'lazy':
+      return { kind, player: job.player, outcome: playLazily(scenario, job.player, seed, others) };
+  }
 }
 
 /** What one more seed of each part costs. */
 function costsOf(done: readonly JobResult[]): Record<ProofPart, number> {
   const costs: Record<ProofPart, number> = { know: 0, plan: 0, looking: 0, blind: 0 };
-  for (const result of done) costs[partOf(result)] += stepsOf(result);
+  for (const result of done) {
+    const part = partOf(result);
+    if (part !== null) costs[part] += stepsOf(result);
+  }
   return costs;
 }
 
-const partOf = ({ kind }: JobResult): ProofPart => (kind === 'plan' ? 'plan' : 'know');
+/** The table of suspects is made once. */
+function partOf(result: JobResult): ProofPart | null {
+  if (result.kind === 'lazy') return BLIND_PLAYERS.includes(result.player) ? 'blind' : 'looking';
+  return result.kind === 'apart' ? null : result.kind;
+}
 
 function stepsOf(result: JobResult): number {
   if (result.kind === 'know') return result.run?.steps ?? 0;

@@ -4,8 +4,12 @@
  */
 import type { YamlPath } from '../../shared/schema/readYaml';
 import type { ApartTable } from './apartTable';
+import type { FindingCode } from './findingCodes';
 import type { KnowRun } from './knowRun';
 import type { ProofPart } from './seedsThatFit';
+
+/** What the author's own solution has to score at least. */
+export const SOLUTION_MARK = 95;
 
 export interface ProofRequest {
   /** Seeds 1 to this many. */
@@ -26,6 +30,8 @@ export interface Proof {
   readonly solved: Solved;
   /** Lazy players, in their fixed order. */
   readonly luck: readonly Luck[];
+  /** What is wrong with the scenario's own car, as suspects are called. */
+  readonly own: readonly string[];
   /** Null where nothing is to be diagnosed. */
   readonly apart: ApartTable | null;
   readonly fairness: Fairness;
@@ -34,13 +40,12 @@ export interface Proof {
 }
 
 export interface ProofFinding {
-  /** `PRV1xx`; what each means stands in `findingCodes`. */
-  readonly code: string;
+  readonly code: FindingCode;
   readonly level: 'error' | 'warning';
   /** Where in the scenario's file. */
   readonly path: YamlPath;
   /** What its sentence is about: ids, and numbers not yet written. */
-  readonly values: Readonly<Record<string, string | number | readonly number[]>>;
+  readonly values: Readonly<Record<string, string | number | readonly number[] | readonly string[]>>;
 }
 
 export interface Spread {
@@ -54,8 +59,9 @@ export interface Solved {
   readonly solution: {
     readonly seeds: readonly number[];
     readonly scores: Spread;
-    /** Seeds on which it scored too little, or broke what is critical. */
-    readonly failing: readonly number[];
+    /** Seeds on which it scored under `SOLUTION_MARK`. */
+    readonly low: readonly number[];
+    /** Critical rules it broke. */
     readonly critical: readonly string[];
   };
   /** The player that asks for information; null where nothing is to be diagnosed. */
@@ -103,11 +109,6 @@ export interface HintWorth {
   readonly level: number;
   /** Causes that its words name. */
   readonly names: readonly string[];
-  /** Tests that its words point to. */
-  readonly tests: readonly string[];
-  /** What is believed of the true cause before anything is read, and once those tests are. */
-  readonly shareBefore: number;
-  readonly shareAfter: number;
 }
 
 export interface LeftOut {

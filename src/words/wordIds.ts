@@ -15,10 +15,12 @@ import type { HelpWords } from './ids/help';
 import type { InsideWords } from './ids/inside';
 import type { InstrumentWords } from './ids/instrument';
 import type { LawWords } from './ids/law';
+import type { LazyPlayersWords } from './ids/lazyPlayers';
 import type { LoopWords } from './ids/loop';
 import type { NameWords } from './ids/name';
 import type { PanelsWords } from './ids/panels';
 import type { PropertiesWords } from './ids/properties';
+import type { ProveWords } from './ids/prove';
 import type { RefusalWords } from './ids/refusal';
 import type { ReportWords } from './ids/report';
 import type { RulesWords } from './ids/rules';
@@ -33,6 +35,7 @@ import type { VerbsWords } from './ids/verbs';
 import type { WordsWords } from './ids/words';
 import type { WorkWords } from './ids/work';
 import type { WorkshopWords } from './ids/workshop';
+import type { WorkshopCarWords } from './ids/workshopCar';
 
 export interface WordParameters
   extends AimsWords,
@@ -51,10 +54,12 @@ export interface WordParameters
     InsideWords,
     InstrumentWords,
     LawWords,
+    LazyPlayersWords,
     LoopWords,
     NameWords,
     PanelsWords,
     PropertiesWords,
+    ProveWords,
     RefusalWords,
     ReportWords,
     RulesWords,
@@ -68,6 +73,7 @@ export interface WordParameters
     VerbsWords,
     WordsWords,
     WorkWords,
-    WorkshopWords {}
+    WorkshopWords,
+    WorkshopCarWords {}
 
 export type WordId = keyof WordParameters;

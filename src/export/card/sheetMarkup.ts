@@ -1,13 +1,13 @@
-/** A printed page as one file that needs nothing else: its tree as markup, with the style sheet in it. */
+/** A printed page as one file that needs nothing else: its tree as markup, with the style sheet in it; `more` is its own. */
 import { safe } from '../report/page';
 import STYLE from './card.css?raw';
 import { classesOf, type Leaf } from './leaf';
 
-export function sheetMarkup(title: string, sheet: Leaf): string {
+export function sheetMarkup(title: string, sheet: Leaf, more = ''): string {
   return [
     '<!doctype html><html lang="en"><head><meta charset="utf-8">',
     '<meta name="viewport" content="width=device-width, initial-scale=1">',
-    `<title>${safe(title)}</title><style>${STYLE}</style></head><body>`,
+    `<title>${safe(title)}</title><style>${STYLE}${more}</style></head><body>`,
     markup(sheet),
     '</body></html>\n',
   ].join('\n');

@@ -1,0 +1,67 @@
+/**
+ * What was reckoned for a proof before, kept in the person's own cache folder: an entry for each part, by the prover's hash and
+ * by what went in. An entry is its own sum and what came out; one that is cut short or changed counts as none. Where nothing
+ * can be written nothing is kept, and nothing said.
+ */
+import { createHash, randomUUID } from 'node:crypto';
+import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { homedir } from 'node:os';
+import { join } from 'node:path';
+
+export interface JobCache {
+  get(key: string): string | null;
+  put(key: string, body: string): void;
+}
+
+export const noCache: JobCache = { get: () => null, put: () => {} };
+
+/** Folders of other provers that are kept, the latest used first. */
+const KEPT = 2;
+
+export function jobCache(proverHash: string): JobCache {
+  const all = join(cacheFolder(), 'portside', 'proofs');
+  const folder = join(all, proverHash);
+  quietly(() => mkdirSync(folder, { recursive: true }));
+  quietly(() => forgetOthers(all, proverHash));
+  const file = (key: string): string => join(folder, sum(key));
+  return {
+    get: (key) => quietly(() => bodyOf(readFileSync(file(key), 'utf8'))) ?? null,
+    put: (key, body) =>
+      void quietly(() => {
+        const fresh = `${file(key)}.${randomUUID()}`;
+        writeFileSync(fresh, `${sum(body)}\n${body}`);
+        renameSync(fresh, file(key));
+      }),
+  };
+}
+
+function cacheFolder(): string {
+  const { XDG_CACHE_HOME, LOCALAPPDATA } = process.env;
+  if (XDG_CACHE_HOME) return XDG_CACHE_HOME;
+  if (process.platform === 'win32' && LOCALAPPDATA) return LOCALAPPDATA;
+  return join(homedir(), process.platform === 'darwin' ? 'Library/Caches' : '.cache');
+}
+
+function bodyOf(entry: string): string | null {
+  const end = entry.indexOf('\n');
+  const body = entry.slice(end + 1);
+  return end > 0 && entry.slice(0, end) === sum(body) ? body : null;
+}
+
+const sum = (text: string): string => createHash('sha256').update(text).digest('hex');
+
+function forgetOthers(all: string, proverHash: string): void {
+  const others = readdirSync(all)
+    .filter((name) => name !== proverHash)
+    .map((name) => ({ path: join(all, name), used: statSync(join(all, name)).mtimeMs }));
+  others.sort((a, b) => b.used - a.used);
+  for (const { path } of others.slice(KEPT)) rmSync(path, { recursive: true, force: true });
+}
+
+function quietly<Made>(act: () => Made): Made | undefined {
+  try {
+    return act();
+  } catch {
+    return undefined;
+  }
+}

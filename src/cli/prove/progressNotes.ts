@@ -1,0 +1,17 @@
+/** How far a proof is, as notes: not more often than a person can read. */
+import { word } from '../../words/words';
+import type { Io } from '../io';
+import type { Prover } from './proveScenario';
+
+const QUIET_MS = 2_000;
+
+export function progressNotes(io: Io): Pick<Prover, 'onDone'> {
+  let said = Date.now();
+  return {
+    onDone(id, done, known) {
+      if (Date.now() - said < QUIET_MS) return;
+      said = Date.now();
+      io.note(word('prove.verb.progress', { id, done: String(done), known: String(known) }));
+    },
+  };
+}

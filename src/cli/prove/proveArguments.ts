@@ -1,0 +1,55 @@
+/**
+ * What `prove` was asked: which scenarios, each with the places of its file where it is one, how many seeds, how many threads,
+ * and how much may be spent.
+ */
+import { availableParallelism } from 'node:os';
+import type { YamlPath } from '../../../shared/schema/readYaml';
+import { readYaml } from '../../../shared/schema/readYaml';
+import type { ProofRequest } from '../../prover/proof';
+import { scenarios } from '../../session/scenario/library';
+import type { Scenario } from '../../session/scenario/scenario';
+import { word } from '../../words/words';
+import type { Io } from '../io';
+import { scenarioArgument } from '../scenarioArgument';
+import { UsageError } from '../verb';
+
+export interface ToProve {
+  readonly scenario: Scenario;
+  /** `file:line:column` of a place in it; its id where it ships. */
+  readonly at: (path: YamlPath) => string;
+}
+
+const SEEDS = 20;
+const MOST_SEEDS = 1000;
+const THREADS = 2;
+const MOST_THREADS = 64;
+/** Steps of plants for one scenario in 20 s on two cores, and for each of the library in 6 minutes. */
+const BUDGET_STEPS = 4_000_000;
+const LIBRARY_BUDGET_STEPS = 1_700_000;
+
+export function toProve(operands: readonly string[], library: boolean, io: Io): readonly ToProve[] {
+  if (library) return scenarios.map(shipped);
+  if (operands.length === 0) throw new UsageError(word('prove.verb.what'));
+  return operands.map((given) => {
+    const scenario = scenarioArgument(given, io);
+    if (!/\.ya?ml$/.test(given)) return shipped(scenario);
+    return { scenario, at: readYaml(given, io.readFile(given)).at };
+  });
+}
+
+const shipped = (scenario: Scenario): ToProve => ({ scenario, at: () => scenario.data.id });
+
+export const requestOf = (seeds: string | undefined, full: boolean, library: boolean): ProofRequest => ({
+  seeds: wholeOption('seeds', seeds, SEEDS, MOST_SEEDS),
+  budgetSteps: full ? null : library ? LIBRARY_BUDGET_STEPS : BUDGET_STEPS,
+});
+
+export const threadsOf = (given: string | undefined): number =>
+  wholeOption('threads', given, Math.min(THREADS, availableParallelism()), MOST_THREADS);
+
+function wholeOption(name: string, given: string | undefined, otherwise: number, most: number): number {
+  if (given === undefined) return otherwise;
+  const value = Number(given);
+  if (/^\d+$/.test(given) && value >= 1 && value <= most) return value;
+  throw new UsageError(word('prove.verb.notWhole', { name, given, most: String(most) }));
+}

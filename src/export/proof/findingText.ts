@@ -1,0 +1,69 @@
+/** A finding of the prover as a sentence; its values are ids and numbers as they were found. */
+import type { ProofFinding } from '../../prover/proof';
+import { PROVEN } from '../../suspects/proven';
+import { word } from '../../words/words';
+import { causeName, listed, named, percent, playerName, tenths, testName, toolName, whole } from './written';
+
+export function findingText({ code, values }: ProofFinding): string {
+  const text = (key: string): string => String(values[key] ?? '');
+  const number = (key: string): number => Number(values[key]);
+  const list = (key: string): string => listed([values[key] ?? []].flat());
+  switch (code) {
+    case 'PRV101':
+      return word('prove.finding.PRV101', {
+        score: tenths(number('score')),
+        seeds: list('seeds'),
+        mark: whole(number('mark')),
+      });
+    case 'PRV102':
+      return word('prove.finding.PRV102', { rules: list('rules') });
+    case 'PRV103':
+      return word('prove.finding.PRV103', {
+        seeds: list('seeds'),
+        claimed: causeName(text('claimed')),
+        share: percent(number('share')),
+        proven: percent(PROVEN),
+      });
+    case 'PRV104':
+      return word('prove.finding.PRV104', {
+        seeds: list('seeds'),
+        claimed: causeName(text('claimed')),
+        charge: named(`prove.charge.${text('charge')}`, text('charge')),
+      });
+    case 'PRV105':
+    case 'PRV108':
+      return luckText(code, text('player'), number('passed'), number('seeds'));
+    case 'PRV106':
+    case 'PRV107': {
+      const way =
+        text('test') === ''
+          ? word('prove.way.none')
+          : word('prove.way.tool', { tool: toolName(text('tool')), test: testName(text('test')) });
+      const both = { cause: causeName(text('cause')), other: causeName(text('other')), way };
+      return code === 'PRV106' ? word('prove.finding.PRV106', both) : word('prove.finding.PRV107', both);
+    }
+    case 'PRV109':
+    case 'PRV110': {
+      const ends = { least: tenths(number('least')), most: tenths(number('most')) };
+      return code === 'PRV109' ? word('prove.finding.PRV109', ends) : word('prove.finding.PRV110', ends);
+    }
+    case 'PRV111':
+      return word('prove.finding.PRV111', {
+        level: whole(number('level')),
+        names: listed([values.names ?? []].flat().map((cause) => causeName(String(cause)))),
+      });
+    case 'PRV120':
+      return word('prove.finding.PRV120', {
+        player: playerName(text('player')),
+        passed: whole(number('passed')),
+        of: whole(number('of')),
+      });
+  }
+}
+
+function luckText(code: 'PRV105' | 'PRV108', id: string, passed: number, seeds: number): string {
+  const player = playerName(id);
+  return code === 'PRV105'
+    ? word('prove.finding.PRV105', { player, passed: whole(passed), seeds: whole(seeds) })
+    : word('prove.finding.PRV108', { player, seeds: whole(seeds) });
+}

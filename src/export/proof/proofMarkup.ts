@@ -1,0 +1,12 @@
+/** Proofs as one file that needs nothing else, a sheet each. */
+import type { Proof } from '../../prover/proof';
+import { word } from '../../words/words';
+import { leaf } from '../card/leaf';
+import { sheetMarkup } from '../card/sheetMarkup';
+import STYLE from './proof.css?raw';
+import { proofSheet } from './proofSheet';
+
+export function proofMarkup(proofs: readonly Proof[]): string {
+  const title = proofs.map((proof) => word('prove.title', { title: proof.title })).join('; ');
+  return sheetMarkup(title, leaf('div', 'sheets', ...proofs.map(proofSheet)), STYLE);
+}

@@ -1,0 +1,80 @@
+/** Suspects against the tests of this bench, a few tests to a table, and the pairs that none of them parts. */
+import type { ApartTable, Pair } from '../../../prover/apartTable';
+import type { Proof } from '../../../prover/proof';
+import { word } from '../../../words/words';
+import { type Leaf, leaf } from '../../card/leaf';
+import { causeName, percent, readingText, tenths, testName, toolName } from '../written';
+import { tableLeaf } from './tableLeaf';
+
+/** Columns that fit on a printed page. */
+const COLUMNS = 7;
+
+export function apartSections({ apart, own }: Proof): Leaf[] {
+  if (apart === null) return [];
+  return [
+    leaf(
+      'section',
+      'apart',
+      leaf('h2', '', word('prove.apart.title')),
+      leaf('p', 'small', word('prove.apart.about', { seed: String(apart.seed) })),
+      ...readings(apart, own),
+    ),
+    leaf('section', 'pairs', leaf('h2', '', word('prove.apart.pairsTitle')), ...pairsOf(apart)),
+  ];
+}
+
+function readings({ tests, rows }: ApartTable, own: readonly string[]): Leaf[] {
+  const here = tests.flatMap(({ isOnBench }, at) => (isOnBench ? [at] : []));
+  const lots = Array.from({ length: Math.ceil(here.length / COLUMNS) }, (_, lot) =>
+    here.slice(lot * COLUMNS, (lot + 1) * COLUMNS),
+  );
+  return lots.map((lot) =>
+    tableLeaf(
+      [word('prove.apart.suspect'), ...lot.map((at) => testName(tests[at].id))],
+      rows.map(({ cause, severity, shows }) => [
+        suspectText(cause, severity, own.includes(cause)),
+        ...lot.map((at) => readingText(shows[at], tests[at].unit)),
+      ]),
+    ),
+  );
+}
+
+function suspectText(cause: string, severity: number, isOwn: boolean): string {
+  const name = isOwn ? word('prove.apart.own', { cause: causeName(cause) }) : causeName(cause);
+  return severity === 0 ? name : word('prove.apart.severity', { cause: name, severity: percent(severity) });
+}
+
+function pairsOf({ tests, pairs }: ApartTable): Leaf[] {
+  if (pairs.length === 0) return [leaf('p', '', word('prove.apart.pairsNone'))];
+  const heads = [
+    word('prove.apart.pair'),
+    word('prove.apart.work'),
+    word('prove.apart.best'),
+    word('prove.apart.would'),
+  ];
+  const unitOf = new Map(tests.map(({ id, unit }) => [id, unit]));
+  return [
+    leaf('p', 'small', word('prove.apart.pairsAbout')),
+    tableLeaf(
+      heads,
+      pairs.map((pair) => [
+        `${causeName(pair.a)} / ${causeName(pair.b)}`,
+        pair.decisionDiffers ? word('prove.apart.workOther') : word('prove.apart.workSame'),
+        bestText(pair),
+        wouldText(pair, unitOf),
+      ]),
+    ),
+  ];
+}
+
+const bestText = ({ best }: Pair): string =>
+  best === null
+    ? word('prove.nobody')
+    : word('prove.apart.bestText', { test: testName(best.test), spreads: tenths(best.spreads) });
+
+function wouldText({ wouldTell }: Pair, unitOf: ReadonlyMap<string, string>): string {
+  if (wouldTell === null) return word('prove.apart.none');
+  const { test, tool, shows } = wouldTell;
+  const [a, b] = shows.map((value) => readingText(value, unitOf.get(test) ?? ''));
+  return word('prove.apart.wouldText', { test: testName(test), tool: toolName(tool), a, b });
+}

@@ -1,0 +1,42 @@
+/** Names and numbers as a proof writes them. */
+import type { Spread } from '../../prover/proof';
+import { writeMetric } from '../../session/writeQuantity';
+import { causesIn } from '../../suspects/causes';
+import { formatNumber, formatQuantity } from '../../units/format';
+import { isWordId, say, word } from '../../words/words';
+
+/** The word of an id that came as data; the id where there is none. */
+export const named = (id: string, otherwise: string): string => (isWordId(id) ? say({ id }) : otherwise);
+
+export const causeName = (suspect: string): string =>
+  causesIn(suspect)
+    .map((cause) => named(`faults.${cause}.title`, named(`name.${cause}`, cause)))
+    .join(' + ');
+
+export const testName = (id: string): string => named(`proveTests.test.${id}`, id);
+export const toolName = (id: string): string => named(`proveTests.tool.${id}`, id);
+export const playerName = (id: string): string => named(`lazyPlayers.${id}.title`, id);
+
+export const whole = (value: number): string => formatNumber(value, 1);
+export const tenths = (value: number): string => formatNumber(value, 0.1);
+export const percent = (share: number): string => formatQuantity(share, 'percent', 1);
+
+/** A reading in units of the trade, or yes and no for what is looked at. */
+export function readingText(value: number | null, unit: string): string {
+  if (value === null) return '–';
+  if (unit === 'bool') return value > 0 ? word('prove.state.yes') : word('prove.state.no');
+  return writeMetric({ source: '', value, unit });
+}
+
+export const spanText = ({ least, most }: Spread): string =>
+  least === most ? tenths(least) : word('prove.solve.span', { from: tenths(least), to: tenths(most) });
+
+export const spreadText = ({ least, mean, most }: Spread): string =>
+  least === most
+    ? tenths(least)
+    : word('prove.fair.spread', { least: tenths(least), mean: tenths(mean), most: tenths(most) });
+
+export const seedsText = (count: number): string =>
+  count === 1 ? word('prove.solve.seedsOne') : word('prove.solve.seedsMany', { count: whole(count) });
+
+export const listed = (values: readonly (string | number)[]): string => values.join(', ');
