@@ -23,6 +23,8 @@ export interface DebriefPageProps {
   readonly session: RunningSession;
   /** The sitting over this debrief, made where there is none yet. */
   readonly sitting: (make: () => DebriefSitting) => DebriefSitting;
+  /** How much of the session has been run again for it. */
+  readonly ranAgain: number;
   readonly onHome: () => void;
   readonly onAgain: () => void;
   readonly onStart: (scenarioId: string, mode: Mode) => void;
@@ -91,7 +93,10 @@ export default function DebriefPage(props: DebriefPageProps) {
     if (props.session.debrief() === null) props.session.askDebrief();
   });
   return (
-    <Show when={props.session.debrief()} fallback={<Loading title={word('app.loading.debrief')} />}>
+    <Show
+      when={props.session.debrief()}
+      fallback={<Loading title={word('app.loading.debrief')} share={props.ranAgain} />}
+    >
       {(data) => <Told page={props} data={data()} />}
     </Show>
   );

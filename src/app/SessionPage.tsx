@@ -50,6 +50,8 @@ function Resume(props: {
   readonly session: RunningSession | undefined;
   /** Another tab works on it. */
   readonly elsewhere: boolean;
+  /** How much of the log has been run again. */
+  readonly ranAgain: number;
   readonly onGoOn: () => void;
 }) {
   const last = props.log.commands[props.log.commands.length - 1]?.step ?? 0;
@@ -70,6 +72,7 @@ function Resume(props: {
       actions={props.log.commands.length}
       lastActionSeconds={last / STEPS_PER_SECOND}
       checked={checked()}
+      ranAgain={props.ranAgain}
       onGoOn={props.onGoOn}
       elsewhere={props.elsewhere}
       onSave={() => void save()}
@@ -83,6 +86,7 @@ function Resume(props: {
 
 export default function SessionPage(props: SessionPageProps) {
   const [readOnly, setReadOnly] = createSignal(false);
+  const [ranAgain, setRanAgain] = createSignal(0);
   const [goneOn, setGoneOn] = createSignal(props.log === null || props.straightOn || isFinished(props.log));
   const [job, setJob] = createSignal(scenarioData.find((one) => one.id === props.asked.scenarioId));
   const title = (): string | undefined => {
@@ -97,7 +101,8 @@ export default function SessionPage(props: SessionPageProps) {
     const onLog = (log: SessionLog): void => {
       if (!readOnly() && !leaving.signal.aborted && log.commands.length > 0) props.onKeep(log);
     };
-    const running = await openRunningSession({ scenarioId, mode, seed, log: props.log }, { readOnly, onLog });
+    const hooks = { readOnly, onLog, onRanAgain: setRanAgain };
+    const running = await openRunningSession({ scenarioId, mode, seed, log: props.log }, hooks);
     if (leaving.signal.aborted) running.dispose();
     return running;
   };
@@ -110,9 +115,15 @@ export default function SessionPage(props: SessionPageProps) {
   const place = keptOnce<WorkPlace>();
   const failed = (): string | null =>
     session.error ? String(session.error.message ?? session.error) : (session()?.failure() ?? null);
+  const waiting = () =>
+    props.log === null ? (
+      <Loading title={word('app.loading.bay')} note={word('app.loading.sub')} />
+    ) : (
+      <Loading title={word('app.loading.again')} share={ranAgain()} />
+    );
   return (
     <Show when={!props.hidden}>
-      <Switch fallback={<Loading title={word('app.loading.bay')} note={word('app.loading.sub')} />}>
+      <Switch fallback={waiting()}>
         <Match when={session.error || session.latest?.failure()}>
           <Failed
             reason={failed() ?? ''}
@@ -130,6 +141,7 @@ export default function SessionPage(props: SessionPageProps) {
               title={title()}
               session={session.latest}
               elsewhere={readOnly()}
+              ranAgain={ranAgain()}
               onGoOn={() => setGoneOn(true)}
             />
           )}
@@ -140,6 +152,7 @@ export default function SessionPage(props: SessionPageProps) {
               <DebriefPage
                 session={one()}
                 sitting={sitting}
+                ranAgain={ranAgain()}
                 onHome={props.onHome}
                 onAgain={props.onAgain}
                 onStart={props.onStart}

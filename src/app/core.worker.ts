@@ -39,7 +39,7 @@ function reruns(): Promise<RerunDesk> {
 
 async function open(request: OpenRequest): Promise<void> {
   const started = performance.now();
-  const made = await openCore(request);
+  const made = await openCore(request, (share) => post({ type: 'ranAgain', share }));
   core = made.core;
   scenario = made.scenario;
   const view = core.view();

@@ -20,14 +20,25 @@ export interface OpenedCore {
   readonly rubric: RubricOutline;
 }
 
-/** Throws `RangeError` where there is no such scenario, `OtherLogError` where its log is another one's. */
-export async function openCore({ scenarioId, mode, seed, log }: OpenRequest): Promise<OpenedCore> {
+/**
+ * `heedShare` is told how much of a log has been run again, 0 to 1. Throws `RangeError` where there is no such scenario,
+ * `OtherLogError` where its log is another one's.
+ */
+export async function openCore(
+  { scenarioId, mode, seed, log }: OpenRequest,
+  heedShare: (share: number) => void = () => undefined,
+): Promise<OpenedCore> {
   const scenario = await findScenario(scenarioId);
   if (!scenario) throw new RangeError(`no scenario "${scenarioId}"`);
   await Promise.all(fluidsNeeded(scenario.data).map(loadRefrigerant));
-  const alone = openSession(scenario, { mode, seed, ...(log ? { log } : {}) });
   // an assessed session has no ghost: its frames hold no truth
-  const core = mode === 'assessed' ? alone : besideGhost(alone, plantOptions(scenario.data, seed));
+  const isAlone = mode === 'assessed';
+  const lives = (log?.lastStep ?? 0) * (isAlone ? 1 : 2);
+  const heedRun = (step: number): void => heedShare(step / lives);
+  const alone = openSession(scenario, { mode, seed, heedRun, ...(log ? { log } : {}) });
+  const core = isAlone
+    ? alone
+    : besideGhost(alone, plantOptions(scenario.data, seed), (step) => heedRun(alone.step + step));
   const rubric = rubricOutline(scenario.rules, scenario.weights, PASS_MARK);
   return { scenario, core, saturation: saturationOf(onBench(scenario.data)), rubric };
 }

@@ -85,6 +85,8 @@ export type FromWorker =
   | ({ readonly type: 'seen' } & Seen)
   | { readonly type: 'outcome'; readonly serial: number; readonly outcome: Outcome }
   | { readonly type: 'clockFell'; readonly to: Lapse; readonly notable: string | null; readonly step: number }
+  /** How much of a log has been run again, 0 to 1. */
+  | { readonly type: 'ranAgain'; readonly share: number }
   | { readonly type: 'log'; readonly log: SessionLog }
   | { readonly type: 'file'; readonly file: string }
   | { readonly type: 'debriefed'; readonly debrief: DebriefData }

@@ -38,6 +38,8 @@ export interface RunningSession {
 
 export interface SessionHooks {
   readonly onLog: (log: Extract<FromWorker, { type: 'log' }>['log']) => void;
+  /** How much of a log has been run again, 0 to 1. */
+  readonly onRanAgain: (share: number) => void;
   readonly readOnly: () => boolean;
 }
 
@@ -105,6 +107,7 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
   });
   const other = (message: Exclude<FromWorker, { type: 'opened' | 'frame' | 'seen' | 'outcome' }>): void => {
     if (message.type === 'log') hooks.onLog(message.log);
+    else if (message.type === 'ranAgain') hooks.onRanAgain(message.share);
     else if (message.type === 'file') giveFile(message.file);
     else if (message.type === 'debriefed' || message.type === 'weighed') void showDebrief(message.debrief);
     else if (message.type === 'failed') {

@@ -13,7 +13,8 @@ export async function tellDebrief(
   held: SessionCore,
   scenario: Scenario,
 ): Promise<void> {
-  const record = recordOf(scenario, held.log());
+  const log = held.log();
+  const record = recordOf(scenario, log, (step) => post({ type: 'ranAgain', share: step / log.lastStep }));
   post({ type: 'debriefed', debrief: tellable(makeDebrief(scenario, held, record), held) });
   if (!isToBeWeighed(scenario, held)) return;
   await Promise.all(REFRIGERANT_IDS.map(loadRefrigerant));

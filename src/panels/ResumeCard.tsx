@@ -4,6 +4,7 @@ import { plainNumber, writeClock } from '../instruments/displayUnits';
 import type { Mode } from '../session/corePort';
 import { word } from '../words/words';
 import { Icon } from './Icon';
+import { ShareDone } from './ShareDone';
 import { modeName } from './Shelf';
 import { TopBar } from './TopBar';
 
@@ -16,6 +17,8 @@ export interface ResumeProps {
   readonly lastActionSeconds: number;
   /** Null while the log is being run again. */
   readonly checked: { readonly seconds: number; readonly hash: string } | null;
+  /** How much of it has been, 0 to 1. */
+  readonly ranAgain: number;
   /** Another tab works on this session. */
   readonly elsewhere: boolean;
   readonly onGoOn: () => void;
@@ -65,7 +68,15 @@ export function ResumeCard(props: ResumeProps): JSX.Element {
             </dd>
             <dt>{word('shelf.resume.checked')}</dt>
             <dd>
-              <Show when={props.checked} fallback={word('shelf.resume.checking')}>
+              <Show
+                when={props.checked}
+                fallback={
+                  <>
+                    {word('shelf.resume.checking')}
+                    <ShareDone label={word('shelf.resume.checking')} share={props.ranAgain} />
+                  </>
+                }
+              >
                 {(one) =>
                   word('shelf.resume.checkedText', {
                     seconds: plainNumber(one().seconds, 1),

@@ -27,8 +27,13 @@ export interface CoreOptions {
   readonly plant: Plant;
   /** Run this log first: the session stands where it stood. Throws `OtherLogError`, `BrokenLogError`. */
   readonly log?: SessionLog;
+  /** Told each simulated minute of that log. */
+  readonly heedRun?: HeedRun | undefined;
   readonly observe?: Observer;
 }
+
+/** How far a log that is run again has come. */
+export type HeedRun = (step: number) => void;
 
 interface Checkpoint {
   readonly step: number;
@@ -43,7 +48,7 @@ const refused = (reason: string, params: Record<string, string> = {}): Outcome =
   params,
 });
 
-export function sessionCore({ job, seed, mode, plant, log, observe }: CoreOptions): SessionCore {
+export function sessionCore({ job, seed, mode, plant, log, heedRun, observe }: CoreOptions): SessionCore {
   const run = sessionRun(job, mode, plant, observe);
   const shown = plant.signals.flatMap((signal, index) =>
     mode === 'assessed' && signal.kind === 'truth' ? [] : [index],
@@ -113,7 +118,10 @@ export function sessionCore({ job, seed, mode, plant, log, observe }: CoreOption
     refuseDisorder(given);
     commands = [...given.commands];
     const runTo = (step: number, number: number): void => {
-      for (; plant.step < step; stepOnce()) if (!clockMayRun()) throw standing(run, number);
+      for (; plant.step < step; stepOnce()) {
+        if (!clockMayRun()) throw standing(run, number);
+        if (plant.step % STEPS_PER_MINUTE === 0) heedRun?.(plant.step);
+      }
     };
     commands.forEach(({ command }, at) => {
       const problem = shapeProblem(command);

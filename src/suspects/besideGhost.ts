@@ -11,6 +11,7 @@ import type { SignalSpec } from '../plant/signalTypes';
 import { STEPS_PER_MINUTE } from '../session/clock';
 import type { SessionCore } from '../session/corePort';
 import { liveLog } from '../session/liveLog';
+import type { HeedRun } from '../session/sessionCore';
 import { healthyGhost } from './expectedWindow';
 
 interface Checkpoint {
@@ -26,17 +27,20 @@ const WINDOW: readonly SignalSpec[] = ['lowSide', 'highSide'].flatMap((side) => 
   truth(`expected.${side}.toGaugePressurePa`, 'Pa'),
 ]);
 
-export function besideGhost(core: SessionCore, options: PlantOptions): SessionCore {
+/** `heedRun` is told each simulated minute that the ghost catches up with a session that has come this far. */
+export function besideGhost(core: SessionCore, options: PlantOptions, heedRun?: HeedRun): SessionCore {
   const ghost = healthyGhost(options);
   const expected = [...WINDOW, ...ghost.insideSpecs.map(({ id, unit }) => truth(`expected.${id}`, unit))];
   let commands = 0;
   let checkpoints: Checkpoint[] = [{ step: 0, commands, plant: ghost.snapshot() }];
 
+  let heed = heedRun;
   const runTo = (step: number): void => {
     while (ghost.step < step) {
       ghost.advance();
-      if (ghost.step % STEPS_PER_MINUTE === 0)
-        checkpoints.push({ step: ghost.step, commands, plant: ghost.snapshot() });
+      if (ghost.step % STEPS_PER_MINUTE !== 0) continue;
+      checkpoints.push({ step: ghost.step, commands, plant: ghost.snapshot() });
+      heed?.(ghost.step);
     }
   };
   const catchUp = (): void => {
@@ -54,6 +58,7 @@ export function besideGhost(core: SessionCore, options: PlantOptions): SessionCo
     commands = from.commands;
   };
   catchUp();
+  heed = undefined;
   return {
     ...core,
     get step() {

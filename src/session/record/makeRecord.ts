@@ -2,7 +2,7 @@
 import type { Rule } from '../../../shared/schema/rubric';
 import type { Plant } from '../../plant/plantPort';
 import type { SessionLog } from '../corePort';
-import { sessionCore } from '../sessionCore';
+import { type HeedRun, sessionCore } from '../sessionCore';
 import type { SessionJob } from '../sessionRun';
 import type { SessionRecord } from './record';
 import { type Answer, recorder } from './recorder';
@@ -13,8 +13,9 @@ export function makeRecord(
   answer: Answer,
   plant: Plant,
   rules: readonly Rule[] = [],
+  heedRun?: HeedRun,
 ): SessionRecord {
   const { observe, recordOf } = recorder(plant, rules);
-  const core = sessionCore({ job, seed: log.seed, mode: log.mode, plant, log, observe });
+  const core = sessionCore({ job, seed: log.seed, mode: log.mode, plant, log, heedRun, observe });
   return recordOf(log, core.step, answer);
 }

@@ -20,6 +20,7 @@ export interface AppWords {
   'app.loading.drill': never;
   'app.loading.bay': never;
   'app.loading.sub': never;
+  'app.loading.again': never;
   'app.loading.debrief': never;
   'app.failed.title': never;
   'app.failed.unknownScenario': 'id';
