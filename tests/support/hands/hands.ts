@@ -38,7 +38,7 @@ export function keys(page: Page): Hands {
       const around = element.closest('[role="dialog"], [role="menu"], [data-region]');
       return around === null || around.contains(document.activeElement);
     });
-  /** About how many Tabs lie between; whether they were enough is looked at after each that follows. */
+  /** About how many Tabs lie between, backwards below nothing; whether they were enough is looked at after each that follows. */
   const tabsTo = (target: Locator): Promise<number> =>
     target.evaluate((element) => {
       const stops = [
@@ -52,7 +52,9 @@ export function keys(page: Page): Hands {
     for (let region = 0; region < MOST_REGIONS && !(await inRegion(target)); region++)
       await keyboard.press('F6');
     if (await isAt(target)) return;
-    for (let left = (await tabsTo(target)) - 2; left > 0; left--) await keyboard.press('Tab');
+    const away = await tabsTo(target);
+    for (let left = Math.abs(away) - (away < 0 ? 0 : 2); left > 0; left--)
+      await keyboard.press(away < 0 ? 'Shift+Tab' : 'Tab');
     for (let tab = 0; tab < MOST_TABS; tab++) {
       if (await isAt(target)) return;
       await keyboard.press('Tab');
