@@ -1,18 +1,19 @@
 /**
  * Settings out of a stored text: whatever of it is still a setting; the rest as at the start. Where no language was chosen,
- * the first of those the browser asks for that there is.
+ * the first of those the browser asks for that there is; where no units were, those of the language.
  */
 import type { Settings } from '../panels/Menu';
 
 const ENGLISH = 'en';
 
-const PLAIN: Settings = {
-  units: { pressure: 'psi', temperature: 'degC', mass: 'g' },
-  look: 'auto',
-  bay: 'drawn',
-  sound: 'off',
-  language: ENGLISH,
-};
+const PLAIN: Omit<Settings, 'units' | 'language'> = { look: 'auto', bay: 'drawn', sound: 'off' };
+
+/** What gauges are read in where the language is spoken: psi by this trade in English, the metric units elsewhere. */
+const plainUnits = (language: string): Settings['units'] => ({
+  pressure: language === ENGLISH ? 'psi' : 'kPa',
+  temperature: 'degC',
+  mass: 'g',
+});
 
 const CHOICES = {
   pressure: ['psi', 'kPa', 'bar'],
@@ -46,15 +47,27 @@ export function readSettings(
     string,
     unknown
   >;
+  const language = pick(languages, given.language, firstOf(languages, wished));
+  const plain = plainUnits(language);
   return {
     units: {
-      pressure: pick(CHOICES.pressure, units.pressure, PLAIN.units.pressure),
-      temperature: pick(CHOICES.temperature, units.temperature, PLAIN.units.temperature),
-      mass: pick(CHOICES.mass, units.mass, PLAIN.units.mass),
+      pressure: pick(CHOICES.pressure, units.pressure, plain.pressure),
+      temperature: pick(CHOICES.temperature, units.temperature, plain.temperature),
+      mass: pick(CHOICES.mass, units.mass, plain.mass),
     },
     look: pick(CHOICES.look, given.look, PLAIN.look),
     bay: pick(CHOICES.bay, given.bay, PLAIN.bay),
     sound: pick(CHOICES.sound, given.sound, PLAIN.sound),
-    language: pick(languages, given.language, firstOf(languages, wished)),
+    language,
   };
+}
+
+/** Another language brings its units along where nobody had chosen others than those of the language before. */
+export function withItsUnits(before: Settings, next: Settings): Settings {
+  const plain = plainUnits(before.language);
+  const isPlain =
+    next.units.pressure === plain.pressure &&
+    next.units.temperature === plain.temperature &&
+    next.units.mass === plain.mass;
+  return before.language !== next.language && isPlain ? { ...next, units: plainUnits(next.language) } : next;
 }

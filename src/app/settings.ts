@@ -3,7 +3,7 @@ import { createSignal } from 'solid-js';
 import type { Settings } from '../panels/Menu';
 import { languages } from '../words/words';
 import { speak } from './language';
-import { readSettings } from './readSettings';
+import { readSettings, withItsUnits } from './readSettings';
 
 const KEY = 'portside-settings';
 
@@ -27,7 +27,8 @@ function paintLook({ look }: Settings): void {
 }
 paintLook(settings());
 
-export function changeSettings(next: Settings): void {
+export function changeSettings(wished: Settings): void {
+  const next = withItsUnits(settings(), wished);
   if (next.language !== settings().language) void speak(next.language);
   setSettings(next);
   paintLook(next);

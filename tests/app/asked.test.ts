@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { readAddress, writeAddress } from '../../src/app/address';
 import { gaugeHistory } from '../../src/app/gaugeHistory';
 import { openCore } from '../../src/app/openCore';
-import { readSettings } from '../../src/app/readSettings';
+import { readSettings, withItsUnits } from '../../src/app/readSettings';
 
 describe('the address', () => {
   test('says scenario, way, bay and speed', () => {
@@ -46,6 +46,18 @@ describe('settings', () => {
 
   test.each([null, '', 'not json', '[]', '7'])('stand at their start for %o', (text) => {
     expect(readSettings(text).units.pressure).toBe('psi');
+  });
+
+  test('in Spanish start in kPa, and another language brings its units along unless others were chosen', () => {
+    const both = ['en', 'es'];
+    const english = readSettings(null, both, ['en-GB']);
+    const spanish = readSettings(null, both, ['es-MX', 'en']);
+    expect(spanish.units).toEqual({ pressure: 'kPa', temperature: 'degC', mass: 'g' });
+    expect(withItsUnits(english, { ...english, language: 'es' })).toEqual(spanish);
+    expect(withItsUnits(spanish, { ...spanish, language: 'en' })).toEqual(english);
+    const bar = { ...english, units: { ...english.units, pressure: 'bar' as const } };
+    expect(withItsUnits(bar, { ...bar, language: 'es' }).units.pressure).toBe('bar');
+    expect(readSettings('{"units":{"pressure":"psi"}}', both, ['es']).units.pressure).toBe('psi');
   });
 });
 
