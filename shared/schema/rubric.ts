@@ -3,7 +3,8 @@
  * severity for when it is broken. `needs` says when it has anything to say at all: a rule whose `needs` never came true
  * earns nothing and accuses nobody. `asked` says whether it is a question here at all: a rule whose `asked` never came true
  * has no points to be had or lost; a deed that would have broken it is told as advice. A hazard has `asked`, so that nobody
- * earns by doing nothing or loses by staying away from it; what a job asks for has `needs`. `quotes` names the signals and
+ * earns by doing nothing or loses by staying away from it; what a job asks for has `needs`. `gate` marks what the job is
+ * about: who breaks it and earns nothing of it has not passed, whatever else went well. `quotes` names the signals and
  * measures its sentence quotes, by placeholder.
  *
  * A sentence stands in the words as `rules.<id>.kept`, `.broken`, `.idle`, `.advised` (or `.told` for all), and a plain
@@ -24,6 +25,7 @@ interface RuleBase {
   readonly severity: Severity;
   readonly needs?: Condition | undefined;
   readonly asked?: Condition | undefined;
+  readonly gate?: boolean | undefined;
   readonly quotes: Readonly<Record<string, string>>;
   readonly references: readonly string[];
   readonly tasks?: readonly string[] | undefined;
@@ -58,6 +60,7 @@ const base = {
   severity: z.enum(SEVERITIES),
   needs: conditionSchema.optional(),
   asked: conditionSchema.optional(),
+  gate: z.boolean().optional(),
   quotes: z.record(id, z.string().min(1)).refine((quotes) => Object.keys(quotes).length > 0, {
     message: 'a rule quotes at least one signal or measure',
   }),

@@ -26,6 +26,7 @@ export interface PrintedScore {
   readonly weighed: boolean;
   readonly domains: Readonly<Record<string, number>>;
   readonly critical: readonly string[];
+  readonly gates: readonly string[];
   readonly findings: readonly {
     readonly rule: string;
     readonly step: number;
@@ -81,6 +82,7 @@ export function printedScore(
     weighed: scored.weighed,
     domains: Object.fromEntries(DOMAINS.map((domain) => [domain, tenth(scored.domains[domain].earned)])),
     critical: scored.critical,
+    gates: scored.gates,
     findings: scored.findings.map((finding) => ({
       rule: finding.rule,
       step: finding.step,

@@ -94,7 +94,8 @@ export function DebriefScore(props: {
         {subtitle(props.debrief)}{' '}
         {data().criticalCount > 0
           ? word('debrief.critical', { count: String(data().criticalCount) })
-          : word('debrief.noCritical')}
+          : word('debrief.noCritical')}{' '}
+        {data().gateCount > 0 ? word('debrief.gate') : ''}
       </p>
       <p class="s mut" role="status">
         {weighing(data())}

@@ -75,6 +75,8 @@ export interface DebriefData {
   readonly passMark: number;
   readonly domains: readonly DebriefDomain[];
   readonly criticalCount: number;
+  /** Gates that stayed shut: what the job asked was answered wrongly, or before anything was read. */
+  readonly gateCount: number;
   readonly findings: readonly DebriefFinding[];
   /** Who was left after each reading; null before ghosts have weighed it, or where there is nothing to weigh. */
   readonly suspects: readonly SuspectsLeft[] | null;

@@ -17,7 +17,7 @@ const SEED = 1;
 export function checkPlans(scenario: Scenario, findings: Findings): void {
   const { plans } = scenario.data;
   const solution = play(scenario, plans.solution, 'solution', findings);
-  if (solution.score < SOLUTION_MARK || solution.critical.length > 0) {
+  if (solution.score < SOLUTION_MARK || !solution.passed) {
     const lost = solution.findings.filter(({ severity }) => severity !== null).map(({ rule }) => rule);
     const broken = lost.join(', ') || word('check.none');
     const message = word('check.solutionLow', {

@@ -2,7 +2,8 @@
  * score(record, rubric): pure. A domain earns its weight times the share of points earned; a serious fault in it caps
  * that at a half. Three of one minor fault are serious, and each takes a third of the rule's points. A critical fault
  * means not passed, and the reported score is held one below the mark, because whoever reads only the number would else
- * call it passed.
+ * call it passed. So does a gate of which nothing was earned: a wrong answer to what the job asked, or one given before
+ * anything was read, costs no more than half of two domains, and a tidy guess would pass.
  */
 import { DOMAINS, type Domain } from '../../shared/schema/domains';
 import type { Rule, Severity } from '../../shared/schema/rubric';
@@ -51,6 +52,8 @@ export interface Score {
   readonly passed: boolean;
   readonly domains: Readonly<Record<Domain, DomainScore>>;
   readonly critical: readonly string[];
+  /** Gates that stayed shut: rules of what the job is about, broken with nothing earned. */
+  readonly gates: readonly string[];
   readonly findings: readonly Finding[];
   /** Whether what the readings said about the cause was weighed with ghost cars. */
   readonly weighed: boolean;
@@ -64,17 +67,22 @@ export function score(record: SessionRecord, { rules, weights }: ScoringRubric):
   ) as Record<Domain, DomainScore>;
   const total = DOMAINS.reduce((sum, domain) => sum + domains[domain].earned, 0);
   const critical = findings.filter(({ severity }) => severity === 'critical').map(({ rule }) => rule);
+  const shut = rules.filter(({ gate }, at) => gate === true && isShut(findings[at])).map(({ id }) => id);
   const rounded = Math.round(10 * total) / 10;
+  const mayPass = critical.length === 0 && shut.length === 0;
   return {
     score: rounded,
-    reported: critical.length > 0 ? Math.min(rounded, PASS_MARK - 1) : rounded,
-    passed: critical.length === 0 && rounded >= PASS_MARK,
+    reported: mayPass ? rounded : Math.min(rounded, PASS_MARK - 1),
+    passed: mayPass && rounded >= PASS_MARK,
     domains,
     critical,
+    gates: shut,
     findings,
     weighed: !Number.isNaN(record.measures['diagnosis.justified']),
   };
 }
+
+const isShut = ({ status, earned }: Finding): boolean => status === 'broken' && earned === 0;
 
 function findingOf(record: SessionRecord, rule: Rule, verdict: Verdict): Finding {
   const { status, times, row } = verdict;

@@ -91,6 +91,32 @@ describe('the score', () => {
     expect(scored('burn', 'find').reported).toBe(scored('burn', 'find').score);
   });
 
+  it('is held there by a gate of which nothing was earned, and by no gate that was no question or half reached', () => {
+    const gated = rubricOf(...full.rules.filter(({ id }) => id !== 'name'), {
+      ...done('name', 'diagnosis', 1, 'serious'),
+      gate: true,
+    });
+    const missed = score(handRecord(rows(...all.filter((id) => id !== 'name'))), gated);
+    expect(missed).toMatchObject({ score: 75, reported: 74, passed: false, critical: [], gates: ['name'] });
+    expect(score(handRecord(rows(...all)), gated)).toMatchObject({ score: 100, passed: true, gates: [] });
+    const near: Rule = {
+      ...base,
+      id: 'name',
+      domain: 'diagnosis',
+      points: 1,
+      severity: 'serious',
+      gate: true,
+      outcome: { measure: 'diagnosis.right', full: 1, zero: 0 },
+    };
+    const judged = (right: number) =>
+      score(handRecord(rows(...all), { 'diagnosis.right': right }), {
+        ...gated,
+        rules: [...gated.rules.filter(({ id }) => id !== 'name'), near],
+      });
+    expect(judged(0.4)).toMatchObject({ score: 85, passed: true, gates: [] });
+    expect(judged(0)).toMatchObject({ score: 75, passed: false, gates: ['name'] });
+  });
+
   it('passes at 75 and not below', () => {
     const share = (points: number) =>
       rubricOf(done('find', 'finding', points), done('gone', 'finding', 100 - points));

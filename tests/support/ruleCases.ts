@@ -220,6 +220,15 @@ export const cases: Readonly<Record<string, Case>> = {
     broken: [at(0, running, ev('noted', 'high-gauge')), at(10, {}, ev('decided', 'do-not-charge'))],
     kept: [at(0, turning, ev('noted', 'high-gauge')), at(10, {}, ev('decided', 'do-not-charge'))],
   },
+  // A look is enough; a paper that was read is none, and neither is sending the car on.
+  readFirst: {
+    broken: [
+      at(0, {}, ev('decided', 'refer')),
+      at(5, {}, ev('diagnosed', 'condenser-fan-dead')),
+      at(10, {}, ev('looked', 'fan')),
+    ],
+    kept: [at(0, {}, ev('looked', 'fan')), at(10, {}, ev('diagnosed', 'condenser-fan-dead'))],
+  },
   namedOnReadings: {
     broken: [at(0, {}, ev('replaced', 'fan')), at(10, turning, ev('noted', 'high-gauge'))],
     kept: [at(0, turning, ev('noted', 'high-gauge')), at(10, {}, ev('diagnosed', 'condenser-fan-dead'))],

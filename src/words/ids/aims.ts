@@ -40,6 +40,7 @@ export interface AimsWords {
   'aims.decidedOnReadings': never;
   'aims.chargeKept': never;
   'aims.highRead': never;
+  'aims.readFirst': never;
   'aims.namedOnReadings': never;
   'aims.repaired': never;
   'aims.tankOnRunning': never;

@@ -28,7 +28,14 @@ export interface CheckWords {
   'check.faultTwice': 'id';
   'check.clash': 'id' | 'other';
   'check.noFault': 'id';
-  'check.faultNotHere': 'id';
+  'check.faultNotHere': 'id' | 'vehicle' | 'why';
+  'check.why.bulb': never;
+  'check.why.clutch': never;
+  'check.why.coilSwitch': never;
+  'check.why.drier': never;
+  'check.why.electricFan': never;
+  'check.why.expansionValve': never;
+  'check.why.orificeTube': never;
   'check.noSite': 'id';
   'check.noGas': 'gas' | 'id';
   'check.badSite': 'id' | 'site';
@@ -41,4 +48,12 @@ export interface CheckWords {
   'check.noPort': 'id';
   'check.noCover': 'id';
   'check.noVehicle': 'id';
+  'check.markup': 'found';
+  'check.unseenLetter': never;
+  'check.reversed': 'from' | 'to';
+  'check.otherDay': 'from' | 'to' | 'told' | 'what';
+  'check.noRubric': 'id';
+  'check.noRule': 'id';
+  'check.planLines': 'lines' | 'most';
+  'check.planMinutes': 'minutes' | 'most';
 }

@@ -8,6 +8,7 @@ export interface DebriefWords {
   'debrief.sub': 'minutes' | 'mode' | 'seed';
   'debrief.critical': 'count';
   'debrief.noCritical': never;
+  'debrief.gate': never;
   'debrief.happenedToo': 'list';
   'debrief.times': 'count' | 'what';
   'debrief.join': never;

@@ -143,6 +143,10 @@ export interface RulesWords {
   'rules.highRead.kept': 'high' | 'time';
   'rules.highRead.broken': 'high' | 'time';
   'rules.highRead.why': never;
+  'rules.readFirst.kept': 'high' | 'time';
+  'rules.readFirst.broken': 'high' | 'time';
+  'rules.readFirst.idle': 'high' | 'time';
+  'rules.readFirst.why': never;
   'rules.namedOnReadings.kept': 'high' | 'time';
   'rules.namedOnReadings.broken': 'high' | 'time';
   'rules.namedOnReadings.idle': 'high' | 'time';
