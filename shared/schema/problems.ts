@@ -10,8 +10,6 @@ import type { WithKnownKeys } from './picked.ts';
 import type { Fix, Problem } from './problem.ts';
 import { YamlError, type YamlPath, type YamlPlace, type YamlSource } from './readYaml.ts';
 
-export type { Problem } from './problem.ts';
-
 /** Codes of the form: unknown key, missing key, wrong value. */
 const UNKNOWN_KEY = 'SCN001';
 const MISSING = 'SCN002';

@@ -2,11 +2,14 @@
  * Reads one YAML document (version 1.2, core schema) and keeps the position of every node, so that whoever checks the
  * data can say file, line and column. Used when the project is built and when a foreign file is opened.
  *
- * Refused: a key twice, an unknown tag, more than one document, an alias, a number JSON cannot hold, the key
- * `__proto__`.
+ * Refused: a key twice, a tag, more than one document, an alias or anchor, a number JSON cannot hold, keys that reach an
+ * object's own workings, and what no person would write (yamlText.ts).
  */
-import { type Document, isMap, isNode, isPair, isScalar, LineCounter, parseAllDocuments, visit } from 'yaml';
+import { type Document, isMap, isNode, isPair, isScalar, LineCounter, parseAllDocuments } from 'yaml';
+import { refusedNodes } from './refusedNodes.ts';
 import { placesIn } from './yamlPlaces.ts';
+import { slipOf } from './yamlSlip.ts';
+import { refuseText, TOO_DEEP, withoutMark } from './yamlText.ts';
 
 export type YamlPath = readonly (string | number)[];
 
@@ -45,8 +48,34 @@ export class YamlError extends Error {
   }
 }
 
+export interface ParsedYaml {
+  /** Null where what was written could not be read as one document. */
+  readonly source: YamlSource | null;
+  readonly errors: readonly YamlError[];
+}
+
 /** Parses `text`; `file` is only used in messages. Throws `YamlError`. */
 export function readYaml(file: string, text: string): YamlSource {
+  const { source, errors } = parseYaml(file, text);
+  if (errors.length > 0 || source === null) throw errors[0];
+  return source;
+}
+
+/** The same, with all that is wrong; a key that stands twice does not keep the rest from being read. */
+export function parseYaml(file: string, given: string): ParsedYaml {
+  const text = withoutMark(given);
+  try {
+    refuseText(file, text);
+    return parsed(file, text);
+  } catch (error) {
+    if (error instanceof YamlError) return { source: null, errors: [error] };
+    if (error instanceof RangeError)
+      return { source: null, errors: [new YamlError(`${file}:1:1`, 'too-deep', TOO_DEEP)] };
+    throw error;
+  }
+}
+
+function parsed(file: string, text: string): ParsedYaml {
   const lines = new LineCounter();
   const where = (offset: number): string => {
     const { line, col } = lines.linePos(offset);
@@ -55,7 +84,7 @@ export function readYaml(file: string, text: string): YamlSource {
   const documents = parseAllDocuments(text, {
     version: '1.2',
     schema: 'core',
-    uniqueKeys: true,
+    uniqueKeys: false,
     strict: true,
     lineCounter: lines,
     prettyErrors: false,
@@ -64,10 +93,22 @@ export function readYaml(file: string, text: string): YamlSource {
     throw new YamlError(`${file}:1:1`, 'empty', 'the file holds nothing');
   const document = documents[0] as Document.Parsed;
   const problem = document.errors[0] ?? document.warnings[0];
-  if (problem) throw new YamlError(where(problem.pos[0]), codeOf(problem), problem.message);
+  if (problem) throw slipOf(file, text, problem, lines);
   const second = documents[1];
   if (second) throw new YamlError(where(second.range[0]), 'second-document', 'one file holds one document');
-  refuseWhatJsonCannotHold(document, where);
+  const errors = refusedNodes(document, where);
+  const fatal = errors.find(({ code }) => code !== 'duplicate-key');
+  if (fatal) return { source: null, errors: errors.slice(0, MOST_ERRORS) };
+  return { source: sourceOf(file, text, document, lines), errors: errors.slice(0, MOST_ERRORS) };
+}
+
+const MOST_ERRORS = 20;
+
+function sourceOf(file: string, text: string, document: Document.Parsed, lines: LineCounter): YamlSource {
+  const where = (offset: number): string => {
+    const { line, col } = lines.linePos(offset);
+    return `${file}:${line}:${col}`;
+  };
   const placeIn = placesIn(text, lines);
   return {
     file,
@@ -78,35 +119,6 @@ export function readYaml(file: string, text: string): YamlSource {
     keyPlaceOf: (path) => placeIn(keyAt(document, path)),
     partOf: (path, part) => placeIn.part(document.getIn(path, true), part),
   };
-}
-
-/** The parser's own code in our form: `DUPLICATE_KEY` -> `duplicate-key`. */
-const codeOf = (problem: { readonly code: string }): string =>
-  problem.code.toLowerCase().replaceAll('_', '-');
-
-function refuseWhatJsonCannotHold(document: Document.Parsed, where: (offset: number) => string): void {
-  visit(document, {
-    Pair(_, pair) {
-      if (!isScalar(pair.key) || typeof pair.key.value !== 'string') {
-        throw new YamlError(
-          where(startOf(pair.key)),
-          'key-not-text',
-          'a key has to be text; put it in quotes',
-        );
-      }
-      if (pair.key.value === '__proto__') {
-        throw new YamlError(where(startOf(pair.key)), 'key-not-allowed', 'the key __proto__ cannot be used');
-      }
-    },
-    Alias(_, node) {
-      throw new YamlError(where(startOf(node)), 'alias', 'aliases are not followed; write the value out');
-    },
-    Scalar(key, node) {
-      if (key !== 'key' && typeof node.value === 'number' && !Number.isFinite(node.value)) {
-        throw new YamlError(where(startOf(node)), 'not-finite', `${node.source} is not a finite number`);
-      }
-    },
-  });
 }
 
 /** The node at `path`, or its nearest ancestor that exists. */

@@ -9,6 +9,7 @@ import { hasRemoteBulb } from './hasRemoteBulb';
 export const bulbChargeLost: Fault = {
   id: 'bulb-charge-lost',
   applies: hasRemoteBulb,
+  needs: 'bulb',
   quantity: { name: 'bulbPressureShare', unit: '1', at: (severity) => 1 - severity },
   parameters: (severity) => ({ bulbCharge: 1 - severity }),
   clearedBy: ['txv'],

@@ -9,6 +9,7 @@ import { hasRemoteBulb } from './hasRemoteBulb';
 export const bulbLoose: Fault = {
   id: 'bulb-loose',
   applies: hasRemoteBulb,
+  needs: 'bulb',
   quantity: { name: 'bulbLooseShare', unit: '1', at: (severity) => severity },
   parameters: (severity) => ({ bulbLoose: severity }),
   clearedBy: ['txv'],

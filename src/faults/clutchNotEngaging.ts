@@ -10,6 +10,7 @@ import type { Fault } from './fault';
 export const clutchNotEngaging: Fault = {
   id: 'clutch-not-engaging',
   applies: hasClutch,
+  needs: 'clutch',
   quantity: { name: 'clutchVoltageShare', unit: '1', at: (severity) => 1 - severity },
   parameters: (severity) => ({ clutchCurrent: 1 - severity }),
   clearedBy: ['compressor', 'clutch'],

@@ -14,6 +14,7 @@ const torqueShare = (severity: number): number => 1 - MOST_LOST * severity * (2 
 export const clutchSlipping: Fault = {
   id: 'clutch-slipping',
   applies: hasClutch,
+  needs: 'clutch',
   quantity: { name: 'clutchTorqueShare', unit: '1', at: torqueShare },
   parameters: (severity) => ({ clutchHealth: torqueShare(severity) }),
   clearedBy: ['compressor', 'clutch'],

@@ -10,6 +10,7 @@ import type { Fault } from './fault';
 export const clutchStuckOn: Fault = {
   id: 'clutch-stuck-on',
   applies: hasClutch,
+  needs: 'clutch',
   quantity: { name: 'clutchDragShare', unit: '1', at: (severity) => severity },
   parameters: (severity) => ({ clutchStuck: severity }),
   clearedBy: ['compressor', 'clutch'],

@@ -15,6 +15,7 @@ const lateK = (severity: number): number => MOST_LATE_K * severity * (2 - severi
 export const coilIced: Fault = {
   id: 'coil-iced',
   applies: ({ switches }) => switches.fin !== undefined || switches.low.at === 'low',
+  needs: 'coil-switch',
   quantity: { name: 'coilColder', unit: 'K', at: lateK },
   parameters: (severity, { switches }) =>
     switches.fin ? { finSwitchShiftK: -lateK(severity) } : { lowSwitchShiftPa: -PA_PER_K * lateK(severity) },

@@ -7,6 +7,7 @@ import type { Fault } from './fault';
 export const condenserFanDead: Fault = {
   id: 'condenser-fan-dead',
   applies: ({ condenserAir }) => condenserAir.fans.length > 0,
+  needs: 'electric-fan',
   quantity: { name: 'fanFlowShare', unit: '1', at: (severity) => 1 - severity },
   parameters: (severity) => ({
     fanHealth0: 1 - severity,

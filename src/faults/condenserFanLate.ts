@@ -11,6 +11,7 @@ const MOST_LATE_PA = 1.2e6;
 export const condenserFanLate: Fault = {
   id: 'condenser-fan-late',
   applies: ({ condenserAir }) => condenserAir.fans.length > 0,
+  needs: 'electric-fan',
   quantity: { name: 'fanLate', unit: 'Pa', at: (severity) => MOST_LATE_PA * severity },
   parameters: (severity) => ({ fanLatePa: MOST_LATE_PA * severity }),
   clearedBy: ['fan-relay'],

@@ -12,6 +12,7 @@ const lost = (severity: number): number => MOST_LOST * severity * (2 - severity)
 export const condenserFanSlow: Fault = {
   id: 'condenser-fan-slow',
   applies: ({ condenserAir }) => condenserAir.fans.length > 0,
+  needs: 'electric-fan',
   quantity: { name: 'fanSpeedShare', unit: '1', at: (severity) => 1 - lost(severity) },
   parameters: (severity) => ({
     fanHealth0: 1 - lost(severity),

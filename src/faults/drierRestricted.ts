@@ -11,6 +11,7 @@ import { lineShare } from './lineShare';
 export const drierRestricted: Fault = {
   id: 'drier-restricted',
   applies: hasDrier,
+  needs: 'drier',
   quantity: { name: 'lineShare', unit: '1', at: lineShare },
   parameters: (severity) => ({ drierHealth: lineShare(severity) }),
   clearedBy: ['drier'],

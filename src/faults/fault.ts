@@ -41,9 +41,23 @@ export const purely = (refrigerant: RefrigerantId, chargeKg: number): Filling =>
   extraOilKg: 0,
 });
 
+/** What a car has to have for a fault of it, by the name that says why there can be none. */
+export const FAULT_NEEDS = [
+  'bulb',
+  'clutch',
+  'coil-switch',
+  'drier',
+  'electric-fan',
+  'expansion-valve',
+  'orifice-tube',
+] as const;
+export type FaultNeed = (typeof FAULT_NEEDS)[number];
+
 export interface Fault {
   readonly id: string;
   applies(vehicle: VehicleData): boolean;
+  /** There where it does not apply to every car. */
+  readonly needs?: FaultNeed;
   readonly quantity: {
     readonly name: string;
     /** SI, `1` for a share. */

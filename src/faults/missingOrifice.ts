@@ -10,6 +10,7 @@ const MOST_OVER = 7;
 export const missingOrifice: Fault = {
   id: 'missing-orifice',
   applies: ({ metering }) => metering.kind === 'orifice-tube',
+  needs: 'orifice-tube',
   quantity: { name: 'areaOverOwn', unit: '1', at: (severity) => 1 + MOST_OVER * severity },
   parameters: (severity) => ({ meteringArea: 1 + MOST_OVER * severity }),
   clearedBy: ['orifice'],

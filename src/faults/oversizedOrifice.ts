@@ -11,6 +11,7 @@ const MOST_OVER = 2.2;
 export const oversizedOrifice: Fault = {
   id: 'oversized-orifice',
   applies: ({ metering }) => metering.kind === 'orifice-tube',
+  needs: 'orifice-tube',
   quantity: { name: 'areaOverOwn', unit: '1', at: (severity) => 1 + MOST_OVER * severity },
   parameters: (severity) => ({ meteringArea: 1 + MOST_OVER * severity }),
   clearedBy: ['orifice'],

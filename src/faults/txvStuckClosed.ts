@@ -8,6 +8,7 @@ import type { Fault } from './fault';
 export const txvStuckClosed: Fault = {
   id: 'txv-stuck-closed',
   applies: ({ metering }) => metering.kind === 'expansion-valve',
+  needs: 'expansion-valve',
   quantity: { name: 'mostLift', unit: '1', at: mostLift },
   parameters: (severity) => ({ valveMostLift: mostLift(severity) }),
   clearedBy: ['txv'],

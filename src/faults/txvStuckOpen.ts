@@ -11,6 +11,7 @@ const MOST_WASHED = 0.3;
 export const txvStuckOpen: Fault = {
   id: 'txv-stuck-open',
   applies: ({ metering }) => metering.kind === 'expansion-valve',
+  needs: 'expansion-valve',
   quantity: { name: 'leastLift', unit: '1', at: leastLift },
   parameters: (severity) => ({
     valveLeastLift: leastLift(severity),

@@ -1,6 +1,9 @@
 /** Rules of a scenario against the signals its car has; its own rules also against the words they are told in. */
+import type { Condition } from '../../shared/schema/condition';
+import type { YamlPath } from '../../shared/schema/readYaml';
 import type { Rule } from '../../shared/schema/rubric';
 import type { Plant } from '../plant/plantPort';
+import { checkCondition } from '../session/check/checkCondition';
 import type { Findings } from '../session/check/findings';
 import { ConditionError } from '../session/conditions/compileCondition';
 import type { SignalTable } from '../session/conditions/moment';
@@ -12,7 +15,11 @@ import { word } from '../words/words';
 import { checkTold } from './checkTold';
 import { compileRule } from './compileRule';
 
-export function checkRules({ rules, data }: Scenario, plant: Plant, findings: Findings): void {
+export function checkRules(
+  { rules, data }: Pick<Scenario, 'rules' | 'data'>,
+  plant: Plant,
+  findings: Findings,
+): void {
   const table = { signals: [...plant.signals, ...sessionSignals(plant)] };
   const known = [...table.signals.map(({ id }) => id), ...measureList.map(({ id }) => id)];
   const own = data.rubric.add ?? [];
@@ -20,17 +27,17 @@ export function checkRules({ rules, data }: Scenario, plant: Plant, findings: Fi
   for (const rule of rules) {
     const at = own.findIndex(({ id }) => id === rule.id);
     const path = at < 0 ? ['rubric', 'use'] : ['rubric', 'add', at];
-    try {
-      compileRule(rule, table);
-    } catch (error) {
-      if (!(error instanceof ConditionError || error instanceof QuantityError)) throw error;
-      const told = { rule: rule.id, reason: error.message };
+    const before = findings.list.length;
+    if (at >= 0) checkConditions(rule, path, table, findings);
+    const reason = findings.list.length === before ? reasonAgainst(rule, table) : null;
+    if (reason !== null) {
+      const told = { rule: rule.id, reason };
       const message = at < 0 ? word('check.ruleWithout', { ...told, drop }) : word('check.rule', told);
       findings.error(path, 'SCN130', message);
     }
-    for (const source of Object.values(rule.quotes).filter((one) => !known.includes(one))) {
+    for (const [name, source] of Object.entries(rule.quotes).filter(([, one]) => !known.includes(one))) {
       const what = word('check.quotes', { rule: rule.id, source });
-      findings.unknown(path, 'SCN131', what, source, known);
+      findings.unknown(at < 0 ? path : [...path, 'quotes', name], 'SCN131', what, source, known);
     }
     const untold = checkTold(rule);
     if (untold?.kind === 'unspoken') findings.error(path, 'SCN132', unspoken(rule, untold.ways));
@@ -41,6 +48,26 @@ export function checkRules({ rules, data }: Scenario, plant: Plant, findings: Fi
   }
 }
 
+/** The conditions of a rule of the scenario's own, each told where it stands. */
+function checkConditions(rule: Rule, path: YamlPath, table: SignalTable, findings: Findings): void {
+  const told = { code: 'SCN130', tell: (reason: string) => word('check.rule', { rule: rule.id, reason }) };
+  const look = (condition: Condition | undefined, ...keys: readonly string[]): void => {
+    if (condition !== undefined) checkCondition(condition, [...path, ...keys], table, findings, told);
+  };
+  look(rule.needs, 'needs');
+  look(rule.asked, 'asked');
+  if ('never' in rule) look(rule.never, 'never');
+  if ('done' in rule) look(rule.done, 'done');
+  if ('before' in rule) {
+    look(rule.before.first, 'before', 'first');
+    look(rule.before.then, 'before', 'then');
+  }
+  if ('while' in rule) {
+    look(rule.while.condition, 'while', 'condition');
+    look(rule.while.during, 'while', 'during');
+  }
+}
+
 /** What `rubric.drop` has to hold so that no ready-made rule asks for what this car and bench do not have. */
 function toDrop(rules: Scenario['rules'], { rubric }: Scenario['data'], table: SignalTable): string {
   const own = (rubric.add ?? []).map(({ id }) => id);
@@ -48,12 +75,15 @@ function toDrop(rules: Scenario['rules'], { rubric }: Scenario['data'], table: S
   return [...(rubric.drop ?? []), ...without.map(({ id }) => id)].join(', ');
 }
 
-function compiles(rule: Rule, table: SignalTable): boolean {
+const compiles = (rule: Rule, table: SignalTable): boolean => reasonAgainst(rule, table) === null;
+
+function reasonAgainst(rule: Rule, table: SignalTable): string | null {
   try {
     compileRule(rule, table);
-    return true;
-  } catch {
-    return false;
+    return null;
+  } catch (error) {
+    if (error instanceof ConditionError || error instanceof QuantityError) return error.message;
+    throw error;
   }
 }
 

@@ -1,11 +1,11 @@
 /**
- * A scenario file as far as it has to be right to be played: form, bench, hidden faults, ids, rules. Stops at the first
- * stage that finds errors, because the next one would only repeat them in other words.
+ * A scenario file as far as it has to be right to be played: form, bench, hidden faults, ids, rules. What is wrong with one
+ * key does not keep the others from being looked at: each check says which keys it goes by, and runs where these are sound.
  */
 import type { Problem } from '../../shared/schema/problem';
 import { problemOfYaml } from '../../shared/schema/problemOfYaml';
 import { shapeProblems } from '../../shared/schema/problems';
-import { readYaml, YamlError, type YamlSource } from '../../shared/schema/readYaml';
+import { parseYaml } from '../../shared/schema/readYaml';
 import type { Rubric } from '../../shared/schema/rubric';
 import { type ScenarioData, scenarioSchema } from '../../shared/schema/scenario';
 import { hoseSpecs } from '../equipment/hoses';
@@ -22,14 +22,31 @@ import { checkBench } from '../session/check/checkBench';
 import { checkBentSigns } from '../session/check/checkBentSigns';
 import { checkFaults } from '../session/check/checkFaults';
 import { checkFound } from '../session/check/checkFound';
-import { checkIds } from '../session/check/checkIds';
+import { checkAnswerIds, checkDeliveries, checkOnce, checkPlanIds } from '../session/check/checkIds';
+import { checkPlanWords } from '../session/check/checkPlanWords';
+import { checkTexts } from '../session/check/checkTexts';
+import { checkVaries } from '../session/check/checkVaries';
 import { type Findings, findingsIn } from '../session/check/findings';
+import { type Sound, soundOf } from '../session/check/soundKeys';
 import { plantOptions } from '../session/scenario/plantOptions';
-import { type Scenario, scenarioOf } from '../session/scenario/scenario';
+import { rulesOf, type Scenario, scenarioOf } from '../session/scenario/scenario';
 import { word } from '../words/words';
+import { checkRubric } from './checkRubric';
 import { checkRules } from './checkRules';
 
 const FIRST_SEED = 1;
+/** What the plant is built from. */
+const OF_THE_PLANT = [
+  'vehicle',
+  'weather',
+  'contents',
+  'faults',
+  'found',
+  'place',
+  'papers',
+  'bench',
+  'varies',
+] as const;
 
 export interface ReadScenario {
   readonly problems: readonly Problem[];
@@ -40,50 +57,40 @@ export interface ReadScenario {
 }
 
 export function readScenario(file: string, text: string, rubrics: ReadonlyMap<string, Rubric>): ReadScenario {
-  const read = sourceOf(file, text);
-  if (!('source' in read)) return { problems: [read] };
-  const { source } = read;
-  const form = shapeProblems(source, scenarioSchema);
-  if (form.length > 0) return { problems: form };
+  const { source, errors } = parseYaml(file, text);
+  const unread = errors.map(problemOfYaml);
+  if (source === null) return { problems: unread };
+  const form = [...unread, ...shapeProblems(source, scenarioSchema)];
   const data = source.data as ScenarioData;
   const findings = findingsIn(source);
-  const formed = { data, findings };
-  const scenario = scenarioIn(data, rubrics, findings);
-  checkCarAndBench(data, findings);
-  if (!scenario || findings.list.length > 0) return { problems: findings.list, formed };
-  const plant = buildPlant(plantOptions(data, FIRST_SEED));
-  checkIds(data, plant, findings);
-  checkRules(scenario, plant, findings);
-  checkBentSigns(data, scenario.rules, findings);
-  checkAnswer(data, findings);
-  const hasErrors = findings.list.some(({ level }) => level === 'error');
-  return { problems: findings.list, formed, ...(hasErrors ? {} : { ready: { scenario, plant } }) };
+  const sound = soundOf(source.data, form, findings);
+  checkTexts(source.data, findings);
+  checkByKeys(data, sound, rubrics, findings);
+  const plant = sound(...OF_THE_PLANT) ? buildPlant(plantOptions(data, FIRST_SEED)) : null;
+  if (plant) checkByPlant(data, plant, sound, rubrics, findings);
+  const problems = inOrder([...form, ...findings.list]);
+  if (form.length > 0) return { problems };
+  const isRight = plant !== null && problems.every(({ level }) => level !== 'error');
+  const ready = isRight ? { ready: { scenario: scenarioOf(data, rubrics), plant } } : {};
+  return { problems, formed: { data, findings }, ...ready };
 }
 
-function sourceOf(file: string, text: string): { readonly source: YamlSource } | Problem {
-  try {
-    return { source: readYaml(file, text) };
-  } catch (error) {
-    if (!(error instanceof YamlError)) throw error;
-    return problemOfYaml(error);
-  }
-}
+/** As they stand in the file. */
+const inOrder = (problems: readonly Problem[]): Problem[] =>
+  [...problems].sort((a, b) => a.line - b.line || a.column - b.column);
 
-function scenarioIn(
+/** What can be known without a car on the ramp. */
+function checkByKeys(
   data: ScenarioData,
+  sound: Sound,
   rubrics: ReadonlyMap<string, Rubric>,
   findings: Findings,
-): Scenario | null {
-  try {
-    return scenarioOf(data, rubrics);
-  } catch (error) {
-    if (!(error instanceof RangeError)) throw error;
-    findings.error(['rubric'], 'SCN101', error.message);
-    return null;
-  }
-}
-
-function checkCarAndBench(data: ScenarioData, findings: Findings): void {
+): void {
+  if (sound('rubric')) checkRubric(data, rubrics, findings);
+  for (const list of ['papers', 'deliver'] as const) if (sound(list)) checkOnce(data[list], list, findings);
+  if (sound('varies', 'weather')) checkVaries(data, findings);
+  checkPlanWords(data, sound, findings);
+  if (!sound('vehicle')) return;
   const id = data.vehicle;
   if (!vehicleIds.includes(id)) {
     findings.unknown(['vehicle'], 'SCN102', word('check.noVehicle', { id }), id, vehicleIds);
@@ -94,7 +101,26 @@ function checkCarAndBench(data: ScenarioData, findings: Findings): void {
   const rest = { ambientK: 293.15, relativeHumidity: 0.5, stood: 'equalised' } as const;
   const car = createCar(vehicle, { ...purely(refrigerant, charge), ...rest });
   const ports = car.vehicle.ports.map((port) => port.id);
-  checkBench(data, [...Object.keys(hoseSpecs), ...DEVICE_IDS, ...ports], findings);
-  checkFound(data, layoutOf(id), findings);
-  checkFaults(data, leakPlaces(car), findings);
+  if (sound('bench')) checkBench(data, [...Object.keys(hoseSpecs), ...DEVICE_IDS, ...ports], findings);
+  if (sound('found')) checkFound(data, layoutOf(id), findings);
+  if (sound('faults', 'contents')) checkFaults(data, leakPlaces(car), findings);
+}
+
+function checkByPlant(
+  data: ScenarioData,
+  plant: Plant,
+  sound: Sound,
+  rubrics: ReadonlyMap<string, Rubric>,
+  findings: Findings,
+): void {
+  if (sound('deliver')) checkDeliveries(data, plant, findings);
+  checkPlanIds(data, sound, plant, findings);
+  if (sound('answer')) {
+    checkAnswerIds(data, plant, findings);
+    checkAnswer(data, findings);
+  }
+  if (!sound('rubric')) return;
+  const rules = rulesOf(data, rubrics);
+  checkRules({ rules, data }, plant, findings);
+  checkBentSigns(data, rules, findings);
 }

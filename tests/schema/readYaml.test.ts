@@ -21,7 +21,7 @@ describe('reading YAML', () => {
 
   test.each([
     ['a key twice', 'a: 1\nb: 2\na: 3\n', 'a.yaml:3:1 duplicate-key'],
-    ['broken nesting', 'a: 1\n  b: 2\n', 'a.yaml:1:4'],
+    ['a line indented too far', 'a: 1\n  b: 2\n', 'a.yaml:2:3 block-as-implicit-key indented too far'],
     ['an unknown tag', 'a: !thing 1\n', 'a.yaml:1:4 tag-resolve-failed'],
     ['a second document', 'a: 1\n---\nb: 2\n', 'a.yaml:2:1 second-document'],
     ['an infinite number', 'a: .inf\n', 'a.yaml:1:4 not-finite'],
@@ -31,7 +31,7 @@ describe('reading YAML', () => {
     [
       'an alias, of which a few lines could unfold into millions',
       'a: &a [x]\nb: [*a, *a]\n',
-      'a.yaml:2:5 alias',
+      'a.yaml:1:7 alias',
     ],
   ])('refuses %s and says where', (_, text, message) => {
     expect(() => read(text)).toThrow(message);

@@ -23,13 +23,15 @@ export function checkCondition(
     for (const [index, part] of parts.entries()) walk(part, [...at, index]);
   };
   const walk = (part: Condition, at: YamlPath): void => {
-    if ('all' in part) return all(part.all, [...at, 'all']);
-    if ('any' in part) return all(part.any, [...at, 'any']);
-    if ('not' in part) return walk(part.not, [...at, 'not']);
-    const reason = reasonAgainst(part, table);
-    if (reason === null) return;
-    const { key, meant } = whereIn(part, table);
-    findings.error([...at, key], code, tell(reason), meant);
+    if ('all' in part) all(part.all, [...at, 'all']);
+    else if ('any' in part) all(part.any, [...at, 'any']);
+    else if ('not' in part) walk(part.not, [...at, 'not']);
+    else {
+      const reason = reasonAgainst(part, table);
+      if (reason === null) return;
+      const { key, meant } = whereIn(part, table);
+      findings.error([...at, key], code, tell(reason), meant);
+    }
   };
   walk(condition, path);
 }

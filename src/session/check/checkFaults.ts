@@ -1,9 +1,10 @@
 /** The hidden faults of a scenario: known, possible in this car and beside each other, at a place where they can be. */
 import type { ScenarioData } from '../../../shared/schema/scenario';
+import type { FaultNeed } from '../../faults/fault';
 import type { LeakPlace } from '../../faults/leakPlaces';
 import { clash, faultIds, faultOf, faultsFor } from '../../faults/registry';
 import { vehicleOf } from '../../loop/car/vehicles';
-import { word } from '../../words/words';
+import { type WordId, word } from '../../words/words';
 import type { Findings } from './findings';
 
 type Hidden = ScenarioData['faults'][number];
@@ -15,8 +16,8 @@ export function checkFaults(data: ScenarioData, places: readonly LeakPlace[], fi
     const { fault: id } = hidden;
     const path = ['faults', at, 'fault'];
     if (!possible.includes(id)) {
-      const what = faultIds.includes(id) ? word('check.faultNotHere', { id }) : word('check.noFault', { id });
-      findings.unknown(path, 'SCN102', what, id, possible);
+      if (faultIds.includes(id)) findings.error(path, 'SCN108', whyNotHere(id, data.vehicle));
+      else findings.unknown(path, 'SCN102', word('check.noFault', { id }), id, possible);
       return;
     }
     checkBesides(data.faults.slice(0, at), id, placeOf(hidden), at, findings);
@@ -27,6 +28,22 @@ export function checkFaults(data: ScenarioData, places: readonly LeakPlace[], fi
       findings.error(path, 'SCN213', word('check.chargeFaultOfNothing', { id }));
   });
 }
+
+/** What the car has instead of that which the fault is one of. */
+function whyNotHere(id: string, vehicle: string): string {
+  const { needs } = faultOf(id);
+  return word('check.faultNotHere', { id, vehicle, why: needs === undefined ? '' : word(WHY[needs]) });
+}
+
+const WHY = {
+  bulb: 'check.why.bulb',
+  clutch: 'check.why.clutch',
+  'coil-switch': 'check.why.coilSwitch',
+  drier: 'check.why.drier',
+  'electric-fan': 'check.why.electricFan',
+  'expansion-valve': 'check.why.expansionValve',
+  'orifice-tube': 'check.why.orificeTube',
+} as const satisfies Readonly<Record<FaultNeed, WordId>>;
 
 function checkGas({ fault: id, gas }: Hidden, own: string, at: number, findings: Findings): void {
   if (gas === undefined || (faultOf(id).takesGas && gas !== own)) return;

@@ -1,33 +1,28 @@
-/** Ids and conditions of a scenario against what the plant really has: deliveries, answer, papers, plans. */
+/** Ids and conditions of a scenario against what the plant really has: deliveries, answer, plans. */
 import type { ScenarioData } from '../../../shared/schema/scenario';
 import type { Plant } from '../../plant/plantPort';
 import { word } from '../../words/words';
 import { sessionSignals } from '../sessionSignals';
 import { checkCondition } from './checkCondition';
-import { checkPlanWords } from './checkPlanWords';
+import { checkLineIds, linesOf } from './checkPlanWords';
 import type { Findings } from './findings';
+import type { Sound } from './soundKeys';
 
-const PLANS = ['solution', 'careless', 'nothing'] as const;
-
-export function checkIds(data: ScenarioData, plant: Plant, findings: Findings): void {
+export function checkDeliveries({ deliver }: ScenarioData, plant: Plant, findings: Findings): void {
   const table = { signals: [...plant.signals, ...sessionSignals(plant)] };
-  data.deliver.forEach(({ done }, at) => {
-    const told = { code: 'SCN120', tell: (reason: string) => reason };
+  const told = { code: 'SCN120', tell: (reason: string) => reason };
+  deliver.forEach(({ done }, at) => {
     checkCondition(done, ['deliver', at, 'done'], table, findings, told);
   });
-  checkKnown(data.answer.causes, ['answer', 'causes'], plant.choices('cause'), findings);
-  checkKnown(data.answer.parts, ['answer', 'parts'], plant.choices('replaceable'), findings);
-  checkOnce(
-    data.papers.map(({ id }) => id),
-    'papers',
-    findings,
-  );
-  checkOnce(
-    data.deliver.map(({ id }) => id),
-    'deliver',
-    findings,
-  );
-  for (const plan of PLANS) checkPlanWords(data.plans[plan], ['plans', plan], plant, findings);
+}
+
+export function checkAnswerIds({ answer }: ScenarioData, plant: Plant, findings: Findings): void {
+  checkKnown(answer.causes, ['answer', 'causes'], plant.choices('cause'), findings);
+  checkKnown(answer.parts, ['answer', 'parts'], plant.choices('replaceable'), findings);
+}
+
+export function checkPlanIds(data: ScenarioData, sound: Sound, plant: Plant, findings: Findings): void {
+  for (const { line, path } of linesOf(data, sound)) checkLineIds(line, path, plant, findings);
 }
 
 function checkKnown(
@@ -42,9 +37,9 @@ function checkKnown(
   });
 }
 
-function checkOnce(ids: readonly string[], where: string, findings: Findings): void {
+export function checkOnce(list: readonly { readonly id: string }[], where: string, findings: Findings): void {
+  const ids = list.map(({ id }) => id);
   ids.forEach((id, at) => {
-    if (ids.indexOf(id) < at)
-      findings.error([...where.split('.'), at, 'id'], 'SCN122', word('check.twice', { id }));
+    if (ids.indexOf(id) < at) findings.error([where, at, 'id'], 'SCN122', word('check.twice', { id }));
   });
 }

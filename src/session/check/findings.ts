@@ -17,10 +17,13 @@ export interface Findings {
   /** An id that is not among `known`: told with the nearest of them. */
   unknown(path: YamlPath, code: string, what: string, id: string, known: readonly string[]): void;
   readonly list: readonly Problem[];
+  /** First keys of the paths that errors were told of. */
+  readonly errorsUnder: ReadonlySet<string | number>;
 }
 
 export function findingsIn(source: YamlSource): Findings {
   const list: Problem[] = [];
+  const errorsUnder = new Set<string | number>();
   const put = (
     level: Problem['level'],
     path: YamlPath,
@@ -28,6 +31,7 @@ export function findingsIn(source: YamlSource): Findings {
     message: string,
     meant?: Meant | null,
   ) => {
+    if (level === 'error' && path.length > 0) errorsUnder.add(path[0]);
     const part = meant ? source.partOf(path, meant.part) : undefined;
     const place = part ?? source.placeOf(path);
     const at = `${source.file}:${place.line}:${place.column}`;
@@ -43,6 +47,7 @@ export function findingsIn(source: YamlSource): Findings {
       put('error', path, code, withHint(what, id, known), meant);
     },
     list,
+    errorsUnder,
   };
 }
 

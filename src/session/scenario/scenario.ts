@@ -58,7 +58,10 @@ function stopsAt(rule: Rule): SessionJob['criticals'] {
 }
 
 /** Rules of the rubrics it uses, less those it drops, and its own. A rule of its own replaces one of the same id. */
-function rulesOf({ rubric }: ScenarioData, rubrics: ReadonlyMap<string, Rubric>): Rule[] {
+export function rulesOf(
+  { rubric }: Pick<ScenarioData, 'rubric'>,
+  rubrics: ReadonlyMap<string, Rubric>,
+): Rule[] {
   const own = rubric.add ?? [];
   const used = rubric.use.flatMap((id) => {
     const found = rubrics.get(id);
