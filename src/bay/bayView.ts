@@ -80,6 +80,7 @@ function bindBay(
   const places: GearPlaces = {
     coupler: (hose) => scene.hoses[hose].couplerAt(),
     can: scene.can.canAt,
+    joint: scene.can.jointAt,
     valve: scene.can.valveAt,
     dial: scene.can.dialAt,
     scale: scene.can.scaleAt,

@@ -29,6 +29,8 @@ export function gearOf(layout: Layout, scene: BayScene, frame: BayFrame): Gear[]
       at: freeEndAt(layout, frame, inlet),
       r: END_R_MM,
     });
+  const [joint, onto] = [scene.can.jointAt(), frame.can?.onto];
+  if (joint && onto) gear.push({ id: endId(onto), takeable: true, from: CAN, at: joint, r: END_R_MM });
   const [can, valve, dial] = [scene.can.canAt(), scene.can.valveAt(), scene.can.dialAt()];
   if (valve) gear.push({ id: CAN_VALVE, takeable: false, from: null, at: valve, r: SMALL_R_MM });
   if (dial) gear.push({ id: CAN_TILT, takeable: false, from: null, at: dial, r: SMALL_R_MM });

@@ -140,6 +140,7 @@ export function createHands(host: HandsHost): Hands {
       tugged?.under?.id ?? (before.doing === 'pressing' && before.tugged ? before.under?.id : null);
     const hose = item ? hoseOfCoupler(item) : null;
     if (hose) scene.hoses[hose].strain(tugged?.tugged ?? null);
+    if (item && inletOfEnd(item)) scene.can.strain(tugged?.tugged ?? null);
   };
 
   /** Whatever left the hand lies where the frame says, unless an intent puts it elsewhere. */

@@ -11,6 +11,7 @@ const layout = layoutOf('hatchback');
 const places: GearPlaces = {
   coupler: () => [100, 500],
   can: () => [96, 690],
+  joint: () => [127, 614],
   valve: () => [96, 590],
   dial: () => [-10, 640],
   scale: () => [96, 790],
@@ -42,6 +43,12 @@ describe('what the twin says', () => {
     expect(all.find((label) => label.startsWith('16 mm port'))).toContain('High-side coupler');
     const aboutPorts = all.filter((label) => label.startsWith('13 mm port'));
     expect(aboutPorts.join()).not.toMatch(/low|high|suction|liquid/i);
+  });
+
+  it('has the joint of the can with its hose as a thing to take, where there is one', () => {
+    const joined = { ...frame, can: frame.can && { ...frame.can, onto: 'charging' as const } };
+    expect(labels(joined)).toContain('Charging hose, joined to the can');
+    expect(labels(frame).join()).not.toContain('joined to the can');
   });
 
   it('leaves lines unnamed when assessed, and names them otherwise', () => {

@@ -97,16 +97,31 @@ test('a wrong fitting says its size; a right one holds when it is tugged, and co
   await expect.poll(() => coupler(page)).toMatch(/on the mat/);
 });
 
-test('the can is carried to the free end of a hose and is on it', async () => {
+test('the can is carried to the free end of a hose and is on it; the joint holds a tug, and comes apart when it is pulled', async () => {
   const page = await atTheBay();
-  const end = page.locator('.bay-twin [data-target="end:charging"]');
+  const end = () => thing(page, 'end:charging').getAttribute('aria-label');
   const [from, to] = [await middleOf(page, 'can'), await middleOf(page, 'end:charging')];
   await page.mouse.move(...from);
   await page.mouse.down();
   await page.mouse.move(...to, { steps: 8 });
   await expect.poll(() => hint(page)).toMatch(/free end/);
   await page.mouse.up();
-  await expect.poll(() => end.count()).toBe(0);
+  await expect.poll(end).toMatch(/joined to the can/);
+
+  const joint = await middleOf(page, 'end:charging');
+  await page.mouse.move(...joint);
+  await page.mouse.down();
+  await page.mouse.move(joint[0] + 14, joint[1] - 14, { steps: 4 });
+  await expect.poll(() => hint(page)).toMatch(/holds on the can/);
+  await page.mouse.up();
+  await expect.poll(() => hint(page)).toBe('');
+  expect(await end()).toMatch(/joined to the can/);
+
+  await page.mouse.down();
+  await page.mouse.move(...(await inBay(page, 0.25, 0.7)), { steps: 8 });
+  await expect.poll(() => hint(page)).toMatch(/off the can/);
+  await page.mouse.up();
+  await expect.poll(end).toMatch(/on the mat/);
 });
 
 const touch = (cdp: CDPSession, type: 'touchStart' | 'touchMove' | 'touchEnd', ...at: readonly Point[]) =>

@@ -12,7 +12,7 @@ import { CAN, MAT } from '../itemIds';
 export interface Under {
   readonly id: string;
   readonly takeable: boolean;
-  /** Couplers only: the port it stands on. */
+  /** What it is on: a coupler its port, a hose's end the can. */
   readonly from: string | null;
 }
 
@@ -22,7 +22,7 @@ export type Hand =
       readonly doing: 'pressing';
       readonly under: Under | null;
       readonly at: PointMm;
-      /** Where a coupler that holds on its port is pulled to. */
+      /** Where what holds on its port or can is pulled to. */
       readonly tugged?: PointMm;
     }
   | {
@@ -60,7 +60,7 @@ export interface HandStep {
 
 /** A press that moves less than this is a click, in mm of the bay. */
 const CLICK_MM = 9;
-/** A coupler on a port comes off when it is pulled this far; less is a tug, and it holds. */
+/** A coupler comes off its port, a hose its can, when it is pulled this far; less is a tug, and it holds. */
 const TUG_MM = 45;
 const NOTHING: Hand = { doing: 'nothing' };
 

@@ -20,7 +20,11 @@ export interface CanNode extends SceneNode {
   carry(at: PointMm | null): void;
   /** The free end of the hose that leads to it, in the hand at a point; null lets it fall back. */
   carryEnd(at: PointMm | null): void;
+  /** Where the joint with its hose is pulled to while it holds; null when nobody pulls. */
+  strain(toward: PointMm | null): void;
   canAt(): PointMm | null;
+  /** The nut that joins it to its hose; null while it is on none. */
+  jointAt(): PointMm | null;
   /** Middle of its tap's handle. */
   valveAt(): PointMm | null;
   dialAt(): PointMm | null;
@@ -42,6 +46,8 @@ const TAP_MM = 120;
 const SHAKE_MM = 7;
 const SHAKES_PER_S = 7;
 const SHAKE_S = 0.7;
+/** How far it gives when its hose is pulled at. */
+const GIVE_MM = 7;
 /** An inverted can is held this much higher, so that its tap is clear of the scale. */
 const INVERTED_LIFT_MM = 58;
 
@@ -61,6 +67,7 @@ export function canNode(context: SceneContext): CanNode {
   let leads: CanInlet | null = null;
   let endRest: PointMm = context.layout.mat.rest.utility;
   let endHeld = false;
+  let pulled: PointMm | null = null;
   let held: PointMm | null = null;
   let chain: HoseChain | null = null;
   let moving = false;
@@ -73,8 +80,16 @@ export function canNode(context: SceneContext): CanNode {
     const [x, y] = context.layout.mat.canAt;
     return held ?? (frame?.onScale ? [x, y] : [x + OFF_SCALE[0], y + OFF_SCALE[1]]);
   };
+  /** Off its place by what a pull at its hose gives. */
+  const given = (): PointMm => {
+    const [x, y] = place();
+    if (!pulled) return [x, y];
+    const [dx, dy] = [pulled[0] - x, pulled[1] - y];
+    const far = Math.max(GIVE_MM, Math.sqrt(dx * dx + dy * dy));
+    return [x + (dx / far) * GIVE_MM, y + (dy / far) * GIVE_MM];
+  };
   const at = (): PointMm => {
-    const [left, y] = place();
+    const [left, y] = given();
     const x = left + SHAKE_MM * (trembling / SHAKE_S) * Math.sin(2 * Math.PI * SHAKES_PER_S * trembling);
     const share = (1 - Math.cos(((frame?.tiltDeg ?? 0) * Math.PI) / 180)) / 2;
     return [x, y - INVERTED_LIFT_MM * share];
@@ -141,7 +156,7 @@ export function canNode(context: SceneContext): CanNode {
   };
   const drawHose = (): void => {
     bead.visible = leads !== null;
-    end.visible = leads !== null && !frame?.mounted;
+    end.visible = leads !== null && (endHeld || !frame?.mounted);
     hose.view.visible = chain !== null;
     if (!chain) return;
     const points = toLeftEdge(chain.points(), context.leftMm());
@@ -186,12 +201,18 @@ export function canNode(context: SceneContext): CanNode {
       draw();
     },
     carryEnd(point) {
-      if (frame?.mounted || !chain || (point === null && !endHeld)) return;
+      if (!chain || (point === null && !endHeld)) return;
       endHeld = point !== null;
       if (point) {
         chain.pull([point[0] - END_MM, point[1]]);
         moving = true;
       } else layHose();
+      draw();
+    },
+    strain(toward) {
+      if (pulled === toward) return;
+      pulled = toward;
+      if (frame?.mounted) chain?.pull(outletAt(frame));
       draw();
     },
     shake() {
@@ -205,6 +226,7 @@ export function canNode(context: SceneContext): CanNode {
       return true;
     },
     canAt: () => (frame ? at() : null),
+    jointAt: () => (frame?.onto ? outletAt(frame) : null),
     valveAt() {
       if (!frame) return null;
       const angle = (frame.tiltDeg * Math.PI) / 180;

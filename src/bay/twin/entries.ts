@@ -59,6 +59,8 @@ export interface Entry {
 export interface GearPlaces {
   coupler(hose: CoupledHose): PointMm | null;
   can(): PointMm | null;
+  /** The nut that joins it to its hose. */
+  joint(): PointMm | null;
   valve(): PointMm | null;
   dial(): PointMm | null;
   scale(): PointMm | null;
@@ -137,7 +139,15 @@ function gearEntries(layout: Layout, frame: BayFrame, places: GearPlaces): Entry
     const hit = around(freeEndAt(layout, frame, inlet), END_HALF_MM);
     return { id, key: id, label, hit, takeable: true, rank: GEAR_RANK };
   });
-  return [...couplers, ...ends, ...canEntries(frame, places)];
+  return [...couplers, ...ends, ...jointEntries(frame, places), ...canEntries(frame, places)];
+}
+
+function jointEntries({ can }: BayFrame, places: GearPlaces): Entry[] {
+  const at = places.joint();
+  if (!can?.onto || !at) return [];
+  const id = endId(can.onto);
+  const label = word(`bay.joined.${can.onto}`);
+  return [{ id, key: id, label, hit: around(at, END_HALF_MM), takeable: true, rank: GEAR_RANK }];
 }
 
 function canEntries({ can }: BayFrame, places: GearPlaces): Entry[] {

@@ -44,7 +44,8 @@ export function handHint(
 ): string {
   if (hand.doing === 'pressing' && hand.tugged && hand.under) {
     const hose = hoseOfCoupler(hand.under.id);
-    return hose ? word('bay.hint.holds', { item: couplerName(hose) }) : '';
+    if (hose) return word('bay.hint.holds', { item: couplerName(hose) });
+    return word(frame.can?.valveSixteenths ? 'bay.hint.jointOpen' : 'bay.hint.jointHolds');
   }
   if (hand.doing === 'carrying') {
     const live = dangers.find(({ zone, hazard }) => isLive(layout, frame, zone, hazard));
@@ -59,8 +60,14 @@ export function handHint(
 type Carrying = Extract<Hand, { readonly doing: 'carrying' }>;
 
 /** `byFinger`: there are no keys to speak of and little room, and the thing is seen under the finger. */
-function thingHint(layout: Layout, frame: BayFrame, { item, valid }: Carrying, byFinger: boolean): string {
+function thingHint(
+  layout: Layout,
+  frame: BayFrame,
+  { item, from, valid }: Carrying,
+  byFinger: boolean,
+): string {
   const hose = hoseOfCoupler(item);
+  if (from === CAN) return word('bay.hint.endOff');
   if (item === CAN && valid.some((id) => inletOfEnd(id) !== null)) return word('bay.hint.canJoins');
   if (inletOfEnd(item)) return word(valid.includes(CAN) ? 'bay.hint.end' : 'bay.hint.endNowhere');
   if (!hose) return item === CAN && valid.includes(SCALE) ? word('bay.hint.can') : '';

@@ -86,6 +86,8 @@ export interface BayWords {
   'bay.end.charging': never;
   'bay.end.utility': never;
   'bay.end.loose': 'end';
+  'bay.joined.charging': never;
+  'bay.joined.utility': never;
   'bay.onto.charging': never;
   'bay.onto.utility': never;
   'bay.mat': never;
@@ -129,6 +131,9 @@ export interface BayWords {
   'bay.hint.can': never;
   'bay.hint.canJoins': never;
   'bay.hint.end': never;
+  'bay.hint.endOff': never;
+  'bay.hint.jointHolds': never;
+  'bay.hint.jointOpen': never;
   'bay.hint.endNowhere': never;
   'bay.hint.finger': 'places';
   'bay.hint.fingerNowhere': never;
