@@ -4,9 +4,11 @@
  */
 import { createEffect, createRoot, createSignal, onCleanup } from 'solid-js';
 import type { BayCallbacks, BayTheme, BayView, ZoomStep } from '../bay/bayApi';
+import { couplerId } from '../bay/itemIds';
 import type { WorkUi } from '../panels/workUi';
 import { word } from '../words/words';
 import { bayFrameOf } from './bayFrameOf';
+import { bayHoseOf } from './bayHoses';
 import { bayIntents } from './bayIntents';
 import type { RunningSession } from './session';
 import { settings } from './settings';
@@ -22,6 +24,12 @@ const themeNow = (isDark: boolean): BayTheme => {
   return isDark ? 'dark' : 'light';
 };
 
+/** A hose is looked at by its coupler. */
+function bayIdOf(id: string): string {
+  const hose = bayHoseOf(id);
+  return hose === null || hose === 'utility' ? id : couplerId(hose);
+}
+
 export function attachBay(host: HTMLElement, session: RunningSession, ui: WorkUi): BayHandle {
   let view: BayView | null = null;
   let gone = false;
@@ -35,7 +43,8 @@ export function attachBay(host: HTMLElement, session: RunningSession, ui: WorkUi
     if (gone) view.dispose();
     else {
       stop = follow(view, session, ui, dark);
-      ui.showPictures(view.closeUp);
+      const near = view.closeUp;
+      ui.showPictures((id, width, height) => near(bayIdOf(id), width, height));
     }
   };
   start().catch(() => {

@@ -1,22 +1,24 @@
 /**
- * The look-closer picture of one thing, on a canvas of its own: a port's fitting or the coupler on it from the side, a
- * clutch face-on, the label, the sight glass, the can, the condenser's fins, or the bay's own drawing brought near. It
- * shows the frame's state and says nothing that the eye could not see.
+ * The look-closer picture of one thing, on a canvas of its own: a port's fitting or the coupler on it from the side, a loose
+ * coupler and its mouth, a clutch face-on, the label, the sight glass, the can, the condenser's fins, or the bay's own
+ * drawing brought near. It shows the frame's state and says nothing that the eye could not see.
  */
 import type { Layout } from '../layout/layout';
 import { type Stop, stopsOf } from '../layout/order';
 import { placePoints } from '../layout/placePoints';
-import type { BayFrame } from './bayFrame';
+import { type BayFrame, hasCoupler } from './bayFrame';
 import { canView } from './closer/canView';
 import type { CloseView } from './closer/closeView';
 import { clutchFaceView, clutchView } from './closer/clutchView';
 import { condenserView } from './closer/condenserView';
 import { glassView } from './closer/glassView';
 import { labelView } from './closer/labelView';
+import { looseCouplerView } from './closer/looseCouplerView';
 import { placeView } from './closer/placeView';
 import { portView } from './closer/portView';
 import { paint } from './drawing/painter';
 import { paletteOf } from './drawing/palette';
+import { couplerId } from './itemIds';
 
 /** Asked for by the inset beside a clutch that stands edge-on. */
 export const CLUTCH_FACE = 'clutch:face';
@@ -50,6 +52,8 @@ export function closeUp(
 export function viewOf(layout: Layout, frame: BayFrame, id: string, dark: boolean): CloseView | null {
   if (frame.can?.id === id) return canView(frame.can);
   if (id === CLUTCH_FACE) return clutchFaceView(frame, shaftOil(layout, frame));
+  const hose = frame.hoses.filter(hasCoupler).find((one) => couplerId(one.id) === id);
+  if (hose) return hose.port === null ? looseCouplerView(hose) : null;
   const port = layout.ports.find((p) => p.id === id);
   if (port) return portView(layout, frame, port);
   const part = layout.parts.find((p) => p.id === id);

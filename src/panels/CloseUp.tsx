@@ -6,6 +6,8 @@ import type { SessionModel } from './sessionModel';
 export type Picture = (id: string, width: number, height: number) => HTMLCanvasElement | null;
 
 const LEAST_WIDTH_PX = 240;
+/** Beside a sentence (forms.css). */
+const SMALL_WIDTH_PX = 176;
 const HEIGHT_SHARE = 0.64;
 /** Of the form's height, so that what can be done stays in sight. */
 const MOST_OF_FORM = 0.44;
@@ -34,12 +36,14 @@ export function CloseUp(props: {
   readonly session: SessionModel;
   readonly id: string;
   readonly picture: Picture | null;
+  /** Beside a sentence, not over all that is said. */
+  readonly small?: boolean;
 }): JSX.Element {
   let place: HTMLDivElement | undefined;
   let asked = 0;
   const draw = (): void => {
     if (!place) return;
-    const width = Math.max(LEAST_WIDTH_PX, place.clientWidth);
+    const width = props.small ? SMALL_WIDTH_PX : Math.max(LEAST_WIDTH_PX, place.clientWidth);
     const room = (place.closest('.form')?.clientHeight ?? Number.POSITIVE_INFINITY) * MOST_OF_FORM;
     const canvas = props.picture?.(props.id, width, Math.min(width * HEIGHT_SHARE, room));
     place.replaceChildren(...(canvas ? [canvas] : []));
@@ -55,7 +59,7 @@ export function CloseUp(props: {
   onCleanup(() => cancelAnimationFrame(asked));
   return (
     <Show when={props.picture}>
-      <div class="close-up" aria-hidden="true" ref={place} />
+      <div class="close-up" classList={{ small: props.small }} aria-hidden="true" ref={place} />
     </Show>
   );
 }

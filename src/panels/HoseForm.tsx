@@ -3,6 +3,7 @@ import { createSignal, For, type JSX, Show } from 'solid-js';
 import { routesOf } from '../layout/zones';
 import type { HoseView } from '../session/corePort';
 import { word } from '../words/words';
+import { CloseUp, type Picture } from './CloseUp';
 import { PurgeButtons } from './PurgeButtons';
 import { hoseName, portName, routeName, zonesInWords } from './portWords';
 import type { SessionModel } from './sessionModel';
@@ -112,7 +113,11 @@ function CoupledRows(props: {
   );
 }
 
-export function HoseRows(props: { readonly session: SessionModel; readonly hoseId: string }): JSX.Element {
+export function HoseRows(props: {
+  readonly session: SessionModel;
+  readonly hoseId: string;
+  readonly picture: Picture | null;
+}): JSX.Element {
   const hose = () => props.session.view().hoses.find((one) => one.id === props.hoseId);
   const gauge = (): string | undefined => GAUGE_OF[props.hoseId];
   const adapted = (): boolean => props.session.signal(`hose.${props.hoseId}.adapter`) === 1;
@@ -123,7 +128,12 @@ export function HoseRows(props: { readonly session: SessionModel; readonly hoseI
         <fieldset class="fs stack">
           <legend>{hoseName(props.hoseId)}</legend>
           <Show when={props.hoseId !== 'utility'}>
-            <Lying session={props.session} hose={one()} />
+            <div class="row">
+              <Show when={one().port === null}>
+                <CloseUp session={props.session} id={props.hoseId} picture={props.picture} small />
+              </Show>
+              <Lying session={props.session} hose={one()} />
+            </div>
             <Show when={one().port} fallback={<ConnectRows session={props.session} hose={one()} />}>
               {(port) => <CoupledRows session={props.session} hose={one()} port={port()} />}
             </Show>

@@ -130,14 +130,14 @@ export function ToolForm(props: {
         }
       >
         <Match when={props.tool === 'charging'}>
-          <HoseRows session={props.session} hoseId="charging" />
+          <HoseRows session={props.session} hoseId="charging" picture={props.picture} />
         </Match>
         <Match when={props.tool === 'gauge-set'}>
-          <HoseRows session={props.session} hoseId="gauge-low" />
-          <HoseRows session={props.session} hoseId="gauge-high" />
+          <HoseRows session={props.session} hoseId="gauge-low" picture={props.picture} />
+          <HoseRows session={props.session} hoseId="gauge-high" picture={props.picture} />
           <HandValve session={props.session} side="low" />
           <HandValve session={props.session} side="high" />
-          <HoseRows session={props.session} hoseId="utility" />
+          <HoseRows session={props.session} hoseId="utility" picture={props.picture} />
         </Match>
         <Match when={props.tool === 'scale'}>
           <ScaleRows session={props.session} />

@@ -50,6 +50,22 @@ function inks(drawing: Drawing): string[] {
 }
 
 describe('a close-up', () => {
+  it('is there of a coupler that lies loose, its mouth as wide as what it goes over, and of none on a port', () => {
+    const hose = { id: 'low', port: null, open: false, route: [], caught: false } as const;
+    const seen = (more: object) =>
+      viewOf(
+        layoutOf('hatchback'),
+        frameOf('hatchback', { hoses: [{ ...hose, ...more }] }),
+        'coupler:low',
+        false,
+      );
+    const drawings = [{ bore: 13 }, { bore: 16 }, {}].map((more) =>
+      JSON.stringify(seen(more as object)?.drawing),
+    );
+    expect(new Set(drawings).size).toBe(3);
+    expect(seen({ port: 'port-a' })).toBeNull();
+  });
+
   it.each(each)('is there for everything of the %s that can be looked at, its joints too', (id, layout) => {
     const joints = loopLines(layout).flatMap(({ id: line, from, to }) => [
       `${line}-${from}`,
