@@ -1,8 +1,29 @@
-/** The right side of the workshop: what the car does that the text describes. */
-import type { JSX } from 'solid-js';
+/** The right side of the workshop: what the car does that the text describes, what it looks like, and ways to try it. */
+import {
+  createEffect,
+  createMemo,
+  createSignal,
+  For,
+  type JSX,
+  Match,
+  on,
+  Show,
+  Switch,
+  untrack,
+} from 'solid-js';
+import type { ScenarioData } from '../../shared/schema/scenario';
 import type { DisplayUnits } from '../instruments/displayUnits';
+import type { Mode } from '../session/corePort';
+import { word } from '../words/words';
+import { CarPanel } from './car/CarPanel';
+import { Choice } from './car/Choice';
+import { runningCar } from './car/runningCar';
 import type { CarLinks } from './carLinks';
 import type { Checked } from './checked';
+import { ProofPanel } from './proof/ProofPanel';
+import { proving } from './proof/proving';
+import { SuspectsPanel } from './proof/SuspectsPanel';
+import { suspectsTable } from './proof/suspectsTable';
 
 export interface CarSideProps {
   /** The text as it stands now. */
@@ -13,6 +34,89 @@ export interface CarSideProps {
   readonly links: CarLinks;
 }
 
-export function CarSide(_props: CarSideProps): JSX.Element {
-  return <section class="ws-car" />;
+type Tab = 'car' | 'suspects' | 'proof';
+
+const MODES: readonly Mode[] = ['practice', 'assessed', 'explore'];
+const modeName = (mode: Mode): string =>
+  mode === 'explore'
+    ? word('app.mode.explore')
+    : mode === 'practice'
+      ? word('app.mode.practice')
+      : word('app.mode.assessed');
+
+function Play(props: { readonly ready: ScenarioData | null; readonly links: CarLinks }): JSX.Element {
+  const [mode, setMode] = createSignal<Mode>('practice');
+  const [isRefused, setRefused] = createSignal(false);
+  const play = async (): Promise<void> => {
+    if (props.ready) setRefused(!(await props.links.play(props.ready, mode())));
+  };
+  return (
+    <div class="row wrap wc-play">
+      <select
+        class="sm"
+        aria-label={word('workshopCar.play.mode')}
+        value={mode()}
+        onChange={(event) => setMode(MODES.find((one) => one === event.currentTarget.value) ?? 'practice')}
+      >
+        <For each={MODES}>{(one) => <option value={one}>{modeName(one)}</option>}</For>
+      </select>
+      <button
+        type="button"
+        class="btn sm pri"
+        disabled={props.ready === null}
+        title={props.ready === null ? word('workshopCar.play.wait') : undefined}
+        onClick={() => void play()}
+      >
+        {word('workshopCar.play.open')}
+      </button>
+      <Show when={isRefused()}>
+        <p class="s" role="alert">
+          {word('workshopCar.play.refused')}
+        </p>
+      </Show>
+    </div>
+  );
+}
+
+export function CarSide(props: CarSideProps): JSX.Element {
+  const [tab, setTab] = createSignal<Tab>('car');
+  /** Of the text as it stands: null while it has errors, or has not been looked at yet. */
+  const ready = createMemo(() => {
+    const checked = props.checked();
+    return checked && checked.text === props.text() ? checked.scenario : null;
+  });
+  const [last, setLast] = createSignal<ScenarioData | null>(null);
+  createEffect(on(ready, (data) => data && setLast(data)));
+  const car = runningCar(last);
+  const suspects = suspectsTable();
+  const proofs = untrack(() => proving(props.links.proofs));
+  return (
+    <section class="ws-car" aria-label={word('workshopCar.side')} data-region tabIndex={-1}>
+      <div class="row wrap wc-head">
+        <Choice<Tab>
+          label={word('workshopCar.tabs')}
+          options={[
+            { value: 'car', label: word('workshopCar.tab.car') },
+            { value: 'suspects', label: word('workshopCar.tab.suspects') },
+            { value: 'proof', label: word('workshopCar.tab.proof') },
+          ]}
+          value={tab()}
+          onChoose={setTab}
+        />
+        <span class="sp" />
+        <Play ready={ready()} links={props.links} />
+      </div>
+      <Switch>
+        <Match when={tab() === 'car'}>
+          <CarPanel car={car} isStale={ready() === null} units={props.units} />
+        </Match>
+        <Match when={tab() === 'suspects'}>
+          <SuspectsPanel suspects={suspects} ready={ready()} names={props.links.names} units={props.units} />
+        </Match>
+        <Match when={tab() === 'proof'}>
+          <ProofPanel proving={proofs} ready={ready()} links={props.links} />
+        </Match>
+      </Switch>
+    </section>
+  );
 }

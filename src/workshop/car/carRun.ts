@@ -1,7 +1,7 @@
 /**
  * One car of the workshop put through a stretch of running, as the service information has it, and what its needles do
- * meanwhile. Pressures are the car's own, without hose, lag or error. The longest part settles it: a cabin within four
- * minutes, needles within two [guess].
+ * meanwhile. Pressures are the car's own, without hose, lag or error. Needles settle within two minutes, a cabin within four
+ * [guess].
  */
 import type { Plant } from '../../plant/plantPort';
 import { type StageId, stagesOf } from '../../prover/forecast/stages';
@@ -40,8 +40,12 @@ export interface CarRun {
   readonly reading: CarReading;
 }
 
-const RUN_S = 480;
-const WATCHED_S = 120;
+/** How long it runs, and how much of its end is watched. */
+export interface RunLength {
+  readonly seconds: number;
+  readonly watchedS: number;
+}
+
 const SAMPLES_PER_S = 5;
 const S_PER_MIN = 60;
 
@@ -49,23 +53,28 @@ export const waysOf = (vehicleId: string): readonly CarWay[] =>
   stagesOf(vehicleId).flatMap(({ id }) => (id === 'running' || id === 'idle' || id === 'shut' ? [id] : []));
 
 /** Gives way once a simulated second. */
-export function* runCar(plant: Plant, vehicleId: string, way: CarWay): Generator<void, CarRun> {
+export function* runCar(
+  plant: Plant,
+  vehicleId: string,
+  way: CarWay,
+  { seconds, watchedS }: RunLength,
+): Generator<void, CarRun> {
   for (const { id, commands } of stagesOf(vehicleId))
     if (id === 'running' || id === way) for (const command of commands) plant.apply(command);
   const read = readers(plant);
-  const trace = emptyTrace(RUN_S + 1);
+  const trace = emptyTrace(seconds + 1);
   const watched = watch();
   note(trace, 0, read);
-  for (let second = 1; second <= RUN_S; second++) {
+  for (let second = 1; second <= seconds; second++) {
     for (let part = 0; part < SAMPLES_PER_S; part++) {
       for (let step = 0; step < STEPS_PER_SECOND / SAMPLES_PER_S; step++) plant.advance();
-      if (second > RUN_S - WATCHED_S)
+      if (second > seconds - watchedS)
         watched.sample(read.lowPa(), read.highPa(), read.ventK(), read.turning());
     }
     note(trace, second, read);
     yield;
   }
-  return { trace, reading: watched.reading(WATCHED_S / S_PER_MIN) };
+  return { trace, reading: watched.reading(watchedS / S_PER_MIN) };
 }
 
 type Readers = Readonly<Record<keyof CarTrace, () => number>>;

@@ -7,7 +7,7 @@ import { buildPlant, type PlantOptions } from '../../plant/buildPlant';
 import { NOTHING_WRONG } from '../../plant/faultBook';
 import { plantOptions } from '../../session/scenario/plantOptions';
 import { buildGhost } from '../../suspects/ghost';
-import { type CarReading, type CarRun, type CarWay, runCar, waysOf } from './carRun';
+import { type CarReading, type CarRun, type CarWay, type RunLength, runCar, waysOf } from './carRun';
 
 export interface CarsAt {
   readonly ambientK: number;
@@ -31,6 +31,9 @@ const ZERO_C_K = 273.15;
 /** From a mild day to the hottest that is printed for. */
 export const BAND_K: readonly number[] = [15, 19, 23, 27, 31, 35, 39, 43].map((c) => ZERO_C_K + c);
 const FIRST_SEED = 1;
+/** In the job's weather, where it is watched second by second; and at each other temperature. */
+const LONG: RunLength = { seconds: 360, watchedS: 120 };
+const SHORT: RunLength = { seconds: 240, watchedS: 60 };
 /** Pieces that come in all. */
 export const PIECES = BAND_K.length + 1;
 
@@ -42,12 +45,12 @@ export function* carStory(data: ScenarioData, wished: CarWay): Generator<CarPiec
   const { temperatureK } = options.weather;
   const ways = waysOf(data.vehicle);
   const way = ways.includes(wished) ? wished : 'running';
-  const runs = yield* bothIn(options, way);
+  const runs = yield* bothIn(options, way, LONG);
   yield { kind: 'runs', ways, way, ambientK: temperatureK, ...runs };
   const nearestFirst = [...BAND_K].sort((a, b) => Math.abs(a - temperatureK) - Math.abs(b - temperatureK));
   for (const ambientK of nearestFirst) {
     const there = { ...options, weather: { ...options.weather, temperatureK: ambientK } };
-    const { own, sound } = yield* bothIn(there, way);
+    const { own, sound } = yield* bothIn(there, way, SHORT);
     yield { kind: 'point', at: { ambientK, own: own.reading, sound: sound.reading } };
   }
 }
@@ -55,12 +58,13 @@ export function* carStory(data: ScenarioData, wished: CarWay): Generator<CarPiec
 function* bothIn(
   options: PlantOptions,
   way: CarWay,
+  length: RunLength,
 ): Generator<undefined, { readonly own: CarRun; readonly sound: CarRun }> {
   const { vehicleId } = options;
   const sound = buildGhost(options, { cause: NOTHING_WRONG, severity: 0 }).plant;
   return {
-    own: yield* silently(runCar(buildPlant(options), vehicleId, way)),
-    sound: yield* silently(runCar(sound, vehicleId, way)),
+    own: yield* silently(runCar(buildPlant(options), vehicleId, way, length)),
+    sound: yield* silently(runCar(sound, vehicleId, way, length)),
   };
 }
 

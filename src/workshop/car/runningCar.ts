@@ -7,6 +7,7 @@ import type { ScenarioData } from '../../../shared/schema/scenario';
 import type { FromCar, ToCar } from './car.worker';
 import type { CarRun, CarWay } from './carRun';
 import { type CarsAt, PIECES } from './carStory';
+import { decisive } from './decisive';
 
 export interface CarPicture {
   /** What it was made of. */
@@ -30,11 +31,6 @@ export interface RunningCar {
 }
 
 const PAUSE_MS = 500;
-
-/** What the readings depend on: a title is no reason to run the cars again. */
-function decisive({ vehicle, weather, contents, faults, found, place, bench, varies }: ScenarioData): string {
-  return JSON.stringify({ vehicle, weather, contents, faults, found, place, bench, varies });
-}
 
 export function runningCar(scenario: () => ScenarioData | null): RunningCar {
   const worker = new Worker(new URL('./car.worker.ts', import.meta.url), { type: 'module' });

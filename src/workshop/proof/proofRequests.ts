@@ -1,0 +1,12 @@
+/** How thoroughly a proof may be made in the workshop: bays looked at, and steps of plants that they may cost. */
+import type { ProofRequest } from '../../prover/proof';
+
+export const THOROUGHNESS = ['quick', 'usual', 'full'] as const;
+export type Thoroughness = (typeof THOROUGHNESS)[number];
+
+/** The usual one is that of the command line: some 20 s on two cores. */
+export const proofRequests: Readonly<Record<Thoroughness, ProofRequest>> = {
+  quick: { seeds: 3, budgetSteps: 1_700_000 },
+  usual: { seeds: 20, budgetSteps: 4_000_000 },
+  full: { seeds: 100, budgetSteps: null },
+};
