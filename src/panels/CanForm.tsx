@@ -139,6 +139,7 @@ export function CanRows(props: { readonly session: SessionModel; readonly canId:
           <p class="slim-note">{heftWord(props.session.signal(`can.${props.canId}.heftRatio`))}</p>
           <span class="s">{word('panels.can.where')}</span>
           <Segmented
+            deed
             label={word('panels.can.where')}
             options={[
               { value: 'hand' as const, label: word('panels.can.hand') },

@@ -34,6 +34,7 @@ function RoomRows(props: { readonly session: SessionModel }): JSX.Element {
       <Show when={props.session.facts.site.kind === 'garage-with-pit'}>
         <Row label={word('task.car.pit')}>
           <Segmented
+            deed
             label={word('task.car.pit')}
             options={[
               { value: 'out', label: word('task.car.onFloor') },
@@ -47,6 +48,7 @@ function RoomRows(props: { readonly session: SessionModel }): JSX.Element {
       <Show when={props.session.facts.hasHeater}>
         <Row label={word('task.car.heater')}>
           <Segmented
+            deed
             label={word('task.car.heater')}
             options={[
               { value: 'on', label: word('panels.car.on') },
@@ -74,6 +76,7 @@ function EngineRow(props: { readonly session: SessionModel }): JSX.Element {
   return (
     <Row label={word('panels.car.engine')}>
       <Segmented
+        deed
         label={word('panels.car.engine')}
         options={[
           { value: 0, label: word('panels.car.off') },
@@ -121,6 +124,7 @@ export function CarRows(props: { readonly session: SessionModel }): JSX.Element 
       </Show>
       <Row label={word('panels.car.ac')}>
         <Segmented
+          deed
           label={word('panels.car.ac')}
           options={onOff}
           value={signal('ac.on') === 1 ? 'on' : 'off'}
@@ -129,6 +133,7 @@ export function CarRows(props: { readonly session: SessionModel }): JSX.Element 
       </Row>
       <Row label={word('panels.car.blower')}>
         <Segmented
+          deed
           label={word('panels.car.blower')}
           options={BLOWER_STEPS.map((step) => ({
             value: step,
@@ -140,6 +145,7 @@ export function CarRows(props: { readonly session: SessionModel }): JSX.Element 
       </Row>
       <Row label={word('task.car.temperature')}>
         <Segmented
+          deed
           label={word('task.car.temperature')}
           options={[
             { value: 'coldest' as const, label: word('task.car.coldest') },
@@ -152,6 +158,7 @@ export function CarRows(props: { readonly session: SessionModel }): JSX.Element 
       </Row>
       <Row label={word('panels.car.windows')}>
         <Segmented
+          deed
           label={word('panels.car.windows')}
           options={openShut}
           value={signal('windows.open') === 1 ? 'open' : 'shut'}
@@ -160,6 +167,7 @@ export function CarRows(props: { readonly session: SessionModel }): JSX.Element 
       </Row>
       <Row label={word('panels.car.air')}>
         <Segmented
+          deed
           label={word('panels.car.air')}
           options={[
             { value: 'fresh', label: word('panels.car.fresh') },
@@ -171,6 +179,7 @@ export function CarRows(props: { readonly session: SessionModel }): JSX.Element 
       </Row>
       <Row label={word('panels.car.hood')}>
         <Segmented
+          deed
           label={word('panels.car.hood')}
           options={openShut}
           value={signal('hood.open') === 0 ? 'shut' : 'open'}
@@ -179,6 +188,7 @@ export function CarRows(props: { readonly session: SessionModel }): JSX.Element 
       </Row>
       <Row label={word('panels.car.door')}>
         <Segmented
+          deed
           label={word('panels.car.door')}
           options={openShut}
           value={signal('door.open') === 1 ? 'open' : 'shut'}
@@ -187,6 +197,7 @@ export function CarRows(props: { readonly session: SessionModel }): JSX.Element 
       </Row>
       <Row label={word('task.car.chock')}>
         <Segmented
+          deed
           label={word('task.car.chock')}
           options={[
             { value: 'on', label: word('task.car.inPlace') },

@@ -14,6 +14,7 @@ const GROUPS: readonly KeyGroup[] = [
     rows: [
       [['F6', 'Shift F6'], () => word('help.key.f6')],
       [['Tab'], () => word('help.key.tab')],
+      [['← →'], () => word('help.key.choice')],
       [['Esc'], () => word('help.key.esc')],
     ],
   },

@@ -181,6 +181,7 @@ export function PortForm(props: {
           <div class="stack">
             <b class="s">{word('panels.port.judge')}</b>
             <Segmented
+              deed
               label={word('panels.port.judge')}
               options={[
                 { value: 'low' as const, label: word('panels.port.low') },

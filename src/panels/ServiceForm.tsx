@@ -93,6 +93,7 @@ function Running(props: Rows & { readonly tool: string; readonly bottle?: true }
   const isOn = (): boolean => props.session.signal(`device.${props.tool}.running`) === 1;
   return (
     <Segmented
+      deed
       label={props.bottle ? word('task.bottle.valve') : word('panels.service.motor')}
       options={[
         { value: 'on' as const, label: props.bottle ? word('panels.car.open') : word('panels.service.runs') },
@@ -127,6 +128,7 @@ function ChargingTank(props: Rows): JSX.Element {
       />
       <span class="s">{word('panels.service.stand')}</span>
       <Segmented
+        deed
         label={word('panels.service.stand')}
         options={[
           { value: 'upright' as const, label: word('panels.service.upright') },

@@ -72,6 +72,7 @@ export function SheetForm(props: {
       }
     >
       <Segmented
+        deed
         label={word('panels.sheet.title')}
         options={sheets().map((sheet) => ({ value: sheet.id, label: sheet.title }))}
         value={open()}

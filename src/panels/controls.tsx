@@ -1,5 +1,5 @@
 /** Small controls that several panels share: side badge, segmented choice, icon button, stepped value. */
-import { For, type JSX, Show } from 'solid-js';
+import { createSignal, For, type JSX, Show } from 'solid-js';
 import { Icon, type IconName } from './Icon';
 
 export function SideBadge(props: { readonly side: 'low' | 'high' | 'charging' }): JSX.Element {
@@ -16,22 +16,29 @@ export interface Option<T> {
   readonly icon?: IconName;
 }
 
-/** One of a few. Arrow keys move and choose, as in any radio group. */
+/**
+ * One of a few. Arrow keys move and choose, as in any radio group; where choosing is a deed in the bay they only move, and
+ * Enter or Space does it: the way to the third must not lead through doing the second.
+ */
 export function Segmented<T extends string | number>(props: {
   readonly label: string;
   readonly options: readonly Option<T>[];
   readonly value: T | null;
+  readonly deed?: boolean;
   readonly onChoose: (value: T) => void;
 }): JSX.Element {
   const buttons: HTMLButtonElement[] = [];
+  /** Where focus is, while it is in the group. */
+  const [at, setAt] = createSignal<number | null>(null);
   const chosen = (): number => props.options.findIndex((option) => option.value === props.value);
+  const stop = (): number => at() ?? Math.max(0, chosen());
   const move = (event: KeyboardEvent, index: number): void => {
     const step = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 }[event.key];
     if (step === undefined) return;
     event.preventDefault();
     const next = (index + step + props.options.length) % props.options.length;
     buttons[next]?.focus();
-    props.onChoose(props.options[next].value);
+    if (!props.deed) props.onChoose(props.options[next].value);
   };
   return (
     <div class="seg" role="radiogroup" aria-label={props.label}>
@@ -45,8 +52,10 @@ export function Segmented<T extends string | number>(props: {
             }}
             aria-label={option.icon ? option.label : undefined}
             aria-checked={option.value === props.value}
-            tabIndex={index() === Math.max(0, chosen()) ? 0 : -1}
+            tabIndex={index() === stop() ? 0 : -1}
             classList={{ on: option.value === props.value }}
+            onFocus={() => setAt(index())}
+            onBlur={() => setAt(null)}
             onClick={() => props.onChoose(option.value)}
             onKeyDown={(event) => move(event, index())}
           >

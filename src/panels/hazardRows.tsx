@@ -25,6 +25,7 @@ export function BridgeRows(props: {
         <div class="stack">
           <span class="s">{limitName(what)}</span>
           <Segmented
+            deed
             label={limitName(what)}
             options={[
               { value: 'off' as const, label: word('task.bridge.works') },

@@ -55,6 +55,7 @@ export interface HelpWords {
   'help.key.clockSpace': never;
   'help.key.clockRun': never;
   'help.key.tab': never;
+  'help.key.choice': never;
   'help.words': never;
   'help.glossary.lowSide': never;
   'help.glossary.lowSideText': never;

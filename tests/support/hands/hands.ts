@@ -65,9 +65,9 @@ export function keys(page: Page): Hands {
     target.evaluate((element) => element === document.activeElement);
   const choose = async (target: Locator): Promise<void> => {
     await reach(target);
-    if (await isFocused(target)) return keyboard.press('Enter');
     for (let step = 0; step < MOST_REGIONS && !(await isFocused(target)); step++)
       await keyboard.press('ArrowDown');
+    await keyboard.press('Enter');
   };
   return {
     page,
