@@ -1,13 +1,22 @@
 /** The workshop as a page of its own, loaded when it is asked for: the bar at the top, below it what is written and what it does. */
 import './styles/workshop.css';
+import './styles/workshopForm.css';
+import './styles/workshopCar.css';
+import './styles/workshopProof.css';
 import { type JSX, Show } from 'solid-js';
+import { proofMarkup } from '../export/proof/proofMarkup';
+import { causeName, testName, toolName } from '../export/proof/written';
 import { TopBar } from '../panels/TopBar';
 import type { Mode } from '../session/corePort';
 import { word } from '../words/words';
 import type { CarLinks } from '../workshop/carLinks';
 import { Workshop } from '../workshop/Workshop';
 import { language } from './language';
+import { ProofSheet } from './ProofSheet';
+import { proofStore } from './proofStore';
 import { readyOwn } from './readyOwn';
+import { saveFile } from './saveFile';
+import { shelfFacts } from './scenarioFacts';
 import { settings } from './settings';
 
 export interface WorkshopPageProps {
@@ -26,6 +35,10 @@ export default function WorkshopPage(props: WorkshopPageProps): JSX.Element {
       if (id !== null) props.onPlay(id, mode);
       return id !== null;
     },
+    proofs: proofStore,
+    ProofSheet,
+    saveProof: (proof) => saveFile(`${proof.scenario}.proof.html`, proofMarkup([proof]), 'text/html'),
+    names: { cause: causeName, test: testName, tool: toolName },
   };
   return (
     <div class="ws-page" hidden={props.hidden}>
@@ -36,7 +49,9 @@ export default function WorkshopPage(props: WorkshopPageProps): JSX.Element {
         onMenu={props.onMenu}
       />
       <Show when={language()} keyed>
-        {(spoken) => <Workshop language={spoken} units={settings().units} links={links} />}
+        {(spoken) => (
+          <Workshop language={spoken} units={settings().units} links={links} examples={shelfFacts()} />
+        )}
       </Show>
     </div>
   );

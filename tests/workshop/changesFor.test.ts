@@ -86,9 +86,11 @@ describe('a change by the form', () => {
     expect(one.text).toBe(TEXT);
     const none = asked({ remove: 'fault', at: 0 });
     expect(none.data.faults).toEqual([]);
+    expect(none.data.answer.causes).toEqual(['nothing-wrong']);
     expect(none.data.complaint).toBe('Fine until June, then warm.');
     const again = asked({ add: 'fault', id: 'low-charge', severity: 0.2 }, none.text);
     expect(again.data.faults).toEqual([{ fault: 'low-charge', severity: 0.2 }]);
+    expect(again.data.answer.causes).toEqual(['low-charge']);
   });
 
   it('writes a severity into a fault that has none yet, in brackets and in lines', () => {

@@ -34,16 +34,19 @@ function wished(text: string, tree: Tree, wish: Wish): Found {
   const set = (path: Path, value: string | number): TextChange | null => setValue(text, tree, path, value);
   if ('add' in wish) {
     const item = `{ fault: ${wish.id}, severity: ${wish.severity} }`;
-    const answer = isNamed(tree, wish.id) ? [] : [[addItem(text, tree, CAUSES, wish.id), 'answer'] as const];
-    return [[addItem(text, tree, ['faults'], item), null], ...answer];
+    const sound = namedAt(tree, SOUND);
+    const answer = sound < 0 ? addItem(text, tree, CAUSES, wish.id) : set([...CAUSES, sound], wish.id);
+    const isNamed = namedAt(tree, wish.id) >= 0;
+    return [[addItem(text, tree, ['faults'], item), null], ...(isNamed ? [] : [[answer, 'answer'] as const])];
   }
   if ('remove' in wish) {
     const id = scalarAt(tree, ['faults', wish.at, 'fault']);
     const named = namedAt(tree, id);
-    const fewer = named >= 0 && lengthAt(tree, CAUSES) > 1;
+    const isLast = lengthAt(tree, ['faults']) === 1;
+    const answer = isLast ? set([...CAUSES, named], SOUND) : removeItem(text, tree, CAUSES, named);
     return [
       [removeItem(text, tree, ['faults'], wish.at), null],
-      ...(fewer ? [[removeItem(text, tree, CAUSES, named), 'answer'] as const] : []),
+      ...(named < 0 ? [] : [[answer, 'answer'] as const]),
     ];
   }
   switch (wish.set) {
@@ -70,13 +73,13 @@ function wished(text: string, tree: Tree, wish: Wish): Found {
 }
 
 const CAUSES = ['answer', 'causes'];
+/** The answer for a car that has no fault. */
+const SOUND = 'nothing-wrong';
 
 function namedAt(tree: Tree, id: unknown): number {
   const causes = nodeAt(tree, CAUSES);
   return isSeq(causes) ? causes.items.findIndex((item) => isScalar(item) && item.value === id) : -1;
 }
-
-const isNamed = (tree: Tree, id: string): boolean => namedAt(tree, id) >= 0;
 
 /** The answer, and the solution's `diagnose` lines, where they named the fault that was there before. */
 function renamed(text: string, tree: Tree, { at, to }: { readonly at: number; readonly to: string }): Found {

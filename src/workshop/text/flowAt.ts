@@ -48,7 +48,9 @@ export function flowAt(written: string): FlowAt | null {
 
 function told(open: readonly Open[], written: string, from: number, isQuoted: boolean): FlowAt {
   const inner = open[open.length - 1];
-  const path = open.flatMap((one) => (one.isMap ? (one.key === null ? [] : [one.key]) : [one.index]));
+  const path = open.flatMap(({ isMap, key, index }): (string | number)[] =>
+    isMap ? (key === null ? [] : [key]) : [index],
+  );
   const begins = from + (written.slice(from).length - written.slice(from).trimStart().length);
   if (isQuoted) return { path, writes: 'text', from: begins, beside: inner.keys };
   return {

@@ -1,0 +1,133 @@
+/** The faults of the car: which, and how bad, with what that means in the quantity it changes. */
+import { createSignal, For, type JSX, Show } from 'solid-js';
+import { word } from '../words/words';
+import type { FaultRow, FormValues } from './edit/formOf';
+import type { Wish } from './edit/wish';
+import type { FaultWord } from './work/vocabulary';
+import type { Written } from './written';
+
+const STEP = 0.05;
+const USUAL_SEVERITY = 0.5;
+const MOST_FAULTS = 4;
+
+interface FieldsProps {
+  readonly written: Written;
+  readonly values: FormValues;
+  readonly onChange: (wish: Wish) => void;
+}
+
+export function FaultFields(props: FieldsProps): JSX.Element {
+  const possible = (): readonly FaultWord[] =>
+    (props.written.vocabulary()?.faults ?? []).filter(({ vehicles }) =>
+      vehicles.includes(props.values.vehicle),
+    );
+  const free = (): readonly FaultWord[] => {
+    const there = props.values.faults.map(({ fault }) => fault);
+    return possible().filter(
+      ({ id, excludes }) => !there.includes(id) && !excludes.some((one) => there.includes(one)),
+    );
+  };
+  return (
+    <div class="ws-faults full">
+      <For each={props.values.faults.map((_, index) => index)}>
+        {(index) => (
+          <Fault
+            row={props.values.faults[index]}
+            possible={possible()}
+            known={props.written.vocabulary()?.faults ?? []}
+            at={index}
+            onChange={props.onChange}
+          />
+        )}
+      </For>
+      <Show when={props.values.faults.length < MOST_FAULTS}>
+        <label class="ws-f ws-add">
+          <span>
+            {props.values.faults.length === 0 ? word('workshop.form.sound') : word('workshop.form.more')}
+          </span>
+          <select
+            value=""
+            onChange={(event) => {
+              const id = event.currentTarget.value;
+              event.currentTarget.value = '';
+              if (id !== '') props.onChange({ add: 'fault', id, severity: USUAL_SEVERITY });
+            }}
+          >
+            <option value="">{word('workshop.form.addFault')}</option>
+            <For each={free()}>{({ id, title }) => <option value={id}>{title}</option>}</For>
+          </select>
+        </label>
+      </Show>
+    </div>
+  );
+}
+
+interface FaultProps {
+  readonly row: FaultRow;
+  readonly possible: readonly FaultWord[];
+  readonly known: readonly FaultWord[];
+  readonly at: number;
+  readonly onChange: (wish: Wish) => void;
+}
+
+function Fault(props: FaultProps): JSX.Element {
+  /** While the slider is moved; null when it rests. */
+  const [moved, setMoved] = createSignal<number | null>(null);
+  const severity = (): number => moved() ?? props.row.severity ?? 0;
+  const fault = (): FaultWord | undefined => props.known.find(({ id }) => id === props.row.fault);
+  const isPossible = (): boolean => props.possible.some(({ id }) => id === props.row.fault);
+  const figure = (): string => {
+    const there = fault();
+    if (!there) return '';
+    return `${there.quantity}: ${there.figures[Math.round(severity() / STEP)] ?? ''}`;
+  };
+  return (
+    <div class="ws-fault">
+      <label class="ws-f">
+        <span>{word('workshop.form.fault', { number: String(props.at + 1) })}</span>
+        <select
+          onChange={(event) => props.onChange({ set: 'fault', at: props.at, to: event.currentTarget.value })}
+        >
+          <Show when={!isPossible()}>
+            <option value={props.row.fault} selected>
+              {word('workshop.form.notHere', { fault: fault()?.title ?? props.row.fault })}
+            </option>
+          </Show>
+          <For each={props.possible}>
+            {({ id, title }) => (
+              <option value={id} selected={id === props.row.fault}>
+                {title}
+              </option>
+            )}
+          </For>
+        </select>
+      </label>
+      <label class="ws-f">
+        <span>{word('workshop.form.severity')}</span>
+        <input
+          type="range"
+          min={0}
+          max={1}
+          step={STEP}
+          value={severity()}
+          aria-valuetext={figure()}
+          onInput={(event) => setMoved(Number(event.currentTarget.value))}
+          onChange={(event) => {
+            const to = Math.round(Number(event.currentTarget.value) * 100) / 100;
+            setMoved(null);
+            if (to !== props.row.severity) props.onChange({ set: 'severity', at: props.at, to });
+          }}
+        />
+      </label>
+      <span class="s ws-figure">{figure()}</span>
+      <button
+        type="button"
+        class="btn sm qt"
+        aria-label={word('workshop.form.removeFault', { fault: fault()?.title ?? props.row.fault })}
+        onClick={() => props.onChange({ remove: 'fault', at: props.at })}
+      >
+        {word('workshop.form.remove')}
+      </button>
+    </div>
+  );
+}

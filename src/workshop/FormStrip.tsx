@@ -1,0 +1,105 @@
+/** What is changed most, as a form. It writes into the text, and shows what the text says: the two are one. */
+import { createSignal, For, type JSX, Show } from 'solid-js';
+import { word } from '../words/words';
+import type { Along, Wish } from './edit/wish';
+import { FaultFields } from './FaultFields';
+import { NumberBox } from './NumberBox';
+import type { Written } from './written';
+
+const WEATHER = { leastC: -10, mostC: 50 };
+const MOST_CHARGE_G = 3000;
+const G_STEP = 10;
+
+export function FormStrip(props: { readonly written: Written }): JSX.Element {
+  const { written } = props;
+  const [said, setSaid] = createSignal('');
+  const form = () => written.looked()?.form ?? null;
+  const vehicles = () => written.vocabulary()?.vehicles ?? [];
+  const vehicle = () => vehicles().find(({ id }) => id === form()?.vehicle);
+
+  const alongText = (along: readonly Along[]): string =>
+    word('workshop.form.along', { what: along.map((one) => word(`workshop.along.${one}`)).join(', ') });
+  const change = async (wish: Wish): Promise<void> => {
+    const along = await written.change(wish);
+    if (along === null) setSaid(word('workshop.form.noPlace'));
+    else setSaid(along.length > 0 ? alongText(along) : word('workshop.form.done'));
+  };
+  /** The new car is as full as the old one was. */
+  const changeVehicle = (id: string): void => {
+    const next = vehicles().find((one) => one.id === id);
+    if (!next) return;
+    const [before, charge] = [vehicle(), form()?.chargeG];
+    const share = before && charge ? charge / before.chargeG : 1;
+    const chargeG = share === 1 ? next.chargeG : Math.round((share * next.chargeG) / G_STEP) * G_STEP;
+    void change({ set: 'vehicle', to: id, refrigerant: next.refrigerant, chargeG });
+  };
+  return (
+    <details class="ws-form" open>
+      <summary>
+        <b>{word('workshop.form.title')}</b> <span class="xs mut">{word('workshop.form.note')}</span>
+      </summary>
+      <Show when={form()} fallback={<p class="s mut ws-shut">{word('workshop.form.unreadable')}</p>}>
+        {(values) => (
+          <div class="ws-fields">
+            <label class="ws-f wide">
+              <span>{word('workshop.form.vehicle')}</span>
+              <select value={values().vehicle} onChange={(event) => changeVehicle(event.currentTarget.value)}>
+                <Show when={!vehicle()}>
+                  <option value={values().vehicle}>{values().vehicle}</option>
+                </Show>
+                <For each={vehicles()}>
+                  {({ id, name }) => (
+                    <option value={id} selected={id === values().vehicle}>
+                      {name}
+                    </option>
+                  )}
+                </For>
+              </select>
+            </label>
+            <NumberBox
+              label={word('workshop.form.temperature')}
+              unit="°C"
+              value={values().temperatureC}
+              least={WEATHER.leastC}
+              most={WEATHER.mostC}
+              step={0.5}
+              onSet={(toC) => void change({ set: 'temperature', toC })}
+            />
+            <NumberBox
+              label={word('workshop.form.humidity')}
+              unit="%"
+              value={values().humidityPercent}
+              least={0}
+              most={100}
+              step={1}
+              onSet={(toPercent) => void change({ set: 'humidity', toPercent })}
+            />
+            <NumberBox
+              label={word('workshop.form.charge')}
+              unit="g"
+              value={values().chargeG}
+              least={0}
+              most={MOST_CHARGE_G}
+              step={G_STEP}
+              note={vehicle() && word('workshop.form.label', { grams: String(vehicle()?.chargeG) })}
+              onSet={(toG) => void change({ set: 'charge', toG })}
+            />
+            <FaultFields written={written} values={values()} onChange={(wish) => void change(wish)} />
+            <label class="ws-f full">
+              <span>{word('workshop.form.complaint')}</span>
+              <textarea
+                rows={2}
+                maxLength={300}
+                value={values().complaint}
+                onChange={(event) => void change({ set: 'complaint', to: event.currentTarget.value })}
+              />
+            </label>
+          </div>
+        )}
+      </Show>
+      <p class="xs mut ws-said" role="status">
+        {said()}
+      </p>
+    </details>
+  );
+}

@@ -1,0 +1,46 @@
+/** A number with its unit beside it, held between its ends; empty where the text does not say one. */
+import { type JSX, Show } from 'solid-js';
+
+export function NumberBox(props: {
+  readonly label: string;
+  readonly unit: string;
+  readonly value: number | null;
+  readonly least: number;
+  readonly most: number;
+  readonly step: number;
+  readonly note?: string | undefined;
+  readonly onSet: (value: number) => void;
+}): JSX.Element {
+  const set = (input: HTMLInputElement): void => {
+    const given = Number(input.value);
+    if (input.value === '' || !Number.isFinite(given)) {
+      input.value = String(props.value ?? '');
+      return;
+    }
+    const held = Math.max(props.least, Math.min(props.most, given));
+    input.value = String(held);
+    if (held !== props.value) props.onSet(held);
+  };
+  return (
+    <label class="ws-f">
+      <span>
+        {props.label}
+        <Show when={props.note}>
+          <span class="xs mut"> {props.note}</span>
+        </Show>
+      </span>
+      <span class="ws-num">
+        <input
+          type="number"
+          inputmode="decimal"
+          min={props.least}
+          max={props.most}
+          step={props.step}
+          value={props.value ?? ''}
+          onChange={(event) => set(event.currentTarget)}
+        />
+        <span>{props.unit}</span>
+      </span>
+    </label>
+  );
+}

@@ -1,0 +1,165 @@
+/**
+ * The text of a scenario as an editor. It lives in a shadow root, because there its looks are constructed sheets: the page
+ * allows no inline ones. Tab is left alone and leads on to the next control.
+ */
+import { history, historyKeymap, standardKeymap } from '@codemirror/commands';
+import { yaml } from '@codemirror/lang-yaml';
+import { indentUnit } from '@codemirror/language';
+import { EditorState, type Extension } from '@codemirror/state';
+import { EditorView, highlightActiveLine, keymap, lineNumbers } from '@codemirror/view';
+import type { Problem } from '../../../shared/schema/problem';
+import { word } from '../../words/words';
+import type { TextChange } from '../edit/changes';
+import type { Known } from '../text/offers';
+import { changedLines, showChanged } from './changedLines';
+import { completing } from './completing';
+import { editorTheme } from './editorTheme';
+import { markSigns } from './markSigns';
+import { type Mark, marking, marksField } from './marks';
+
+export interface Editor {
+  text(): string;
+  /** Another text takes this one's place; what was written before can be had back with undo. */
+  write(text: string): void;
+  change(changes: readonly TextChange[]): void;
+  mark(problems: readonly Problem[]): void;
+  mend(mark: Mark): void;
+  jumpTo(offset: number): void;
+  focus(): void;
+  destroy(): void;
+}
+
+export interface EditorOptions {
+  readonly text: string;
+  readonly known: () => Known | null;
+  readonly onText: (text: string) => void;
+  readonly onMarks: (marks: readonly Mark[], cursor: number) => void;
+  readonly onSave: () => void;
+}
+
+const SHOWN_FOR_MS = 4000;
+
+export function createEditor(host: HTMLElement, options: EditorOptions): Editor {
+  const root = host.shadowRoot ?? host.attachShadow({ mode: 'open' });
+  let timer = 0;
+  const mend = (view: EditorView, { fix }: Mark): void => {
+    if (fix)
+      view.dispatch({
+        changes: fix,
+        selection: { anchor: fix.from + fix.insert.length },
+        userEvent: 'input.mend',
+      });
+  };
+  const view = new EditorView({
+    root,
+    parent: root,
+    state: EditorState.create({
+      doc: options.text,
+      extensions: [
+        editorTheme,
+        writing(),
+        lineNumbers(),
+        markSigns(mend),
+        highlightActiveLine(),
+        changedLines,
+        completing(options.known),
+        findingKeys(mend, options.onSave),
+        EditorView.updateListener.of(({ state, docChanged, startState, selectionSet }) => {
+          if (docChanged) options.onText(state.doc.toString());
+          const marks = state.field(marksField);
+          if (selectionSet || docChanged || marks !== startState.field(marksField))
+            options.onMarks(marks, state.selection.main.head);
+        }),
+      ],
+    }),
+  });
+  return {
+    text: () => view.state.doc.toString(),
+    write(text) {
+      const whole = { from: 0, to: view.state.doc.length, insert: text };
+      view.dispatch({ changes: whole, selection: { anchor: 0 }, scrollIntoView: true });
+    },
+    change(changes) {
+      clearTimeout(timer);
+      const tr = view.state.update({ changes: [...changes], userEvent: 'input.form' });
+      const lines = changes.map(({ from }) => tr.changes.mapPos(from, 1));
+      view.dispatch({ changes: [...changes], userEvent: 'input.form' });
+      view.dispatch({
+        effects: [showChanged.of(lines), EditorView.scrollIntoView(lines[0], { y: 'center' })],
+      });
+      timer = window.setTimeout(() => view.dispatch({ effects: showChanged.of([]) }), SHOWN_FOR_MS);
+    },
+    mark: (problems) => view.dispatch(marking(view.state.doc, problems)),
+    mend: (mark) => mend(view, mark),
+    jumpTo(offset) {
+      const anchor = Math.min(offset, view.state.doc.length);
+      view.dispatch({ selection: { anchor }, effects: EditorView.scrollIntoView(anchor, { y: 'center' }) });
+      view.focus();
+    },
+    focus: () => view.focus(),
+    destroy() {
+      clearTimeout(timer);
+      view.destroy();
+    },
+  };
+}
+
+/** How text is written: indented by two, undone and done again, wrapped at the edge, spoken to in the page's language. */
+const writing = (): Extension => [
+  yaml(),
+  indentUnit.of('  '),
+  history(),
+  keymap.of([...standardKeymap, ...historyKeymap]),
+  EditorView.lineWrapping,
+  EditorView.contentAttributes.of({
+    'aria-label': word('workshop.text'),
+    autocapitalize: 'off',
+    autocorrect: 'off',
+    spellcheck: 'false',
+  }),
+  EditorState.phrases.of({
+    Completions: word('workshop.phrase.offers'),
+    'Control character': word('workshop.phrase.control'),
+    'Selection deleted': word('workshop.phrase.deleted'),
+  }),
+];
+
+/** Alt+M mends what is wrong in the cursor's line, Alt+N and Alt+P go to the next and the one before, Ctrl+S saves. */
+function findingKeys(mend: (view: EditorView, mark: Mark) => void, onSave: () => void): Extension {
+  const inLine = (view: EditorView): Mark | undefined => {
+    const { from, to } = view.state.doc.lineAt(view.state.selection.main.head);
+    return view.state.field(marksField).find((mark) => mark.fix && mark.from >= from && mark.from <= to);
+  };
+  const go = (step: 1 | -1) => (view: EditorView) => {
+    const { head } = view.state.selection.main;
+    const marks = view.state.field(marksField);
+    const ahead = marks.filter(({ from }) => (step > 0 ? from > head : from < head));
+    const next = step > 0 ? (ahead[0] ?? marks[0]) : (ahead.at(-1) ?? marks.at(-1));
+    if (next)
+      view.dispatch({
+        selection: { anchor: next.from },
+        effects: EditorView.scrollIntoView(next.from, { y: 'center' }),
+      });
+    return true;
+  };
+  return keymap.of([
+    {
+      key: 'Alt-m',
+      run: (view) => {
+        const mark = inLine(view);
+        if (mark) mend(view, mark);
+        return true;
+      },
+    },
+    { key: 'Alt-n', run: go(1) },
+    { key: 'Alt-p', run: go(-1) },
+    {
+      key: 'Mod-s',
+      preventDefault: true,
+      run: () => {
+        onSave();
+        return true;
+      },
+    },
+  ]);
+}

@@ -1,0 +1,62 @@
+/**
+ * A short text enclosed in a link, behind the `#`: it never leaves the machine of whoever opens it. Deflated without a header
+ * (RFC 1951), written in the URL alphabet of base 64 (RFC 4648). What comes out of it is counted while it grows, so that a
+ * few letters cannot become a flood.
+ */
+export const MOST_LINK_LETTERS = 2000;
+/** The most that `check` reads. */
+const MOST_BYTES = 262_144;
+const KEY = 'enclosed';
+
+/** What follows the address of the workshop. */
+export async function enclose(text: string): Promise<string> {
+  const deflated = await through(
+    new TextEncoder().encode(text),
+    new CompressionStream('deflate-raw'),
+    Infinity,
+  );
+  return `#${KEY}=${lettersOf(deflated)}`;
+}
+
+/** Whether a link brings a text along. */
+export const isEnclosing = (hash: string): boolean => hash.startsWith(`#${KEY}=`);
+
+/** Null where nothing is enclosed, or nothing that could be a text of ours. */
+export async function disclose(hash: string): Promise<string | null> {
+  if (!isEnclosing(hash) || hash.length > MOST_LINK_LETTERS) return null;
+  try {
+    const bytes = bytesOf(hash.slice(KEY.length + 2));
+    const inflated = await through(bytes, new DecompressionStream('deflate-raw'), MOST_BYTES);
+    return new TextDecoder('utf-8', { fatal: true }).decode(inflated);
+  } catch {
+    return null;
+  }
+}
+
+async function through(
+  bytes: Uint8Array<ArrayBuffer>,
+  change: CompressionStream | DecompressionStream,
+  mostBytes: number,
+): Promise<Uint8Array<ArrayBuffer>> {
+  const reader = new Blob([bytes]).stream().pipeThrough(change).getReader();
+  const parts: Uint8Array<ArrayBuffer>[] = [];
+  let count = 0;
+  for (let read = await reader.read(); !read.done; read = await reader.read()) {
+    count += read.value.length;
+    if (count > mostBytes) {
+      await reader.cancel();
+      throw new RangeError(`more than ${mostBytes} bytes`);
+    }
+    parts.push(read.value);
+  }
+  return new Uint8Array(await new Blob(parts).arrayBuffer());
+}
+
+const lettersOf = (bytes: Uint8Array): string =>
+  btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(''))
+    .replaceAll('+', '-')
+    .replaceAll('/', '_')
+    .replace(/=+$/, '');
+
+const bytesOf = (letters: string): Uint8Array<ArrayBuffer> =>
+  Uint8Array.from(atob(letters.replaceAll('-', '+').replaceAll('_', '/')), (letter) => letter.charCodeAt(0));

@@ -1,0 +1,16 @@
+/** Texts to begin with: templates, and scenarios that ship. Each is fetched when it is chosen, as it is written. */
+export { TEMPLATE_IDS, type TemplateId, templateText } from '../../session/scenario/templates';
+
+const SHIPPED = '../../../scenarios/';
+const shipped = import.meta.glob<string>('../../../scenarios/*.yaml', { query: '?raw', import: 'default' });
+
+/** Throws where there is none. */
+export const shippedText = (id: string): Promise<string> => fetched(shipped, `${SHIPPED}${id}.yaml`);
+
+async function fetched(
+  texts: Readonly<Record<string, () => Promise<string>>>,
+  path: string,
+): Promise<string> {
+  if (!Object.hasOwn(texts, path)) throw new RangeError(`no text ${path}`);
+  return texts[path]();
+}
