@@ -1,0 +1,130 @@
+/**
+ * Suspects against tests: what each suspect would show at every test there is, and which two causes no test of the bench
+ * parts, with the nearest test that would. A cause has a row for each severity of the ensemble; two causes are as far apart
+ * as their nearest rows. What the scenario hides stands at its own severity only: that is the car in the bay.
+ *
+ * Two rows are parted by a test when they are more than two spreads of its reading apart [guess]: about one car in six is
+ * then still taken for the other by that reading alone.
+ */
+import { layoutOf } from '../../layout/layouts';
+import type { Scenario } from '../../session/scenario/scenario';
+import { causesOf, ensembleAt, type GhostSpec } from '../../suspects/causes';
+import { isFoundBySearch } from '../../suspects/proven';
+import type { ApartTable, Pair, TestOf } from '../apartTable';
+import { forecastOf } from '../forecast/forecastOf';
+import { ghostOptions } from '../forecast/ghostOptions';
+import type { Probe } from '../forecast/probe';
+import { spreadsApart } from '../forecast/spreadsApart';
+import { decisionOf } from '../know/decisionOf';
+import { isOnBench, testsOf } from '../know/testsOf';
+
+const PARTED = 2;
+const AND = '+';
+
+interface Row {
+  readonly cause: string;
+  readonly severity: number;
+  readonly values: readonly number[];
+}
+
+/** `ensemble` other than all that may be wrong with this car is for tests. Null where the loop came empty. */
+export function apartTable(
+  scenario: Scenario,
+  seed: number,
+  ensemble: readonly GhostSpec[] = ensembleAt(ghostOptions(scenario.data, seed)),
+): ApartTable | null {
+  const { data } = scenario;
+  if (data.contents.state === 'evacuated') return null;
+  const options = ghostOptions(data, seed);
+  const forecast = forecastOf(options);
+  const { probes, stages } = forecast;
+  const { parts, lines } = layoutOf(data.vehicle);
+  const known = new Set([...parts, ...lines].map(({ id }) => id));
+  const onBench = probes.map((probe) => isOnBench(probe, data.bench));
+  const rows = withOwn(ensemble, scenario).map(
+    (spec): Row => ({
+      cause: spec.cause,
+      severity: spec.severity,
+      values: probes.map((probe) => forecast.shows(spec, probe)),
+    }),
+  );
+  const costOf = (probe: Probe): number => {
+    const [test] = testsOf([probe], { ...data.bench, hoses: ['gauge-set'], tools: [probe.tool as never] });
+    return test.minutes + (stages.find(({ id }) => id === probe.stage)?.minutes ?? 0);
+  };
+  const apart = (a: Row, b: Row): readonly number[] =>
+    probes.map((probe, at) => spreadsApart(probe, a.values[at], b.values[at], options.weather.pressurePa));
+  const bestOf = (spreads: readonly number[], may: (at: number) => boolean): number =>
+    spreads.reduce((best, one, at) => (may(at) && (best < 0 || one > spreads[best]) ? at : best), -1);
+  const nearestOf = (spreads: readonly number[]): number =>
+    spreads.reduce((best, one, at) => {
+      if (onBench[at] || one < PARTED) return best;
+      return best < 0 || costOf(probes[at]) < costOf(probes[best]) ? at : best;
+    }, -1);
+
+  const pairFor = (a: string, b: string): Pair | null => {
+    let least: { a: Row; b: Row; spreads: readonly number[]; best: number } | null = null;
+    for (const one of rows.filter(({ cause }) => cause === a)) {
+      for (const other of rows.filter(({ cause }) => cause === b)) {
+        const spreads = apart(one, other);
+        const best = bestOf(spreads, (at) => onBench[at]);
+        if (least === null || spreads[best] < least.spreads[least.best])
+          least = { a: one, b: other, spreads, best };
+      }
+    }
+    if (least === null || least.spreads[least.best] >= PARTED) return null;
+    const { spreads, best } = least;
+    const tells = nearestOf(spreads);
+    return {
+      a,
+      b,
+      decisionDiffers: decisionOf(a, known) !== decisionOf(b, known),
+      best: { test: probes[best].id, spreads: spreads[best] },
+      wouldTell:
+        tells < 0
+          ? null
+          : {
+              test: probes[tells].id,
+              tool: probes[tells].tool,
+              spreads: spreads[tells],
+              shows: [least.a.values[tells], least.b.values[tells]],
+            },
+    };
+  };
+
+  const causes = causesOf(rows);
+  return {
+    seed,
+    tests: probes.map(
+      (probe, at): TestOf => ({
+        id: probe.id,
+        tool: probe.tool,
+        state: probe.stage,
+        unit: probe.unit,
+        costMinutes: costOf(probe),
+        isOnBench: onBench[at],
+      }),
+    ),
+    rows: rows.map(({ cause, severity, values }) => ({
+      cause,
+      severity,
+      shows: values.map((value) => (Number.isNaN(value) ? null : value)),
+    })),
+    pairs: causes.flatMap((a, at) => causes.slice(at + 1).flatMap((b) => pairFor(a, b) ?? [])),
+    steps: forecast.steps(),
+  };
+}
+
+/** What is hidden takes the place of its cause; a leak that is found by searching reads as a loop that is short. */
+function withOwn(ensemble: readonly GhostSpec[], { data }: Scenario): readonly GhostSpec[] {
+  const own = data.faults.filter(({ fault }) => !isFoundBySearch(fault));
+  if (own.length === 0) return ensemble;
+  const cause = own
+    .map(({ fault }) => fault)
+    .sort()
+    .join(AND);
+  const both = own.map(({ fault, severity }) => ({ cause: fault, severity }));
+  const severity = Math.max(...own.map((one) => one.severity));
+  const others = ensemble.filter((spec) => spec.cause !== cause);
+  return [...others, { cause, severity, ...(both.length > 1 ? { both } : {}) }];
+}

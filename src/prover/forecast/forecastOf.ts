@@ -1,0 +1,91 @@
+/**
+ * What each ghost of an ensemble would show at each test, lived when somebody asks. What was lived is kept for whoever asks
+ * next of the same car in the same weather; steps are counted as if it were not, so that they are the same whoever came
+ * first.
+ */
+import { faultOf } from '../../faults/registry';
+import type { PlantOptions } from '../../plant/buildPlant';
+import { NOTHING_WRONG } from '../../plant/faultBook';
+import { canonicalJson } from '../../session/canonicalJson';
+import { STEPS_PER_SECOND } from '../../session/clock';
+import type { GhostSpec } from '../../suspects/causes';
+import { buildGhost } from '../../suspects/ghost';
+import { type Life, lifeOf } from './lifeOf';
+import type { Probe } from './probe';
+import { probesOf } from './probesOf';
+import { SAMPLE_S, sampleOf } from './sampleOf';
+import { type Stage, stagesOf } from './stages';
+
+export interface Forecast {
+  readonly stages: readonly Stage[];
+  readonly probes: readonly Probe[];
+  shows(spec: GhostSpec, probe: Probe): number;
+  /** Steps of plants that the answers given so far take. */
+  steps(): number;
+}
+
+interface Kept {
+  readonly lives: Map<string, Life>;
+  readonly samples: Map<string, readonly number[]>;
+}
+
+const MOST_KEPT = 2;
+const kept = new Map<string, Kept>();
+const SOUND: GhostSpec = { cause: NOTHING_WRONG, severity: 0 };
+
+/** `options` as `ghostOptions` makes them. */
+export function forecastOf(options: PlantOptions): Forecast {
+  const { lives, samples } = keptFor(options);
+  const stages = stagesOf(options.vehicleId);
+  const probes = probesOf(
+    buildGhost(options, SOUND),
+    stages.map(({ id }) => id),
+  );
+  const lived = probes.filter(({ tool }) => tool !== 'identifier');
+  const asked = new Map<string, number>();
+  const sampled = new Set<string>();
+  return {
+    stages,
+    probes,
+    shows(spec, probe) {
+      if (probe.tool === 'identifier') {
+        const own = hasContents(spec) ? spec : SOUND;
+        const key = canonicalJson(own);
+        sampled.add(key);
+        const shares = kept_(samples, key, () => sampleOf(options, own));
+        return shares[Number(probe.truth.slice('sample:'.length))];
+      }
+      const key = canonicalJson(spec);
+      const stage = stages.findIndex(({ id }) => id === probe.stage);
+      asked.set(key, Math.max(stage, asked.get(key) ?? 0));
+      return kept_(lives, key, () => lifeOf(options, spec, stages, lived)).shows(probe);
+    },
+    steps() {
+      const upTo = (stage: number): number =>
+        stages.slice(0, stage + 1).reduce((sum, { seconds }) => sum + seconds, 0);
+      const seconds = [...asked.values()].reduce((sum, stage) => sum + upTo(stage), 0);
+      return STEPS_PER_SECOND * (seconds + SAMPLE_S * sampled.size);
+    },
+  };
+}
+
+/** Whether anything but its own charge is in its loop. */
+function hasContents({ cause, severity, both }: GhostSpec): boolean {
+  if (cause === NOTHING_WRONG) return false;
+  return (both ?? [{ cause, severity }]).some((one) => faultOf(one.cause).contents !== undefined);
+}
+
+function kept_<T>(map: Map<string, T>, key: string, make: () => T): T {
+  const found = map.get(key) ?? make();
+  map.set(key, found);
+  return found;
+}
+
+function keptFor(options: PlantOptions): Kept {
+  const key = canonicalJson(options);
+  const found = kept.get(key) ?? { lives: new Map(), samples: new Map() };
+  kept.delete(key);
+  kept.set(key, found);
+  for (const old of [...kept.keys()].slice(0, -MOST_KEPT)) kept.delete(old);
+  return found;
+}

@@ -1,0 +1,21 @@
+/**
+ * Logarithm of the likelihood of what was seen under what a ghost shows: normal about it, but never further off than four
+ * spreads [guess], so that no one reading can be the end of a cause; of a look right but for one in twenty, as in
+ * `suspects/likelihood`. Where one has something to show and the other has not: as far off as it gets.
+ */
+import { ln } from '../../numerics/ln';
+import type { Probe } from './probe';
+import { spreadOf } from './spreadOf';
+
+export const FURTHEST = 4;
+const MISTAKEN = 0.05;
+const RIGHT = ln(1 - MISTAKEN);
+const WRONG = ln(MISTAKEN);
+
+export function logOdds(probe: Probe, seen: number, shown: number, atmospherePa: number): number {
+  if (Number.isNaN(shown)) return Number.isNaN(seen) ? 0 : -0.5 * FURTHEST * FURTHEST;
+  if (probe.unit === 'look') return seen === shown ? RIGHT : WRONG;
+  const spread = spreadOf(probe, shown, atmospherePa);
+  const off = Math.min(FURTHEST, Math.abs(seen - shown) / spread);
+  return -0.5 * off * off - ln(spread);
+}

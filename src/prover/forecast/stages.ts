@@ -1,0 +1,60 @@
+/**
+ * What a car is put through to be read: at rest, running as the service information has it, at idle, with the cabin shut,
+ * with the air conditioning switched off again, and for a moment with its low-pressure switch bridged. One order for ghosts and for whoever is in the bay, so that both are
+ * read after the same time. Lengths are [guess]: needles settle within two minutes, a cabin within four.
+ */
+import { vehicleOf } from '../../loop/car/vehicles';
+import type { Command } from '../../plant/commandSpecs';
+
+export const STAGE_IDS = ['rest', 'running', 'idle', 'shut', 'off', 'bridged'] as const;
+export type StageId = (typeof STAGE_IDS)[number];
+
+export interface Stage {
+  readonly id: StageId;
+  readonly commands: readonly Command[];
+  readonly seconds: number;
+  /** Seconds at its end over which needles are watched. */
+  readonly watchedS: number;
+  /** What putting the car through it costs, in minutes of a workshop's time. */
+  readonly minutes: number;
+}
+
+const IDLE_RPM = 900;
+/** Dear, since nobody bridges a switch who can tell otherwise. */
+const BRIDGED_MINUTES = 5;
+const RPM_STEP = 50;
+const S_PER_MIN = 60;
+
+/** Those that this car can be put through, in the order of `STAGE_IDS`. */
+export function stagesOf(vehicleId: string): readonly Stage[] {
+  const { service, evaporatorAir } = vehicleOf(vehicleId);
+  const rpm = RPM_STEP * Math.round((S_PER_MIN * service.engine) / RPM_STEP);
+  const engine = (speed: number): Command[] => (rpm > 0 ? [{ do: 'engine', rpm: speed }] : []);
+  const running: Command[] = [
+    { do: 'windows', to: 'open' },
+    { do: 'blower', speed: evaporatorAir.steps.length - 1 },
+    { do: 'air', to: 'recirculated' },
+    { do: 'temperature', to: 'coldest' },
+    ...engine(rpm),
+    { do: 'ac', to: 'on' },
+  ];
+  const bridged: Command[] = [
+    { do: 'bypass', what: 'low-switch', to: 'on' },
+    { do: 'ac', to: 'on' },
+  ];
+  const idle: Stage = { id: 'idle', commands: engine(IDLE_RPM), seconds: 75, watchedS: 45, minutes: 1.5 };
+  return [
+    { id: 'rest', commands: [], seconds: 2, watchedS: 1, minutes: 0 },
+    { id: 'running', commands: running, seconds: 120, watchedS: 60, minutes: 3 },
+    ...(rpm > 0 ? [idle] : []),
+    {
+      id: 'shut',
+      commands: [...engine(rpm), { do: 'windows', to: 'shut' }],
+      seconds: 240,
+      watchedS: 60,
+      minutes: 4,
+    },
+    { id: 'off', commands: [{ do: 'ac', to: 'off' }], seconds: 8, watchedS: 4, minutes: 0.5 },
+    { id: 'bridged', commands: bridged, seconds: 8, watchedS: 4, minutes: BRIDGED_MINUTES },
+  ];
+}

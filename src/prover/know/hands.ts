@@ -1,0 +1,132 @@
+/** Doing a test at the text twin: what is said, and the values that come of it. */
+import type { ScenarioData } from '../../../shared/schema/scenario';
+import { folded } from '../forecast/folded';
+import type { Probe } from '../forecast/probe';
+import type { Stage } from '../forecast/stages';
+import type { Seen } from './doubtOf';
+import type { Film, Seat } from './seat';
+import type { Test } from './testsOf';
+
+export interface Hands {
+  /** Puts the car through a stage, watching whatever can be watched in it. */
+  enter(stage: Stage): void;
+  /** What was seen; nothing of a probe that could not be read. */
+  take(test: Test): readonly Seen[];
+  /** Whether the charge is out, so that nothing more can be read. */
+  isOver(): boolean;
+}
+
+const VENT = 'centre-vent';
+const CLAMP_SETTLES = 'run 25 s';
+const AIR_SETTLES = 'run 40 s';
+const WATCHED: ReadonlySet<Probe['tool']> = new Set(['eyes', 'charging-hose', 'gauge-set']);
+
+export function handsOf(seat: Seat, probes: readonly Probe[], { hoses }: ScenarioData['bench']): Hands {
+  const hasSet = hoses.includes('gauge-set');
+  const seenOf = ({ seen, tool }: Probe): string =>
+    tool === 'charging-hose' && !hasSet ? seen.replace('lowGauge', 'chargingGauge') : seen;
+  let film: Film = [];
+  let now: Stage | null = null;
+  let airAt: string | null = null;
+  let isStopped = false;
+  let isEmpty = false;
+
+  const stop = (): void => {
+    if (isStopped) return;
+    isStopped = true;
+    if (now?.id !== 'rest') for (const line of ['ac off', 'engine 0', 'run 3 min']) seat.say(line);
+  };
+  const watched = (probe: Probe, stage: Stage): number => {
+    const from = probe.fromS ?? stage.seconds - stage.watchedS;
+    const signal = seenOf(probe);
+    return folded(
+      probe.fold,
+      film.slice(from).map((second) => second.get(signal) ?? Number.NaN),
+    );
+  };
+  const say = (probe: Probe): void => {
+    const { channel } = probe;
+    if (channel === 'low-gauge') seat.say(`note-reading ${hasSet ? 'low-gauge' : 'charging-gauge'}`);
+    else if (channel === 'high-gauge') seat.say('note-reading high-gauge');
+    else if (probe.tool === 'eyes') {
+      const part = partIn(channel);
+      if (seat.sitting.core.choices('part').includes(part)) seat.say(`look ${part}`);
+    }
+  };
+  const onPipe = (place: string): number => {
+    seat.say(`probe-line ${place}`);
+    seat.say(CLAMP_SETTLES);
+    seat.say('note-reading line');
+    return seat.sees('lineThermometer.temperatureK');
+  };
+  const inAir = (place: string): number => {
+    if (airAt !== place) {
+      seat.say(`probe-air ${place}`);
+      seat.say(AIR_SETTLES);
+      airAt = place;
+    }
+    seat.say('note-reading air');
+    return seat.sees('airThermometer.temperatureK');
+  };
+  const sample = (gases: readonly Probe[]): readonly Seen[] => {
+    const hasRun = now?.id !== 'rest';
+    stop();
+    if (seat.lowPort === undefined) return [];
+    seat.uncouple();
+    for (const line of [`cap ${seat.lowPort} off`, `identify ${seat.lowPort}`, 'run 77 s']) seat.say(line);
+    return gases
+      .filter(({ channel }) => !hasRun || channel !== 'gas-air')
+      .map((probe) => {
+        seat.say(`note-reading ${probe.channel}`);
+        return { probe, value: seat.sees(probe.seen) };
+      });
+  };
+  const weigh = (probe: Probe): number => {
+    stop();
+    isEmpty = true;
+    seat.say('attach recovery-machine utility');
+    seat.say('note-reading recovery-scale');
+    const before = seat.sees(probe.seen);
+    for (const side of ['low', 'high']) seat.say(`manifold ${side} 16`);
+    for (const wait of ['run 8 min', 'run 4 min', 'run 4 min']) {
+      seat.say('run recovery-machine on');
+      seat.say(wait);
+    }
+    seat.say('note-reading recovery-scale');
+    return seat.sees(probe.seen) - before;
+  };
+  const read = (probe: Probe): number => {
+    if (probe.tool === 'recovery-machine') return weigh(probe);
+    if (probe.tool === 'thermometer') {
+      const place = probe.place ?? VENT;
+      return probe.channel.startsWith('line') ? onPipe(place) : inAir(place);
+    }
+    say(probe);
+    return now ? watched(probe, now) : Number.NaN;
+  };
+  return {
+    enter(stage) {
+      if (stage.id !== 'rest' && airAt === null) {
+        seat.say(`probe-air ${VENT}`);
+        airAt = VENT;
+      }
+      now = stage;
+      isStopped = false;
+      const signals = probes.filter(({ tool }) => WATCHED.has(tool)).map(seenOf);
+      film = seat.film(stage, [...new Set(signals)]);
+    },
+    take({ probes: [first, ...more] }) {
+      const seen =
+        first.tool === 'identifier' ? sample([first, ...more]) : [{ probe: first, value: read(first) }];
+      return seen.filter(({ value }) => !Number.isNaN(value));
+    },
+    isOver: () => isEmpty,
+  };
+}
+
+/** `fan.fan2.speedRatio` and `dirt.condenser` name a part; so do the glass and the clutch. */
+function partIn(channel: string): string {
+  const [first, second] = channel.split('.');
+  if (first === 'fan' || first === 'dirt') return second;
+  return first === 'sightGlass' ? 'drier' : first;
+}
