@@ -1,9 +1,9 @@
 /**
- * Reads the file's visible text - complaint, what is to be delivered, papers, the owner's answers, hints - and takes the
- * cause and the action whose words stand there most.
+ * Takes all readings down and looks at none of them: the answer is read out of the file's text, the cause and the action
+ * whose words stand there most. What passes so is given away before a hose is touched.
  */
 import { faultOf } from '../../../faults/registry';
-import { blindly } from '../blindly';
+import { byRoutine } from '../byRoutine';
 import type { Choice } from '../choice';
 import { causeInText } from '../text/causeInText';
 import { decisionInText } from '../text/decisionInText';
@@ -13,14 +13,22 @@ import type { TidyHands } from '../tidyHands';
 const NOTHING_WRONG = 'nothing-wrong';
 
 export function visibleText(hands: TidyHands): void {
-  blindly(hands, read);
+  byRoutine(hands, read);
 }
 
 function read({ core, scenario: { data } }: TidyHands): Choice {
   const text = visibleWords(data);
   const cause = causeInText(text, core.choices('cause'), data.language);
-  return { decision: decisionInText(text), cause, repair: mending(cause, core.choices('replaceable')) };
+  const read = decisionInText(text);
+  return {
+    // whoever names something else than a lack of gas has no reason to add any
+    decision: read === 'charge' && !isLack(cause) ? 'do-not-charge' : read,
+    cause,
+    repair: mending(cause, core.choices('replaceable')),
+  };
 }
+
+const isLack = (cause: string): boolean => cause === 'low-charge' || /^leak(-|$)/.test(cause);
 
 /** A new part for what was read, or water for dirt. */
 function mending(cause: string, parts: readonly string[]): readonly string[] {
