@@ -6,6 +6,9 @@ export const LANE_WIDTH = 640;
 export const LANE_HEIGHT = 138;
 export const LANE_FRAME = { left: 58, right: 14, top: 26, bottom: 28 } as const;
 
+/** About as many steps a scale of this height would have. */
+const LANE_STEPS = 5;
+
 export interface Span {
   readonly from: number;
   readonly to: number;
@@ -22,11 +25,19 @@ export const laneX = (second: number, { from, to }: Span): number => {
   return LANE_FRAME.left + share * (LANE_WIDTH - LANE_FRAME.left - LANE_FRAME.right);
 };
 
-/** Nought is always in it, and ten units at the least. */
+/** Nought is always in it, ten units at the least, and both ends are figures a scale would have. */
 export function laneRange(values: readonly number[]): Span {
   const known = values.filter(Number.isFinite);
-  const low = Math.min(0, ...known);
-  return { from: low, to: Math.max(low + 10, ...known) };
+  const [low, high] = [Math.min(0, ...known), Math.max(10, ...known)];
+  const step = niceStep((high - low) / LANE_STEPS);
+  return { from: Math.floor(low / step) * step, to: Math.ceil(high / step) * step };
+}
+
+/** The first of 1, 2, 5, 10, 20… that is not under it. */
+function niceStep(least: number): number {
+  let ten = 1;
+  while (ten * 10 < least) ten *= 10;
+  return [1, 2, 5, 10].map((share) => share * ten).find((step) => step >= least) ?? ten;
 }
 
 export const laneY = (value: number, { from, to }: Span): number => {

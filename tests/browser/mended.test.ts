@@ -261,3 +261,20 @@ test('a tool keeps its button and its focus while the clock runs', async () => {
   for (const button of before) expect(await button.evaluate((element) => element.isConnected)).toBe(true);
   expect(await last.evaluate((element) => element === document.activeElement)).toBe(true);
 });
+
+test('an arrow key leads past what a car can do without doing it; Enter does it', async () => {
+  const { page } = await openSitting({ scenario: 'weighed-in', mode: 'practice' }, 'drawn');
+  await begin(page);
+  await page.locator('.ctl .btn').first().click();
+  const engine = page.locator('.form').getByRole('radiogroup', { name: 'Engine', exact: true });
+  const chosen = () => engine.locator('[aria-checked="true"]').textContent();
+  expect(await chosen()).toBe('Off');
+  await engine.getByRole('radio').first().focus();
+  await page.keyboard.press('ArrowRight');
+  await page.keyboard.press('ArrowRight');
+  expect(await chosen()).toBe('Off');
+  await page.keyboard.press('Enter');
+  await expect.poll(chosen).toMatch(/1,500/);
+  await page.keyboard.press('Tab');
+  expect(await engine.evaluate((element) => element.contains(document.activeElement))).toBe(false);
+});

@@ -28,11 +28,12 @@ describe('the strip of the last minutes', () => {
 
   test('breaks the curve where nothing was read, and keeps nought in the picture', () => {
     const range = laneRange([30, Number.NaN, 45]);
-    expect(range).toEqual({ from: 0, to: 45 });
+    expect(range).toEqual({ from: 0, to: 50 });
     const path = lanePath([0, 1, 2, 3], [30, Number.NaN, 45, 45], spanTo(3, 600), range);
     expect(path.match(/M/g)?.length).toBe(2);
-    expect(path).toContain(`,${laneY(45, range)}`);
-    expect(laneRange([-8])).toEqual({ from: -8, to: 2 });
+    expect(path).toContain(`,${Math.round(10 * laneY(45, range)) / 10}`);
+    expect(laneRange([-8])).toEqual({ from: -10, to: 10 });
+    expect(laneRange([-1, 143])).toEqual({ from: -50, to: 150 });
   });
 
   test('marks that would lie over each other stand side by side, and none runs out of the picture', () => {
