@@ -8,7 +8,7 @@ const FEATURES = {
   findings: ['rules', 'debrief'],
   pages: ['carCard', 'drill'],
   workshop: ['workshop', 'workshopCar', 'check', 'prove', 'proveTests', 'lazyPlayers'],
-  line: ['cli', 'verbs', 'signs', 'report', 'loop', 'properties', 'suspects'],
+  line: ['cli', 'verbs', 'codes', 'signs', 'report', 'loop', 'properties', 'suspects'],
 } as const;
 
 export const LOTS = ['page', 'job', 'findings', 'pages', 'workshop', 'line'] as const;

@@ -3,14 +3,23 @@
  * stands and not as "none of these fits", and an unknown key with the keys that are known there (`known`).
  */
 import { z } from 'zod';
+import { nearest } from '../../src/words/nearest';
 import { keysAt } from './keysAt.ts';
 
 export interface WithKnownKeys {
   readonly known?: readonly string[];
 }
 
-/** `pick` gives the schema for what stands there, or what to say where none fits. */
-export function picked<Out>(pick: (given: unknown) => z.ZodType | string): z.ZodType<Out> {
+const shapes = new WeakMap<z.ZodType, readonly z.ZodType[]>();
+
+/** What may stand where a schema is chosen by looking; for whoever describes the form. */
+export const shapesOf = (schema: z.ZodType): readonly z.ZodType[] | undefined => shapes.get(schema);
+
+/** `pick` gives the schema for what stands there, or what to say where none fits; `all` are those it may give. */
+export function picked<Out>(
+  pick: (given: unknown) => z.ZodType | string,
+  all: readonly z.ZodType[],
+): z.ZodType<Out> {
   const checked = z.unknown().superRefine((given, context) => {
     const schema = pick(given);
     if (typeof schema === 'string') {
@@ -24,15 +33,27 @@ export function picked<Out>(pick: (given: unknown) => z.ZodType | string): z.Zod
       context.addIssue({ ...issue, ...(known ? { known } : {}), input: given } as never);
     }
   });
+  shapes.set(checked, all);
   return checked as unknown as z.ZodType<Out>;
 }
 
 /** One of several strict shapes, told apart by a key that only it has. */
-export function byKey<Out>(shapes: Readonly<Record<string, z.ZodType>>): z.ZodType<Out> {
-  const keys = Object.keys(shapes);
+export function byKey<Out>(byName: Readonly<Record<string, z.ZodType>>): z.ZodType<Out> {
+  const keys = Object.keys(byName);
   return picked<Out>((given) => {
     const isObject = typeof given === 'object' && given !== null && !Array.isArray(given);
-    const key = isObject ? keys.find((candidate) => Object.hasOwn(given, candidate)) : undefined;
-    return key === undefined ? `expected one of the keys ${keys.join(', ')}` : shapes[key];
-  });
+    const key = isObject ? keyOf(Object.keys(given), keys) : undefined;
+    return key === undefined ? `expected one of the keys ${keys.join(', ')}` : byName[key];
+  }, Object.values(byName));
+}
+
+/** The key that tells the shape, or the one that was mistyped for it. */
+function keyOf(given: readonly string[], keys: readonly string[]): string | undefined {
+  const known = keys.find((candidate) => given.includes(candidate));
+  if (known !== undefined) return known;
+  for (const one of given) {
+    const near = nearest(one, keys);
+    if (near !== undefined) return near;
+  }
+  return undefined;
 }

@@ -28,12 +28,15 @@ export type PlanLine = SingleLine | RepeatedLines;
 const has = (line: unknown, key: string): boolean => typeof line === 'object' && line !== null && key in line;
 
 const words = z.string().min(1).max(200);
-const single = picked<SingleLine>((given) => {
-  if (typeof given === 'string') return words;
-  return has(given, 'run-on') ? wait : namedCommand;
-});
+const single = picked<SingleLine>(
+  (given) => {
+    if (typeof given === 'string') return words;
+    return has(given, 'run-on') ? wait : namedCommand;
+  },
+  [words, wait, namedCommand],
+);
 const repeated = z.strictObject({ repeat: z.array(single).min(1).max(20), times: z.int().min(1).max(200) });
-const line = picked<PlanLine>((given) => (has(given, 'repeat') ? repeated : single));
+const line = picked<PlanLine>((given) => (has(given, 'repeat') ? repeated : single), [repeated, single]);
 
 export const planLinesSchema = z.array(line).max(400);
 export const planFileSchema = z.strictObject({ schema: z.literal(1), lines: planLinesSchema });

@@ -34,10 +34,11 @@ function problemsOf(source: YamlSource, schema: z.ZodType, issue: z.core.$ZodIss
     return issue.keys.map((key) => unknownKey(source, schema, [...path, key], known));
   }
   const isMissing = ['invalid_type', 'invalid_value', 'custom'].includes(issue.code ?? '');
-  if (isMissing && given === undefined && path.length > 0)
-    return [problem(source, path, source.placeOf(path), MISSING, missing(source, path, issue))];
+  if (isMissing && given === undefined && path.length > 0) return [missing(source, path, issue)];
   const meant = meantBy(issue, given);
-  const said = `${path.join('.') || 'file'}: ${formMessage(issue, given)}`;
+  const inside = given === null ? keysAt(schema, path) : [];
+  const known = inside.length > 0 ? `; known here: ${inside.join(', ')}` : '';
+  const said = `${path.join('.') || 'file'}: ${formMessage(issue, given)}${known}`;
   const hint = meant === undefined ? '' : `; did you mean "${meant}"?`;
   const fix = meant === undefined ? undefined : fixOfValue(source, path, meant);
   return [problem(source, path, source.placeOf(path), WRONG_VALUE, `${said}${hint}`, fix)];
@@ -60,7 +61,9 @@ function unknownKey(
   if (near !== undefined) return say(`did you mean "${near}"?`, { at: place, to: near });
   const above = levelOf(source, schema, path);
   if (above !== undefined)
-    return say(above === '' ? OUTERMOST : `it belongs under "${above}"; move it out to there`);
+    return say(above === '' ? OUTERMOST : `it belongs under "${above}"; it is indented too far`);
+  const under = groupBeside(source, schema, path);
+  if (under !== undefined) return say(`it belongs under "${under}"; indent it`);
   return say(`known here: ${free.join(', ') || 'none'}`);
 }
 
@@ -78,11 +81,43 @@ function levelOf(source: YamlSource, schema: z.ZodType, path: YamlPath): string 
   return undefined;
 }
 
-function missing(source: YamlSource, path: YamlPath, issue: z.core.$ZodIssue): string {
+/** The group beside this key that knows it and lacks it; the nearest one above. */
+function groupBeside(source: YamlSource, schema: z.ZodType, path: YamlPath): string | undefined {
+  const level = path.slice(0, -1);
+  const key = String(path.at(-1));
+  const beside = Object.entries((valueAt(source.data, level) ?? {}) as Readonly<Record<string, unknown>>);
+  const above = beside
+    .slice(
+      0,
+      Math.max(
+        0,
+        beside.findIndex(([name]) => name === key),
+      ),
+    )
+    .reverse();
+  const lacks = (group: unknown): boolean =>
+    group === null || (typeof group === 'object' && !Object.hasOwn(group as object, key));
+  return above.find(([name, group]) => lacks(group) && keysAt(schema, [...level, name]).includes(key))?.[0];
+}
+
+/** A key that is not there, or only within a text, where nobody reads it as a key. */
+function missing(source: YamlSource, path: YamlPath, issue: z.core.$ZodIssue): FormProblem {
   const key = String(path.at(-1));
   const choices = issue.code === 'invalid_value' ? `; one of ${issue.values.map(String).join(', ')}` : '';
-  const astray = path.length === 2 && Object.hasOwn((source.data ?? {}) as object, key);
-  return `"${key}" is missing${choices}${astray ? `; there is one at the left margin: indent it under "${path[0]}"` : ''}`;
+  const swallowed = path.length === 1 ? lineWithin(source.text, key) : undefined;
+  const hint = swallowed === undefined ? '' : '; it is here, indented too far, and so part of the text above';
+  const place = swallowed ?? source.placeOf(path);
+  return problem(source, path, place, MISSING, `"${key}" is missing${choices}${hint}`);
+}
+
+/** The one line that has this key in it, not at the left margin. */
+function lineWithin(text: string, key: string): YamlPlace | undefined {
+  const found = text.split('\n').flatMap((line, at) => {
+    const [, lead] = /^(\s+)([\w-]+):(?:\s|$)/.exec(line) ?? [];
+    if (lead === undefined || !line.trimStart().startsWith(`${key}:`)) return [];
+    return [{ line: at + 1, column: lead.length + 1, length: key.length }];
+  });
+  return found.length === 1 ? found[0] : undefined;
 }
 
 /** One of a closed list that is near, or what the schema itself takes it for. */

@@ -22,6 +22,7 @@ export interface YamlPlace {
 
 export interface YamlSource {
   readonly file: string;
+  readonly text: string;
   readonly data: unknown;
   /** `file:line:column` of the node at `path`, or of its nearest ancestor that exists. */
   readonly at: (path: YamlPath) => string;
@@ -112,6 +113,7 @@ function sourceOf(file: string, text: string, document: Document.Parsed, lines: 
   const placeIn = placesIn(text, lines);
   return {
     file,
+    text,
     data: document.toJS(),
     at: (path) => where(startOf(nodeAt(document, path))),
     atKey: (path) => where(startOf(keyAt(document, path))),

@@ -14,6 +14,7 @@ import { z } from 'zod';
 import { type Condition, conditionSchema } from './condition.ts';
 import { DOMAINS, type Domain } from './domains.ts';
 import { byKey } from './picked.ts';
+import { quantity } from './quantity.ts';
 
 export const SEVERITIES = ['critical', 'serious', 'minor'] as const;
 export type Severity = (typeof SEVERITIES)[number];
@@ -77,7 +78,11 @@ export const ruleSchema: z.ZodType<Rule> = byKey<Rule>({
   }),
   while: z.strictObject({
     ...base,
-    while: z.strictObject({ condition: conditionSchema, during: conditionSchema, for: z.string().min(1) }),
+    while: z.strictObject({
+      condition: conditionSchema,
+      during: conditionSchema,
+      for: quantity('time', { min: 0, max: 7200 }),
+    }),
   }),
   outcome: z.strictObject({
     ...base,

@@ -3,10 +3,10 @@ import type { Condition } from '../../shared/schema/condition';
 import type { YamlPath } from '../../shared/schema/readYaml';
 import type { Rule } from '../../shared/schema/rubric';
 import type { Plant } from '../plant/plantPort';
-import { checkCondition } from '../session/check/checkCondition';
+import { checkCondition, unitMeantFor } from '../session/check/checkCondition';
 import type { Findings } from '../session/check/findings';
-import { ConditionError } from '../session/conditions/compileCondition';
 import type { SignalTable } from '../session/conditions/moment';
+import { valueFor } from '../session/conditions/valueInUnit';
 import { measureList } from '../session/record/measures';
 import type { Scenario } from '../session/scenario/scenario';
 import { sessionSignals } from '../session/sessionSignals';
@@ -66,6 +66,29 @@ function checkConditions(rule: Rule, path: YamlPath, table: SignalTable, finding
     look(rule.while.condition, 'while', 'condition');
     look(rule.while.during, 'while', 'during');
   }
+  if ('outcome' in rule) checkOutcome(rule, path, findings);
+}
+
+/** A measure there is, and two ends in a unit of it. */
+function checkOutcome(rule: Extract<Rule, { outcome: unknown }>, path: YamlPath, findings: Findings): void {
+  const { measure } = rule.outcome;
+  const spec = measureList.find(({ id }) => id === measure);
+  if (spec === undefined) {
+    const known = measureList.map(({ id }) => id);
+    const what = word('check.noMeasure', { rule: rule.id, measure });
+    findings.unknown([...path, 'outcome', 'measure'], 'SCN130', what, measure, known);
+    return;
+  }
+  for (const end of ['full', 'zero'] as const) {
+    const given = rule.outcome[end];
+    const reason = reasonOf(() => valueFor(spec, given));
+    if (reason === null) continue;
+    const to = unitMeantFor(spec, given);
+    const meant = to === undefined ? null : { part: String(given), to };
+    const said = word('check.rule', { rule: rule.id, reason });
+    const message = to === undefined ? said : word('check.near', { what: said, near: to });
+    findings.error([...path, 'outcome', end], 'SCN130', message, meant);
+  }
 }
 
 /** What `rubric.drop` has to hold so that no ready-made rule asks for what this car and bench do not have. */
@@ -77,12 +100,15 @@ function toDrop(rules: Scenario['rules'], { rubric }: Scenario['data'], table: S
 
 const compiles = (rule: Rule, table: SignalTable): boolean => reasonAgainst(rule, table) === null;
 
-function reasonAgainst(rule: Rule, table: SignalTable): string | null {
+const reasonAgainst = (rule: Rule, table: SignalTable): string | null =>
+  reasonOf(() => compileRule(rule, table));
+
+function reasonOf(read: () => unknown): string | null {
   try {
-    compileRule(rule, table);
+    read();
     return null;
   } catch (error) {
-    if (error instanceof ConditionError || error instanceof QuantityError) return error.message;
+    if (error instanceof RangeError || error instanceof QuantityError) return error.message;
     throw error;
   }
 }

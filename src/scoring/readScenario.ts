@@ -10,12 +10,8 @@ import type { Rubric } from '../../shared/schema/rubric';
 import { type ScenarioData, scenarioSchema } from '../../shared/schema/scenario';
 import { hoseSpecs } from '../equipment/hoses';
 import { DEVICE_IDS } from '../equipment/tools';
-import { purely } from '../faults/fault';
-import { leakPlaces } from '../faults/leakPlaces';
 import { layoutOf } from '../layout/layouts';
-import { createCar } from '../loop/car/createCar';
 import { vehicleIds, vehicleOf } from '../loop/car/vehicles';
-import { buildPlant } from '../plant/buildPlant';
 import type { Plant } from '../plant/plantPort';
 import { checkAnswer } from '../session/check/checkAnswer';
 import { checkBench } from '../session/check/checkBench';
@@ -27,7 +23,9 @@ import { checkPlanWords } from '../session/check/checkPlanWords';
 import { checkTexts } from '../session/check/checkTexts';
 import { checkVaries } from '../session/check/checkVaries';
 import { type Findings, findingsIn } from '../session/check/findings';
+import { placesOfCar } from '../session/check/placesOfCar';
 import { type Sound, soundOf } from '../session/check/soundKeys';
+import { standingPlant } from '../session/check/standingPlant';
 import { plantOptions } from '../session/scenario/plantOptions';
 import { rulesOf, type Scenario, scenarioOf } from '../session/scenario/scenario';
 import { word } from '../words/words';
@@ -66,7 +64,7 @@ export function readScenario(file: string, text: string, rubrics: ReadonlyMap<st
   const sound = soundOf(source.data, form, findings);
   checkTexts(source.data, findings);
   checkByKeys(data, sound, rubrics, findings);
-  const plant = sound(...OF_THE_PLANT) ? buildPlant(plantOptions(data, FIRST_SEED)) : null;
+  const plant = sound(...OF_THE_PLANT) ? standingPlant(plantOptions(data, FIRST_SEED)) : null;
   if (plant) checkByPlant(data, plant, sound, rubrics, findings);
   const problems = inOrder([...form, ...findings.list]);
   if (form.length > 0) return { problems };
@@ -96,14 +94,10 @@ function checkByKeys(
     findings.unknown(['vehicle'], 'SCN102', word('check.noVehicle', { id }), id, vehicleIds);
     return;
   }
-  const vehicle = vehicleOf(id);
-  const { refrigerant, charge } = vehicle.label;
-  const rest = { ambientK: 293.15, relativeHumidity: 0.5, stood: 'equalised' } as const;
-  const car = createCar(vehicle, { ...purely(refrigerant, charge), ...rest });
-  const ports = car.vehicle.ports.map((port) => port.id);
+  const ports = vehicleOf(id).ports.map((port) => port.id);
   if (sound('bench')) checkBench(data, [...Object.keys(hoseSpecs), ...DEVICE_IDS, ...ports], findings);
   if (sound('found')) checkFound(data, layoutOf(id), findings);
-  if (sound('faults', 'contents')) checkFaults(data, leakPlaces(car), findings);
+  if (sound('faults', 'contents')) checkFaults(data, placesOfCar(id), findings);
 }
 
 function checkByPlant(

@@ -6,6 +6,7 @@ import type { CarCardWords } from './ids/carCard';
 import type { CautionWords } from './ids/caution';
 import type { CheckWords } from './ids/check';
 import type { CliWords } from './ids/cli';
+import type { CodesWords } from './ids/codes';
 import type { CommandWords } from './ids/command';
 import type { DebriefWords } from './ids/debrief';
 import type { DrillWords } from './ids/drill';
@@ -45,6 +46,7 @@ export interface WordParameters
     CautionWords,
     CheckWords,
     CliWords,
+    CodesWords,
     CommandWords,
     DebriefWords,
     DrillWords,

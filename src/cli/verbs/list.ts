@@ -1,6 +1,7 @@
 /** `list KIND`: ids with what they are, out of the registries. */
 import { nearest } from '../../words/nearest';
 import { word } from '../../words/words';
+import { listCodes, listTemplates } from '../lists/listAuthoring';
 import { listParts, listPlaces, listRoutes, listZones } from '../lists/listCar';
 import { listCommands } from '../lists/listCommands';
 import { listFaults } from '../lists/listFaults';
@@ -48,6 +49,8 @@ const LISTS: Readonly<Record<string, () => unknown>> = {
   keys: listKeys,
   units: listUnits,
   waits: listWaits,
+  templates: listTemplates,
+  codes: listCodes,
 };
 
 export default defineVerb({

@@ -1,8 +1,10 @@
 /** A condition part by part, so that each slip in it is told where it stands: a signal, an event, a value with its unit. */
 import type { Comparison, Condition } from '../../../shared/schema/condition';
 import type { YamlPath } from '../../../shared/schema/readYaml';
+import type { SignalSpec } from '../../plant/signalTypes';
 import { unitMeant } from '../../units/unitMeant';
 import { nearest } from '../../words/nearest';
+import { word } from '../../words/words';
 import { ConditionError, compileCondition, matchingSignals } from '../conditions/compileCondition';
 import { eventIds } from '../conditions/eventIds';
 import type { SignalTable } from '../conditions/moment';
@@ -30,7 +32,9 @@ export function checkCondition(
       const reason = reasonAgainst(part, table);
       if (reason === null) return;
       const { key, meant } = whereIn(part, table);
-      findings.error([...at, key], code, tell(reason), meant);
+      const isTold = meant === null || reason.includes(meant.to);
+      const said = isTold ? reason : word('check.near', { what: reason, near: meant.to });
+      findings.error([...at, key], code, tell(said), meant);
     }
   };
   walk(condition, path);
@@ -74,11 +78,15 @@ function nearestOf(part: string, known: readonly string[]): Meant | null {
 
 function valueMeant({ signal }: Comparison, given: string | number, table: SignalTable): Meant | null {
   const spec = table.signals[matchingSignals(signal, table)[0]];
-  const to = spec.unit === 'bool' ? nearest(String(given), ['on', 'off']) : quantityMeant(spec, given);
+  const to = spec.unit === 'bool' ? nearest(String(given), ['on', 'off']) : unitMeantFor(spec, given);
   return to === undefined ? null : { part: String(given), to };
 }
 
-function quantityMeant(spec: SignalTable['signals'][number], given: string | number): string | undefined {
+/** The value in a unit that its signal or measure is told in. */
+export function unitMeantFor(
+  spec: Pick<SignalSpec, 'id' | 'unit'>,
+  given: string | number,
+): string | undefined {
   try {
     return unitMeant(given, kindOf(spec));
   } catch (error) {

@@ -53,6 +53,7 @@ export interface CheckWords {
   'check.reversed': 'from' | 'to';
   'check.otherDay': 'from' | 'to' | 'told' | 'what';
   'check.noRubric': 'id';
+  'check.noMeasure': 'measure' | 'rule';
   'check.noRule': 'id';
   'check.planLines': 'lines' | 'most';
   'check.planMinutes': 'minutes' | 'most';

@@ -11,12 +11,15 @@ export interface VerbsWords {
   'verbs.play.refusedLine': 'line' | 'reason';
   'verbs.play.badPlan': 'file' | 'reason';
   'verbs.replay.summary': never;
+  'verbs.replay.scenario': never;
   'verbs.replay.badFile': 'file' | 'reason';
   'verbs.replay.weighed': never;
   'verbs.hash.summary': never;
   'verbs.states.summary': never;
   'verbs.list.summary': never;
   'verbs.list.unknown': 'kind' | 'known';
+  'verbs.draft.summary': never;
+  'verbs.draft.unknown': 'id' | 'known';
   'verbs.check.summary': never;
   'verbs.check.clean': 'file';
   'verbs.card.summary': never;
