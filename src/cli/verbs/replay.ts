@@ -4,11 +4,12 @@ import type { SessionCore } from '../../session/corePort';
 import { engineHash } from '../../session/engineHash';
 import { BrokenLogError } from '../../session/logProblem';
 import { openSession } from '../../session/openSession';
-import { scenarioById } from '../../session/scenario/library';
+import type { Scenario } from '../../session/scenario/scenario';
 import { readSessionFile } from '../../session/sessionFile';
 import type { SessionFile } from '../../session/sessionFileText';
 import { isWordId, say, word } from '../../words/words';
 import type { Io } from '../io';
+import { scenarioOfLog } from '../scenarioOfLog';
 import { scoredSession } from '../scoredSession';
 import { defineVerb, UsageError } from '../verb';
 
@@ -16,12 +17,16 @@ export default defineVerb({
   name: 'replay',
   summary: 'verbs.replay.summary',
   options: {
+    scenario: { kind: 'text', example: 'FILE', summary: 'verbs.replay.scenario' },
     weighed: { kind: 'flag', summary: 'verbs.replay.weighed' },
     json: { kind: 'flag', summary: 'cli.json' },
   },
   operands: [{ name: 'FILE', required: true, many: true }],
   run({ options, operands }, io) {
-    const replayed = operands.map((file) => ({ file, ...replay(read(file, io), options.weighed) }));
+    const replayed = operands.map((file) => {
+      const saved = read(file, io);
+      return { file, ...replay(saved, scenarioOfLog(saved.log, options.scenario, io), options.weighed) };
+    });
     io.json(replayed);
     return replayed.every(({ holds }) => holds) ? 0 : 1;
   },
@@ -41,8 +46,7 @@ function read(file: string, io: Io): SessionFile {
  * that could not have been given does not hold; `broken` says which and why. A score that was weighed is weighed again;
  * `weighed` asks for it where it was not, and then only the hashes can hold.
  */
-function replay({ log, last }: SessionFile, weighed: boolean) {
-  const scenario = scenarioOrUsage(log.scenarioId);
+function replay({ log, last }: SessionFile, scenario: Scenario, weighed: boolean) {
   const sameEngine = log.engineHash === engineHash;
   const sameScenario = log.scenarioHash === scenario.hash;
   const head = { scenario: log.scenarioId, seed: log.seed, mode: log.mode, sameEngine, sameScenario };
@@ -64,12 +68,4 @@ function replay({ log, last }: SessionFile, weighed: boolean) {
     logHash === last.logHash &&
     stateHash === last.stateHash;
   return { ...head, holds, stored: last, now: printed };
-}
-
-function scenarioOrUsage(id: string) {
-  try {
-    return scenarioById(id);
-  } catch (error) {
-    throw new UsageError((error as Error).message);
-  }
 }

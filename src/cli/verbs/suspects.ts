@@ -9,6 +9,7 @@ import type { SessionFile } from '../../session/sessionFileText';
 import { ensembleAt, pairOf } from '../../suspects/causes';
 import { type SuspectsAfter, suspectsOf } from '../../suspects/suspects';
 import { word } from '../../words/words';
+import { scenarioArgument } from '../scenarioArgument';
 import { defineVerb, UsageError } from '../verb';
 
 const PRINTED = 1e6;
@@ -16,11 +17,14 @@ const PRINTED = 1e6;
 export default defineVerb({
   name: 'suspects',
   summary: 'suspects.summary',
-  options: { json: { kind: 'flag', summary: 'cli.json' } },
+  options: {
+    scenario: { kind: 'text', example: 'FILE', summary: 'verbs.replay.scenario' },
+    json: { kind: 'flag', summary: 'cli.json' },
+  },
   operands: [{ name: 'FILE', required: true }],
-  run({ operands: [file] }, io) {
+  run({ options: { scenario: given }, operands: [file] }, io) {
     const { log } = read(file, io.readFile(file));
-    const scenario = scenarioOrUsage(file, log.scenarioId);
+    const scenario = given === undefined ? shipped(file, log.scenarioId) : scenarioArgument(given, io);
     if (log.engineHash !== engineHash) throw new UsageError(word('suspects.otherEngine', { file }));
     if (log.scenarioHash !== scenario.hash)
       throw new UsageError(word('suspects.otherScenario', { file, scenario: log.scenarioId }));
@@ -62,7 +66,7 @@ function read(file: string, text: string): SessionFile {
   }
 }
 
-function scenarioOrUsage(file: string, id: string): Scenario {
+function shipped(file: string, id: string): Scenario {
   try {
     return scenarioById(id);
   } catch (error) {

@@ -6,13 +6,14 @@ import { STEPS_PER_SECOND } from '../../session/clock';
 import type { SessionLog } from '../../session/corePort';
 import { engineHash } from '../../session/engineHash';
 import { wordsOf } from '../../session/plan/planWords';
-import { scenarioById } from '../../session/scenario/library';
 import type { Scenario } from '../../session/scenario/scenario';
 import { readSessionFile } from '../../session/sessionFile';
 import { EditError, type LogEdit, numberedCommands } from '../../session/whatIf/editLog';
 import { sayRefusal } from '../../twin/hear';
 import { parseQuantity, QuantityError } from '../../units/quantity';
 import { word } from '../../words/words';
+import type { Io } from '../io';
+import { scenarioOfLog } from '../scenarioOfLog';
 import { printedScore } from '../scoredSession';
 import { defineVerb, UsageError } from '../verb';
 
@@ -23,12 +24,13 @@ export default defineVerb({
     drop: { kind: 'text', many: true, example: '12', summary: 'verbs.whatIf.drop' },
     move: { kind: 'text', many: true, example: '12=+30s', summary: 'verbs.whatIf.move' },
     set: { kind: 'text', many: true, example: '12.turn=4', summary: 'verbs.whatIf.set' },
+    scenario: { kind: 'text', example: 'FILE', summary: 'verbs.replay.scenario' },
     json: { kind: 'flag', summary: 'cli.json' },
   },
   operands: [{ name: 'FILE', required: true }],
-  run({ options: { drop, move, set }, operands: [file] }, io) {
+  run({ options: { drop, move, set, scenario: given }, operands: [file] }, io) {
     const log = readLog(file, io.readFile(file));
-    const scenario = scenarioOrUsage(file, log);
+    const scenario = scenarioOrUsage(file, log, given, io);
     const edits = [...drop.map(dropOf), ...move.map(moveOf), ...set.map(setOf)];
     const head = { scenario: log.scenarioId, seed: log.seed, mode: log.mode };
     io.json(
@@ -139,17 +141,9 @@ function readLog(file: string, text: string): SessionLog {
   }
 }
 
-function scenarioOrUsage(file: string, log: SessionLog): Scenario {
-  const scenario = shipped(log.scenarioId);
+function scenarioOrUsage(file: string, log: SessionLog, given: string | undefined, io: Io): Scenario {
+  const scenario = scenarioOfLog(log, given, io);
   if (log.engineHash !== engineHash || log.scenarioHash !== scenario.hash)
     throw new UsageError(word('verbs.whatIf.other', { file }));
   return scenario;
-}
-
-function shipped(id: string): Scenario {
-  try {
-    return scenarioById(id);
-  } catch (error) {
-    throw new UsageError((error as Error).message);
-  }
 }
