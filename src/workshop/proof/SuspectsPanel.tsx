@@ -69,8 +69,14 @@ export function SuspectsPanel(props: {
       >
         {(made) => (
           <div class="wc-picture" classList={{ old: isOld() }}>
-            <Pairs table={made().table} data={made().data} names={props.names} units={props.units} />
-            <Readings table={made().table} data={made().data} names={props.names} units={props.units} />
+            <Show when={made().table} fallback={<p>{word('workshopCar.loopEmpty')}</p>}>
+              {(table) => (
+                <>
+                  <Pairs table={table()} data={made().data} names={props.names} units={props.units} />
+                  <Readings table={table()} data={made().data} names={props.names} units={props.units} />
+                </>
+              )}
+            </Show>
           </div>
         )}
       </Show>

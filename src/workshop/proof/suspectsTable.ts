@@ -6,7 +6,8 @@ import { proofRequests } from './proofRequests';
 import { type Thread, thread } from './thread';
 
 export interface SuspectsMade {
-  readonly table: ApartTable;
+  /** Null where nothing can be told of a loop that came empty. */
+  readonly table: ApartTable | null;
   readonly data: ScenarioData;
 }
 
