@@ -2,8 +2,11 @@
  * A proof in parts that can be reckoned anywhere and in any order: plain data in, plain data out. `jobsOf` says what is to be
  * done next, given the results of what was done, in the order of its jobs; nothing left means that `proofOf` can be made.
  */
+import { STEPS_PER_MINUTE } from '../session/clock';
 import type { Scenario } from '../session/scenario/scenario';
+import { apartTable } from './apart/apartTable';
 import type { ApartTable } from './apartTable';
+import { playToKnow } from './know/playToKnow';
 import type { KnowRun } from './knowRun';
 import { BLIND_PLAYERS, LAZY_PLAYERS, type LazyId, playLazily } from './lazy/playLazily';
 import type { Outcome } from './outcome';
@@ -13,13 +16,15 @@ import { type ProofPart, seedsThatFit } from './seedsThatFit';
 
 export type ProofJob =
   | { readonly kind: 'plan'; readonly seed: number }
-  | { readonly kind: 'lazy'; readonly player: LazyId; readonly seed: number };
+  | { readonly kind: 'lazy'; readonly player: LazyId; readonly seed: number }
+  | { readonly kind: 'know'; readonly seed: number }
+  | { readonly kind: 'apart'; readonly seed: number };
 
 export type JobResult =
   | { readonly kind: 'plan'; readonly outcome: Outcome }
   | { readonly kind: 'lazy'; readonly player: LazyId; readonly outcome: Outcome }
   | { readonly kind: 'know'; readonly seed: number; readonly run: KnowRun | null }
-  | { readonly kind: 'apart'; readonly table: ApartTable };
+  | { readonly kind: 'apart'; readonly table: ApartTable | null };
 
 const FIRST_SEED = 1;
 const LOOKING_PLAYERS = LAZY_PLAYERS.filter((player) => !BLIND_PLAYERS.includes(player));
@@ -28,7 +33,7 @@ const LOOKING_PLAYERS = LAZY_PLAYERS.filter((player) => !BLIND_PLAYERS.includes(
 const PARTS = ['know', 'plan', 'looking', 'blind'] as const satisfies readonly ProofPart[];
 
 const jobsOn = (seed: number): Record<ProofPart, readonly ProofJob[]> => ({
-  know: [],
+  know: [{ kind: 'know', seed }],
   plan: [{ kind: 'plan', seed }],
   looking: LOOKING_PLAYERS.map((player) => ({ kind: 'lazy', player, seed })),
   blind: BLIND_PLAYERS.map((player) => ({ kind: 'lazy', player, seed })),
@@ -36,7 +41,8 @@ const jobsOn = (seed: number): Record<ProofPart, readonly ProofJob[]> => ({
 
 export function jobsOf(request: ProofRequest, done: readonly JobResult[]): readonly ProofJob[] {
   const onFirst = jobsOn(FIRST_SEED);
-  const first = PARTS.flatMap((part) => onFirst[part]);
+  const table: ProofJob = { kind: 'apart', seed: FIRST_SEED };
+  const first = [table, ...PARTS.flatMap((part) => onFirst[part])];
   if (done.length === 0) return first;
   if (done.length > first.length) return [];
   const costs = costsOf(done);
@@ -57,26 +63,32 @@ export function runJob(scenario: Scenario, job: ProofJob, others: readonly Scena
       return { kind, outcome: playSolution(scenario, seed) };
     case 'lazy':
       return { kind, player: job.player, outcome: playLazily(scenario, job.player, seed, others) };
+    case 'know':
+      return { kind, seed, run: playToKnow(scenario, seed) };
+    case 'apart':
+      return { kind, table: apartTable(scenario, seed) };
   }
 }
 
-/** What one more seed of each part costs. */
+/** What one more seed of each part costs; ghosts have been lived by then, so who asks for information costs a session. */
 function costsOf(done: readonly JobResult[]): Record<ProofPart, number> {
   const costs: Record<ProofPart, number> = { know: 0, plan: 0, looking: 0, blind: 0 };
   for (const result of done) {
-    const part = partOf(result);
-    if (part !== null) costs[part] += stepsOf(result);
+    if (result.kind === 'apart') continue;
+    if (result.kind === 'know') costs.know += STEPS_PER_MINUTE * (result.run?.minutes ?? 0);
+    else costs[partOf(result)] += result.outcome.steps;
   }
   return costs;
 }
 
-/** The table of suspects is made once. */
-function partOf(result: JobResult): ProofPart | null {
-  if (result.kind === 'lazy') return BLIND_PLAYERS.includes(result.player) ? 'blind' : 'looking';
-  return result.kind === 'apart' ? null : result.kind;
+function partOf(
+  played: { readonly kind: 'plan' } | { readonly kind: 'lazy'; readonly player: LazyId },
+): ProofPart {
+  if (played.kind === 'plan') return 'plan';
+  return BLIND_PLAYERS.includes(played.player) ? 'blind' : 'looking';
 }
 
 function stepsOf(result: JobResult): number {
   if (result.kind === 'know') return result.run?.steps ?? 0;
-  return result.kind === 'apart' ? result.table.steps : result.outcome.steps;
+  return result.kind === 'apart' ? (result.table?.steps ?? 0) : result.outcome.steps;
 }

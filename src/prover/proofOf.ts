@@ -47,7 +47,7 @@ export function proofOf(scenario: Scenario, request: ProofRequest, results: read
   };
 }
 
-const isTable = (result: JobResult): result is JobResult & { readonly table: ApartTable } =>
+const isTable = (result: JobResult): result is JobResult & { readonly table: ApartTable | null } =>
   result.kind === 'apart';
 
 const outcomesOf = (results: readonly JobResult[], kind: 'plan' | 'lazy'): readonly Outcome[] =>

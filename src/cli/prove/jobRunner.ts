@@ -21,21 +21,39 @@ const here = (): JobRunner => ({
   close: async () => {},
 });
 
+const LIVES_GHOSTS: ReadonlySet<ProofJob['kind']> = new Set(['know', 'apart']);
+
 interface Waiting {
   readonly asked: Asked;
+  /** The only one that may do it; null for anybody. */
+  readonly by: Worker | null;
   readonly done: (body: string) => void;
   readonly failed: (error: Error) => void;
 }
 
-/** Jobs go to whoever is free, first come, first served. */
+/**
+ * Jobs go to whoever is free, first come, first served; those that live the same ghost cars go to one thread, which keeps
+ * them, so that no thread lives again what another has.
+ */
 function inThreads(threads: number): JobRunner {
   const queue: Waiting[] = [];
   const workers = Array.from({ length: threads }, () => new Worker(new URL(import.meta.url)));
   const free = [...workers];
   const busy = new Map<Worker, Waiting>();
+  const keeper = new Map<string, Worker>();
+  const keeperOf = (hash: string): Worker => {
+    const known = keeper.get(hash) ?? workers[keeper.size % threads];
+    keeper.set(hash, known);
+    return known;
+  };
   const hand = (): void => {
-    while (queue.length > 0 && free.length > 0) {
-      const [worker, waiting] = [free.shift() as Worker, queue.shift() as Waiting];
+    for (const worker of free.splice(0)) {
+      const at = queue.findIndex(({ by }) => by === null || by === worker);
+      if (at < 0) {
+        free.push(worker);
+        continue;
+      }
+      const [waiting] = queue.splice(at, 1);
       busy.set(worker, waiting);
       worker.postMessage(waiting.asked);
     }
@@ -52,9 +70,10 @@ function inThreads(threads: number): JobRunner {
     worker.on('error', (error) => busy.get(worker)?.failed(error as Error));
   }
   return {
-    run: ({ data }, job) =>
+    run: ({ data, hash }, job) =>
       new Promise((done, failed) => {
-        queue.push({ asked: { data, job }, done, failed });
+        const by = LIVES_GHOSTS.has(job.kind) ? keeperOf(hash) : null;
+        queue.push({ asked: { data, job }, by, done, failed });
         hand();
       }),
     async close() {

@@ -3,8 +3,7 @@
  * and how much may be spent.
  */
 import { availableParallelism } from 'node:os';
-import type { YamlPath } from '../../../shared/schema/readYaml';
-import { readYaml } from '../../../shared/schema/readYaml';
+import { readYaml, type YamlPath } from '../../../shared/schema/readYaml';
 import type { ProofRequest } from '../../prover/proof';
 import { scenarios } from '../../session/scenario/library';
 import type { Scenario } from '../../session/scenario/scenario';
@@ -17,6 +16,7 @@ export interface ToProve {
   readonly scenario: Scenario;
   /** `file:line:column` of a place in it; its id where it ships. */
   readonly at: (path: YamlPath) => string;
+  readonly isFile: boolean;
 }
 
 const SEEDS = 20;
@@ -33,11 +33,15 @@ export function toProve(operands: readonly string[], library: boolean, io: Io): 
   return operands.map((given) => {
     const scenario = scenarioArgument(given, io);
     if (!/\.ya?ml$/.test(given)) return shipped(scenario);
-    return { scenario, at: readYaml(given, io.readFile(given)).at };
+    return { scenario, at: readYaml(given, io.readFile(given)).at, isFile: true };
   });
 }
 
-const shipped = (scenario: Scenario): ToProve => ({ scenario, at: () => scenario.data.id });
+const shipped = (scenario: Scenario): ToProve => ({
+  scenario,
+  at: () => scenario.data.id,
+  isFile: false,
+});
 
 export const requestOf = (seeds: string | undefined, full: boolean, library: boolean): ProofRequest => ({
   seeds: wholeOption('seeds', seeds, SEEDS, MOST_SEEDS),

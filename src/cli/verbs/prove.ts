@@ -66,13 +66,14 @@ function printed(asked: readonly ToProve[], proofs: readonly Proof[], luck: read
   };
 }
 
+/** What has a place in a file stands before the sheet, as `check` has it. */
 const asText =
   (asked: readonly ToProve[]) =>
-  (proof: Proof, at: number): string =>
-    proof.findings
-      .map((finding) => {
-        const { code } = finding;
-        return word('prove.verb.at', { at: asked[at].at(finding.path), code, message: findingText(finding) });
-      })
-      .join('\n')
-      .concat(proof.findings.length > 0 ? '\n' : '', sheetText(proofSheet(proof)));
+  (proof: Proof, at: number): string => {
+    const places = asked[at].isFile ? proof.findings : [];
+    const lines = places.map((finding) => {
+      const { code, path } = finding;
+      return word('prove.verb.at', { at: asked[at].at(path), code, message: findingText(finding) });
+    });
+    return [...lines, sheetText(proofSheet(proof))].join('\n');
+  };

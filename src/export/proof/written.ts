@@ -15,7 +15,7 @@ export const causeName = (suspect: string): string =>
 
 export const testName = (id: string): string => named(`proveTests.test.${id}`, id);
 export const toolName = (id: string): string => named(`proveTests.tool.${id}`, id);
-export const playerName = (id: string): string => named(`lazyPlayers.${id}.title`, id);
+export const playerName = (id: string): string => named(`lazyPlayers.${id}.name`, id);
 
 export const whole = (value: number): string => formatNumber(value, 1);
 export const tenths = (value: number): string => formatNumber(value, 0.1);
