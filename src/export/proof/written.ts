@@ -10,22 +10,24 @@ export const named = (id: string, otherwise: string): string => (isWordId(id) ? 
 
 export const causeName = (suspect: string): string =>
   causesIn(suspect)
-    .map((cause) => named(`faults.${cause}.title`, named(`name.${cause}`, cause)))
+    .map((cause) => named(`faults.${cause}.title`, named(`name.cause.${cause}`, cause)))
     .join(' + ');
 
 export const testName = (id: string): string => named(`proveTests.test.${id}`, id);
 export const toolName = (id: string): string => named(`proveTests.tool.${id}`, id);
 export const playerName = (id: string): string => named(`lazyPlayers.${id}.name`, id);
 
+const LOOKS = ['no', 'yes', 'onAndOff', 'slowly'] as const;
+
 export const whole = (value: number): string => formatNumber(value, 1);
 export const tenths = (value: number): string => formatNumber(value, 0.1);
 export const percent = (share: number): string => formatQuantity(share, 'percent', 1);
 
-/** A reading in units of the trade, or yes and no for what is looked at. */
+/** A reading in units of the trade; what is looked at as `prover/forecast/folded` tells it apart. */
 export function readingText(value: number | null, unit: string): string {
   if (value === null) return '–';
-  if (unit === 'bool') return value > 0 ? word('prove.state.yes') : word('prove.state.no');
-  return writeMetric({ source: '', value, unit });
+  if (unit === 'look') return named(`prove.look.${LOOKS[value]}`, whole(value));
+  return unit === '1' ? percent(value) : writeMetric({ source: '', value, unit });
 }
 
 export const spanText = ({ least, most }: Spread): string =>

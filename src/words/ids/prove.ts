@@ -100,8 +100,10 @@ export interface ProveWords {
   'prove.left.blind': never;
   'prove.left.looking': never;
   'prove.foot': 'program' | 'scenario' | 'suspects';
-  'prove.state.yes': never;
-  'prove.state.no': never;
+  'prove.look.no': never;
+  'prove.look.yes': never;
+  'prove.look.onAndOff': never;
+  'prove.look.slowly': never;
   'prove.library.held': 'all' | 'held';
   'prove.library.player': 'of' | 'passed' | 'player';
 }

@@ -1,0 +1,134 @@
+import { describe, expect, test } from 'vitest';
+import { jobsOf } from '../../src/prover/jobs';
+import { BLIND_PLAYERS, LAZY_PLAYERS } from '../../src/prover/lazy/playLazily';
+import { libraryLuck, luckFindings } from '../../src/prover/libraryLuck';
+import type { Proof } from '../../src/prover/proof';
+import { proofOf } from '../../src/prover/proofOf';
+import { seedsThatFit } from '../../src/prover/seedsThatFit';
+import { scenarioById } from '../../src/session/scenario/library';
+import { firstResults, knowRun, outcome, table } from '../support/plantedProof';
+
+const scenario = scenarioById('warm-at-the-lights');
+const one = { seeds: 1, budgetSteps: null };
+const proved = (more: Parameters<typeof firstResults>[0], request = one): Proof =>
+  proofOf(scenario, request, firstResults(more));
+const codes = (proof: Proof): string[] => proof.findings.map(({ code }) => code);
+
+describe('the jobs of a proof', () => {
+  test('are of the first bay at first, then of as many more as were asked for', () => {
+    const first = jobsOf({ seeds: 3, budgetSteps: null }, []);
+    expect(new Set(first.map(({ seed }) => seed))).toEqual(new Set([1]));
+    const later = jobsOf({ seeds: 3, budgetSteps: null }, firstResults({}));
+    expect(later).toHaveLength(2 * (first.length - 1));
+    expect(later.some(({ kind }) => kind === 'apart')).toBe(false);
+    expect(jobsOf(one, firstResults({}))).toEqual([]);
+  });
+
+  test('are fewer where a budget of steps does not reach, the same ones every time', () => {
+    const request = { seeds: 20, budgetSteps: 2_600_000 };
+    const jobs = jobsOf(request, firstResults({}));
+    const seedsOf = (kind: string) => jobs.filter((job) => job.kind === kind).length;
+    expect(seedsOf('plan')).toBeGreaterThan(0);
+    expect(seedsOf('plan')).toBeLessThan(19);
+    expect(jobsOf(request, firstResults({}))).toEqual(jobs);
+  });
+
+  test('leave out first who looks at one thing', () => {
+    const costs = { blind: 10, plan: 5, know: 5, looking: 60 };
+    expect(seedsThatFit({ seeds: 4, budgetSteps: 200 }, 80, costs)).toEqual({
+      blind: 4,
+      plan: 4,
+      know: 4,
+      looking: 2,
+    });
+    expect(seedsThatFit({ seeds: 4, budgetSteps: 110 }, 80, costs).looking).toBe(1);
+    expect(seedsThatFit({ seeds: 4, budgetSteps: null }, 80, costs).looking).toBe(4);
+  });
+});
+
+describe('a proof', () => {
+  test('holds where solution, information and luck are as they should be', () => {
+    const proof = proved({});
+    expect(proof.verdict).toBe('holds');
+    expect(proof.findings).toEqual([]);
+    expect(proof.luck.map(({ player }) => player)).toEqual(LAZY_PLAYERS);
+    expect(proof.worth?.tests[0]).toEqual({
+      test: 'fan.radiator-fan.speedRatio.running',
+      nats: 1.8,
+      taken: 1,
+    });
+  });
+
+  test('refuses a solution that does not reach its mark, or breaks what is critical', () => {
+    expect(codes(proved({ solution: outcome('solution', 1, 94.9) }))).toEqual(['PRV101']);
+    const broken = proved({ solution: outcome('solution', 1, 97, { critical: ['goggles'] }) });
+    expect(codes(broken)).toEqual(['PRV102']);
+    expect(broken.verdict).toBe('refused');
+  });
+
+  test('refuses what cannot be proven by asking, and what is proven and wrong', () => {
+    expect(codes(proved({ run: knowRun(1, { reached: false, share: 0.79, right: true }) }))).toEqual([
+      'PRV103',
+    ]);
+    expect(codes(proved({ run: knowRun(1, { right: false, claimed: 'overcharge' }) }))).toEqual(['PRV104']);
+  });
+
+  test('refuses luck that passes on more than one bay in twenty, and warns of a habit that passes on all', () => {
+    const [blind] = BLIND_PLAYERS;
+    const lucky = proved({ lazy: (player) => outcome(player, 1, player === blind ? 80 : 20) });
+    expect(lucky.findings).toMatchObject([
+      { code: 'PRV105', values: { player: blind, passed: 1, seeds: 1 } },
+    ]);
+    const habit = proved({ lazy: (player) => outcome(player, 1, player === 'always-the-fan' ? 80 : 20) });
+    expect(codes(habit)).toEqual(['PRV108']);
+    expect(habit.verdict).toBe('holds');
+  });
+
+  test('refuses a look-alike of its own cause that nothing on the bench parts, if it asks for other work', () => {
+    const pair = {
+      a: 'air-in-loop',
+      b: 'condenser-fan-dead',
+      decisionDiffers: true,
+      best: { test: 'high-gauge.running', spreads: 0.3 },
+      wouldTell: {
+        test: 'gas-air.rest',
+        tool: 'identifier',
+        spreads: 5,
+        shows: [0.06, 0.01],
+      },
+    } as const;
+    const alike = proved({ table: { ...table, pairs: [pair] } });
+    expect(alike.findings).toMatchObject([
+      { code: 'PRV106', values: { cause: 'condenser-fan-dead', other: 'air-in-loop', tool: 'identifier' } },
+    ]);
+    const sameWork = proved({ table: { ...table, pairs: [{ ...pair, decisionDiffers: false }] } });
+    expect([codes(sameWork), sameWork.verdict]).toEqual([['PRV107'], 'holds']);
+    const others = { ...pair, b: 'overcharge' };
+    expect(codes(proved({ table: { ...table, pairs: [others] } }))).toEqual([]);
+  });
+
+  test('says what it left out, part by part', () => {
+    const proof = proved({}, { seeds: 20, budgetSteps: 1 } as never);
+    expect(proof.leftOut).toEqual([
+      { what: 'plan', asked: 20, done: 1 },
+      { what: 'know', asked: 20, done: 1 },
+      { what: 'blind', asked: 20, done: 1 },
+      { what: 'looking', asked: 20, done: 1 },
+    ]);
+  });
+
+  test('asks nothing of information where nothing is to be diagnosed', () => {
+    const proof = proved({ run: null, table: null });
+    expect([proof.solved.know, proof.worth, proof.fairness.costMinutes]).toEqual([null, null, null]);
+    expect(proof.verdict).toBe('holds');
+  });
+});
+
+test('a habit that passes more than a third of a library speaks against the library', () => {
+  const passing = proved({ lazy: (player) => outcome(player, 1, player === 'always-the-fan' ? 80 : 20) });
+  const failing = proved({});
+  expect(luckFindings(libraryLuck([passing, failing, failing]))).toEqual([]);
+  expect(luckFindings(libraryLuck([passing, passing, failing]))).toMatchObject([
+    { code: 'PRV120', values: { player: 'always-the-fan', passed: 2, of: 3 } },
+  ]);
+});

@@ -1,0 +1,75 @@
+import { describe, expect, test } from 'vitest';
+import wordsOfProof from '../../shared/words/en/prove.yaml';
+import { proofMarkup } from '../../src/export/proof/proofMarkup';
+import { proofSheet } from '../../src/export/proof/proofSheet';
+import { sheetText } from '../../src/export/proof/sheetText';
+import { findingCodes } from '../../src/prover/findingCodes';
+import { proofOf } from '../../src/prover/proofOf';
+import { scenarioById } from '../../src/session/scenario/library';
+import { setLanguage } from '../../src/words/words';
+import { firstResults, outcome, table } from '../support/plantedProof';
+
+const scenario = scenarioById('warm-at-the-lights');
+const pair = {
+  a: 'air-in-loop',
+  b: 'condenser-fan-dead',
+  decisionDiffers: true,
+  best: { test: 'high-gauge.running', spreads: 0.3 },
+  wouldTell: { test: 'gas-air.rest', tool: 'identifier', spreads: 5, shows: [0.06, 0.01] },
+} as const;
+const proof = proofOf(
+  scenario,
+  { seeds: 20, budgetSteps: 1 },
+  firstResults({
+    table: { ...table, pairs: [pair] },
+    lazy: (player) => outcome(player, 1, player === 'always-the-fan' ? 80 : 20),
+  }),
+);
+
+describe('the page of a proof', () => {
+  const text = sheetText(proofSheet(proof));
+
+  test('has its verdict first, then why', () => {
+    const at = (part: string): number => text.indexOf(part);
+    expect(at('It is refused.')).toBeGreaterThan(0);
+    expect(at('PRV106')).toBeGreaterThan(at('It is refused.'));
+    expect(at('PRV108')).toBeGreaterThan(at('PRV106'));
+    expect(at('Who can solve it')).toBeGreaterThan(at('PRV108'));
+  });
+
+  test('shows readings as a person reads them, for the tests of this bench only', () => {
+    expect(text).toMatch(/\* radiator fan not turning, 60 % +2,100 kPa/);
+    expect(text).toContain('–');
+    expect(text).toMatch(/\nnothing is wrong +1,400 kPa\n/);
+    expect(text).toMatch(/6 %.* against 1 %/);
+  });
+
+  test('says what was left out and why', () => {
+    expect(text).toContain('1 of 20 bays');
+    expect(text).toContain('no clock');
+  });
+
+  test('is one file without script, and what an author wrote stays text', () => {
+    const hostile = { ...proof, title: '<img src=x onerror=alert(1)> & "so"' };
+    const page = proofMarkup([hostile]);
+    expect(page).not.toContain('<img');
+    expect(page).not.toMatch(/<script|<link|src=(?!x)|@import|url\(/);
+    expect(page).toContain('&lt;img');
+  });
+
+  test('is told in Spanish too', async () => {
+    await setLanguage('es');
+    try {
+      const spanish = sheetText(proofSheet(proof));
+      expect(spanish).toContain('Se rechaza.');
+      expect(spanish).not.toMatch(/bench|scores/);
+    } finally {
+      await setLanguage('en');
+    }
+  });
+});
+
+test('every code of the prover has its sentence, and no sentence is of another', () => {
+  const { finding } = wordsOfProof as { readonly finding: Readonly<Record<string, string>> };
+  expect(Object.keys(finding)).toEqual(Object.keys(findingCodes));
+});
