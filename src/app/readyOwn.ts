@@ -2,6 +2,7 @@
 import { ownWords } from '../../shared/schema/ownWords';
 import type { ScenarioData } from '../../shared/schema/scenario';
 import { shelfScenario } from '../../shared/schema/shelfScenario';
+import { loadVehicle } from '../loop/car/vehicles';
 import { engineHash } from '../session/engineHash';
 import { fetchScenario } from '../session/scenario/fetchScenario';
 import { rubrics } from '../session/scenario/rubrics';
@@ -12,6 +13,7 @@ import { keptSession } from './savedSession';
 
 /** Null where this browser keeps nothing. One that says just what a shipped one says is that one. */
 export async function readyOwn(data: ScenarioData): Promise<string | null> {
+  await loadVehicle(data.vehicle);
   const { hash } = scenarioOf(data, rubrics);
   if ((await fetchScenario(data.id))?.hash === hash) return data.id;
   const inUse = (await keptSession())?.log.scenarioHash ?? null;
