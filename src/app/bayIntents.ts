@@ -82,13 +82,13 @@ function drop(
   } else if (can) join(ui, can, item, target);
 }
 
-/** A can and the end of a hose are screwed together, whichever of them was brought to the other; laid down, they part. */
+/** A can and the end of a hose are screwed together, whichever of them was brought to the other; let go elsewhere, they part. */
 function join(ui: WorkUi, can: string, item: string, target: string): void {
   const end = inletOfEnd(item);
   const joined = ui.session.view().cans.find(({ id }) => id === can)?.onto ?? null;
   const onto = item === CAN ? inletOfEnd(target) : target === CAN ? end : null;
   if (onto) ui.session.send({ do: 'tap', can, onto });
-  else if (target === MAT && end !== null && end === joined) ui.session.send({ do: 'untap', can });
+  else if (target !== CAN && end !== null && end === joined) ui.session.send({ do: 'untap', can });
 }
 
 function dropCoupler(ui: WorkUi, hose: string, target: string, zones: readonly string[]): void {

@@ -64,6 +64,10 @@ describe('a close-up', () => {
     );
     expect(new Set(drawings).size).toBe(3);
     expect(seen({ port: 'port-a' })).toBeNull();
+    expect(texts(seen({ bore: 16 })?.drawing ?? [])).toContain('16 mm');
+    const known = Object.keys(paletteOf(false, layoutOf('hatchback').paint));
+    for (const more of [{ bore: 13 }, {}])
+      expect(inks(seen(more)?.drawing ?? []).filter((ink) => !known.includes(ink))).toEqual([]);
   });
 
   it.each(each)('is there for everything of the %s that can be looked at, its joints too', (id, layout) => {
