@@ -14,8 +14,13 @@ import { type Score, score } from './score';
 const SOLUTION_MARK = 95;
 const SEED = 1;
 
-export function checkPlans(scenario: Scenario, findings: Findings): void {
+export function checkPlans(
+  scenario: Scenario,
+  findings: Findings,
+  onPlan: (plan: 'solution' | 'careless' | 'nothing') => void = () => undefined,
+): void {
   const { plans } = scenario.data;
+  onPlan('solution');
   const solution = play(scenario, plans.solution, 'solution', findings);
   if (solution.score < SOLUTION_MARK || !solution.passed) {
     const lost = solution.findings.filter(({ severity }) => severity !== null).map(({ rule }) => rule);
@@ -28,6 +33,7 @@ export function checkPlans(scenario: Scenario, findings: Findings): void {
     findings.error(['plans', 'solution'], 'SCN201', message);
   }
   for (const plan of ['careless', 'nothing'] as const) {
+    onPlan(plan);
     const { passed, score: points } = play(scenario, plans[plan], plan, findings);
     if (passed)
       findings.error(['plans', plan], 'SCN202', word('check.passes', { plan, score: String(points) }));

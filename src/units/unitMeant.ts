@@ -69,13 +69,15 @@ const USUAL: Partial<Readonly<Record<QuantityKind, readonly string[]>>> = {
   absolutePressure: ['kPa abs', 'bar abs', 'psi abs', 'Pa abs'],
   gaugePressure: ['kPa', 'bar', 'psi'],
 };
+/** Where nothing else says what is allowed: nobody here has to do with more. */
+const HERE: Partial<Readonly<Record<QuantityKind, Allowed>>> = { mass: { min: 0, max: 5 } };
 const NUMBER = /^\s*([+\-−]?(?:\d+\.?\d*|\d*[.,]\d+)(?:[eE][+-]?\d+)?)\s*(.*?)\s*$/;
 
 export function unitMeant(given: string | number, kind: QuantityKind, allowed?: Allowed): string | undefined {
   const [, number, unit] = NUMBER.exec(String(given)) ?? [];
   if (number === undefined) return undefined;
   const value = number.replace(',', '.');
-  return candidates(value, unit, kind).find((text) => fits(text, kind, allowed));
+  return candidates(value, unit, kind).find((text) => fits(text, kind, allowed ?? HERE[kind]));
 }
 
 function candidates(value: string, unit: string, kind: QuantityKind): string[] {

@@ -2,10 +2,10 @@
  * `check FILE...`: scenario files checked, with what tells them in other languages (FOLDER/LANGUAGE/NAME beside
  * FOLDER/NAME), one finding a line; a warning alone is no failure.
  */
-import { checkScenario } from '../../scoring/checkScenario';
+import { type CheckStage, checkScenario } from '../../scoring/checkScenario';
 import { checkTranslation } from '../../scoring/checkTranslation';
 import { rubrics } from '../../session/scenario/rubrics';
-import { languages, word } from '../../words/words';
+import { languages, type WordId, word } from '../../words/words';
 import type { Io } from '../io';
 import { defineVerb, UsageError } from '../verb';
 
@@ -17,7 +17,8 @@ export default defineVerb({
   run({ options, operands }, io) {
     const problems = operands.flatMap((file) => {
       const text = io.readFile(file);
-      const found = [...checkScenario(file, text, rubrics), ...translations(file, text, io)];
+      const tell = (stage: CheckStage) => io.note(word(STAGES[stage], { file }));
+      const found = [...checkScenario(file, text, rubrics, tell), ...translations(file, text, io)];
       if (found.length === 0) io.note(word('verbs.check.clean', { file }));
       return found;
     });
@@ -26,6 +27,13 @@ export default defineVerb({
     return problems.some(({ level }) => level === 'error') ? 1 : 0;
   },
 });
+
+const STAGES = {
+  physics: 'verbs.check.physics',
+  solution: 'verbs.check.solution',
+  careless: 'verbs.check.careless',
+  nothing: 'verbs.check.nothing',
+} as const satisfies Readonly<Record<CheckStage, WordId>>;
 
 function translations(file: string, text: string, io: Io) {
   const cut = file.lastIndexOf('/') + 1;

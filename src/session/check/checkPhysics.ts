@@ -1,8 +1,9 @@
 /**
  * Physics sanity: a filling that the car could hold, and hidden faults that show. A fault shows when, five minutes into a
  * run at 1,500 rpm with the windows open, one of low side, high side, vent or clutch differs from the same car sound by
- * more than an instrument can resolve, or what an identifier on the bench would name. A small leak shows in none of them: a search tells it, so the bench has to hold
- * something to search with.
+ * more than an instrument can resolve, or what an identifier on the bench would name. A small leak shows in none of them: a
+ * search tells it, so the bench has to hold something to search with. The same run says whether the gauges can show what
+ * there is, and whether the car has settled.
  */
 import type { ScenarioData } from '../../../shared/schema/scenario';
 import { IDENTIFIER } from '../../equipment/identifier';
@@ -11,6 +12,7 @@ import { faultOf } from '../../faults/registry';
 import { buildPlant, type PlantOptions } from '../../plant/buildPlant';
 import type { Command } from '../../plant/commandSpecs';
 import type { Plant } from '../../plant/plantPort';
+import { PA_PER_KPA } from '../../units/pressure';
 import { word } from '../../words/words';
 import { STEPS_PER_MINUTE } from '../clock';
 import { plantOptions } from '../scenario/plantOptions';
@@ -18,6 +20,8 @@ import type { Findings } from './findings';
 
 const MOST_OF_LABEL = 1.6;
 const RUN_MINUTES = 5;
+/** Of a gauge's scale, from one minute's mean to the next [guess]: what nobody would call the same reading. */
+const DRIFT = 0.02;
 const SETTINGS: readonly Command[] = [
   { do: 'windows', to: 'open' },
   { do: 'blower', speed: 4 },
@@ -51,8 +55,13 @@ export function checkPhysics(data: ScenarioData, plant: Plant, findings: Finding
     const { toldBy, links } = faultOf(id);
     return toldBy !== 'search' && !(searches && links);
   });
-  if (read.length > 0 && !isEmpty && !shows({ ...options, faults: read }))
-    findings.warning(['faults'], 'SCN212', word('check.unseen'));
+  const runs = isEmpty ? null : runsOf(options, read);
+  if (runs && read.length > 0 && !showsIn(runs)) findings.warning(['faults'], 'SCN212', word('check.unseen'));
+  if (runs) checkReadings(runs.faulty, findings);
+  faults.forEach(({ fault, severity }, at) => {
+    if (severity === 0)
+      findings.warning(['faults', at, 'severity'], 'SCN215', word('check.severityNone', { id: fault }));
+  });
   if (searched.length > 0 && !searches)
     findings.warning(['faults'], 'SCN214', word('check.unsearched', { id: searched[0].fault }));
 }
@@ -60,11 +69,35 @@ export function checkPhysics(data: ScenarioData, plant: Plant, findings: Finding
 /** Each finds a leak by itself; a lamp only where there is dye. */
 const SEARCH_TOOLS: readonly string[] = ['detector', 'soap', 'uv-lamp'];
 
-function shows(options: PlantOptions): boolean {
-  const faults = options.faults.map((fault) => ({ ...fault, onsetStep: 0 }));
+interface Runs {
+  readonly signals: Shows;
+  /** Of the same car sound; none where no fault is read off a gauge. */
+  readonly sound: Settled | null;
+  readonly faulty: Settled;
+}
+
+function runsOf(options: PlantOptions, read: PlantOptions['faults']): Runs {
+  const faults = read.map((fault) => ({ ...fault, onsetStep: 0 }));
   const signals = signalsOf(options);
-  const [sound, faulty] = [[], faults].map((hidden) => settled({ ...options, faults: hidden }, signals));
-  return signals.some(([, apart], at) => Math.abs(sound[at] - faulty[at]) > apart);
+  const [sound, faulty] = [[], faults].map(
+    (hidden) => () => settled({ ...options, faults: hidden }, signals),
+  );
+  return { signals, sound: read.length > 0 ? sound() : null, faulty: faulty() };
+}
+
+const showsIn = ({ signals, sound, faulty }: Runs): boolean =>
+  signals.some(([, apart], at) => sound !== null && Math.abs(sound.last[at] - faulty.last[at]) > apart);
+
+/** Both sides by their gauges: on the scale, and no longer on their way. */
+function checkReadings({ before, last }: Settled, findings: Findings): void {
+  (['low', 'high'] as const).forEach((side, at) => {
+    const { minimum, maximum, offsetSpread } = gaugeSpecs[side];
+    const pressure = `${Math.round(last[at] / PA_PER_KPA)} kPa`;
+    if (last[at] < minimum - offsetSpread || last[at] > maximum)
+      findings.warning(['contents'], 'SCN217', word('check.offTheScale', { side, pressure }));
+    const isDrifting = Math.abs(last[at] - before[at]) > DRIFT * (maximum - minimum);
+    if (isDrifting) findings.warning(['contents'], 'SCN216', word('check.unsettled', { side, pressure }));
+  });
 }
 
 /** A gas that does not belong in the loop shows on an identifier, where there is one. */
@@ -73,18 +106,25 @@ function signalsOf({ bench, chargeKg }: PlantOptions): Shows {
   return [...ON_GAUGES, ['loop.foreignKg', IDENTIFIER.threshold * chargeKg]];
 }
 
-/** Means over the last minute. */
-function settled(options: PlantOptions, signals: Shows): number[] {
+/** Means over the last minute and the one before. */
+interface Settled {
+  readonly before: readonly number[];
+  readonly last: readonly number[];
+}
+
+function settled(options: PlantOptions, signals: Shows): Settled {
   const plant = buildPlant(options);
   for (const command of SETTINGS) plant.apply(command);
   const indexes = signals.map(([signal]) => plant.signalIndex(signal));
-  const sums = indexes.map(() => 0);
+  const [before, last] = [0, 1].map(() => indexes.map(() => 0));
   for (let step = 0; step < RUN_MINUTES * STEPS_PER_MINUTE; step++) {
     plant.advance();
-    if (step < (RUN_MINUTES - 1) * STEPS_PER_MINUTE) continue;
+    const minute = Math.floor(step / STEPS_PER_MINUTE);
+    if (minute < RUN_MINUTES - 2) continue;
+    const sums = minute === RUN_MINUTES - 1 ? last : before;
     indexes.forEach((index, at) => {
       sums[at] += plant.value(index) / STEPS_PER_MINUTE;
     });
   }
-  return sums;
+  return { before, last };
 }

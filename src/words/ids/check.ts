@@ -54,6 +54,9 @@ export interface CheckWords {
   'check.otherDay': 'from' | 'to' | 'told' | 'what';
   'check.noRubric': 'id';
   'check.noMeasure': 'measure' | 'rule';
+  'check.severityNone': 'id';
+  'check.offTheScale': 'pressure' | 'side';
+  'check.unsettled': 'pressure' | 'side';
   'check.noRule': 'id';
   'check.planLines': 'lines' | 'most';
   'check.planMinutes': 'minutes' | 'most';

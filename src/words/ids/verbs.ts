@@ -20,6 +20,10 @@ export interface VerbsWords {
   'verbs.list.unknown': 'kind' | 'known';
   'verbs.draft.summary': never;
   'verbs.draft.unknown': 'id' | 'known';
+  'verbs.check.physics': 'file';
+  'verbs.check.solution': 'file';
+  'verbs.check.careless': 'file';
+  'verbs.check.nothing': 'file';
   'verbs.check.summary': never;
   'verbs.check.clean': 'file';
   'verbs.card.summary': never;
