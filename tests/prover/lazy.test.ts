@@ -29,7 +29,7 @@ describe('the lazy players', () => {
 
   it('do the same again with the same seed', () => {
     const clicks = scenarioById('nothing-clicks');
-    expect(play(clicks, 'swap-parts-at-random', 3)).toEqual(play(clicks, 'swap-parts-at-random', 3));
+    expect(play(clicks, 'nothing')).toEqual(play(clicks, 'nothing'));
   });
 });
 
@@ -80,12 +80,9 @@ describe('who looks at one thing', () => {
     expect(passed).toBe(false);
   });
 
-  it('always names the fan, and is right about it once', () => {
-    const [fan, clicks] = ['warm-at-the-lights', 'nothing-clicks'].map((id) =>
-      play(scenarioById(id), 'always-the-fan'),
-    );
-    expect([fan.critical, clicks.critical]).toEqual([[], []]);
-    expect(clicks.passed).toBe(false);
+  it('always names the fan, and keeps its hands out of it', () => {
+    const { passed, critical } = play(scenarioById('nothing-clicks'), 'always-the-fan');
+    expect({ passed, critical }).toEqual({ passed: false, critical: [] });
   });
 
   it("is not helped by another lesson's solution of the same car", () => {

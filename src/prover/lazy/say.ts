@@ -6,6 +6,9 @@ import type { Choice } from './choice';
 import { mayTouch } from './mayTouch';
 import type { TidyHands } from './tidyHands';
 
+/** Until no fan turns any more. */
+const STANDS_S = 60;
+
 export function decisionOf({ scenario }: TidyHands, { decision }: Choice): Choice['decision'] {
   return decision !== 'charge' && !mayTouch(scenario) ? 'refer' : decision;
 }
@@ -15,8 +18,9 @@ export function say(hands: TidyHands, choice: Choice): void {
 }
 
 /** Whether anything of it was taken. */
-export function mend({ give }: TidyHands, { repair }: Choice): boolean {
+export function mend({ give, wait }: TidyHands, { repair }: Choice): boolean {
   if (repair.length === 0) return false;
   give('ac off', 'engine 0');
+  wait(STANDS_S);
   return repair.map((line) => give(line)).some(Boolean);
 }
