@@ -28,6 +28,7 @@ describe('play', () => {
         'weighed',
         'domains',
         'critical',
+        'gates',
         'findings',
         'mode',
         'hints',
