@@ -106,15 +106,17 @@ export default function SessionPage(props: SessionPageProps) {
     if (leaving.signal.aborted) running.dispose();
     return running;
   };
-  const [session] = createResource(open);
+  const [resource] = createResource(open);
+  /** A resource that is read before it is there would hide what shows how far it has come. */
+  const session = (): RunningSession | undefined => (resource.state === 'ready' ? resource() : undefined);
   onCleanup(() => {
     leaving.abort();
-    session.latest?.dispose();
+    session()?.dispose();
   });
   const sitting = keptOnce<DebriefSitting>();
   const place = keptOnce<WorkPlace>();
   const failed = (): string | null =>
-    session.error ? String(session.error.message ?? session.error) : (session()?.failure() ?? null);
+    resource.error ? String(resource.error.message ?? resource.error) : (session()?.failure() ?? null);
   const waiting = () =>
     props.log === null ? (
       <Loading title={word('app.loading.bay')} note={word('app.loading.sub')} />
@@ -124,7 +126,7 @@ export default function SessionPage(props: SessionPageProps) {
   return (
     <Show when={!props.hidden}>
       <Switch fallback={waiting()}>
-        <Match when={session.error || session.latest?.failure()}>
+        <Match when={resource.error || session()?.failure()}>
           <Failed
             reason={failed() ?? ''}
             unknown={job() === undefined}
@@ -139,14 +141,14 @@ export default function SessionPage(props: SessionPageProps) {
               page={props}
               log={log()}
               title={title()}
-              session={session.latest}
+              session={session()}
               elsewhere={readOnly()}
               ranAgain={ranAgain()}
               onGoOn={() => setGoneOn(true)}
             />
           )}
         </Match>
-        <Match when={session.latest?.model.view().phase === 'debrief' && session.latest}>
+        <Match when={session()?.model.view().phase === 'debrief' && session()}>
           {(one) => (
             <LoadLater waiting={<Loading title={word('app.loading.debrief')} />} onHome={props.onHome}>
               <DebriefPage
@@ -163,7 +165,7 @@ export default function SessionPage(props: SessionPageProps) {
             </LoadLater>
           )}
         </Match>
-        <Match when={session.latest}>
+        <Match when={session()}>
           {(one) => <SessionScreens session={one()} page={props} place={place} />}
         </Match>
       </Switch>
