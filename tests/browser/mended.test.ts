@@ -116,6 +116,7 @@ describe('a session that is kept', () => {
     await write(page, 'wear goggles');
     await page.waitForTimeout(300);
     await page.reload();
+    await page.locator('.rcard progress').waitFor();
     await page.getByText('You left this at').waitFor();
     await page.getByText(/state [0-9a-f]{16}/).waitFor();
     const coming = page.waitForEvent('download');
