@@ -15,6 +15,10 @@ const UNKNOWN_KEY = 'SCN001';
 const MISSING = 'SCN002';
 const WRONG_VALUE = 'SCN003';
 
+/** Told at once; who has more begins with these. */
+const MOST_ISSUES = 100;
+const MOST_KEYS = 20;
+
 export interface FormProblem extends Problem {
   /** Of what is wrong; of the group for a key it lacks. */
   readonly path: YamlPath;
@@ -23,7 +27,7 @@ export interface FormProblem extends Problem {
 export function shapeProblems(source: YamlSource, schema: z.ZodType): FormProblem[] {
   const result = schema.safeParse(source.data);
   if (result.success) return [];
-  return result.error.issues.flatMap((issue) => problemsOf(source, schema, issue));
+  return result.error.issues.slice(0, MOST_ISSUES).flatMap((issue) => problemsOf(source, schema, issue));
 }
 
 function problemsOf(source: YamlSource, schema: z.ZodType, issue: z.core.$ZodIssue): FormProblem[] {
@@ -31,7 +35,7 @@ function problemsOf(source: YamlSource, schema: z.ZodType, issue: z.core.$ZodIss
   const given = valueAt(source.data, path);
   if (issue.code === 'unrecognized_keys') {
     const known = (issue as WithKnownKeys).known ?? keysAt(schema, path);
-    return issue.keys.map((key) => unknownKey(source, schema, [...path, key], known));
+    return issue.keys.slice(0, MOST_KEYS).map((key) => unknownKey(source, schema, [...path, key], known));
   }
   const isMissing = ['invalid_type', 'invalid_value', 'custom'].includes(issue.code ?? '');
   if (isMissing && given === undefined && path.length > 0) return [missing(source, path, issue)];

@@ -1,6 +1,8 @@
 /** `check`: a scenario whose faults, bench or answer cannot be is refused, each with its place and with what there is. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { faults } from '../../src/faults/registry';
+import { vehicleIds, vehicleOf } from '../../src/loop/car/vehicles';
 import { checkScenario } from '../../src/scoring/checkScenario';
 import { rubrics } from '../../src/session/scenario/rubrics';
 
@@ -44,7 +46,7 @@ describe('a scenario that cannot be, told with its place', () => {
     [
       'a fault that no car of the kind can have',
       () => hidden('missing-orifice, severity: 0.5'),
-      /^h\.yaml:20:\d+ SCN102 the fault "missing-orifice" cannot be in this car; there is .*air-in-loop/,
+      /^h\.yaml:20:\d+ SCN108 the fault "missing-orifice" cannot be in the hatchback: it has an expansion valve, not an orifice tube/,
     ],
     [
       'a site for what has no place',
@@ -119,6 +121,24 @@ describe('a scenario that cannot be, told with its place', () => {
     ],
   ])('%s', (_, found, told) => {
     expect(found()[0]).toMatch(told);
+  });
+
+  it.each([
+    ['electric', 'clutch-slipping', 'its compressor has no clutch'],
+    ['compact', 'bulb-loose', 'its metering device has no bulb on a tube of its own'],
+    ['pickup', 'txv-stuck-open', 'it has an orifice tube, not an expansion valve'],
+  ])('a fault that the %s cannot have, %s, with the reason', (vehicle, fault, why) => {
+    const other = hurry
+      .replace('vehicle: hatchback', `vehicle: ${vehicle}`)
+      .replace('air-in-loop, sev', `${fault}, sev`);
+    const found = checkScenario('h.yaml', other, rubrics).find(({ code }) => code === 'SCN108');
+    expect(found?.message).toContain(why);
+  });
+
+  it('names why for every fault that some car cannot have', () => {
+    const picky = faults.filter(({ applies }) => vehicleIds.some((id) => !applies(vehicleOf(id))));
+    expect(picky.length).toBeGreaterThan(8);
+    expect(picky.filter(({ needs }) => needs === undefined).map(({ id }) => id)).toEqual([]);
   });
 
   it('but two leaks at two places are two', () => {

@@ -8,7 +8,7 @@ import { formatPage } from '../formatPage.ts';
 const FILE = 'shared/schema/scenario.schema.json';
 
 export async function run(_args: string[], importFile: ImportFile): Promise<number> {
-  const { scenarioSchemaText } = (await importFile(await bundle('src/cli/lists/scenarioSchema.ts'))) as {
+  const { scenarioSchemaText } = (await importFile(await bundle('src/cli/schemaText.ts'))) as {
     readonly scenarioSchemaText: (says: ReadonlyMap<string, string>) => string;
   };
   const text = scenarioSchemaText(formatPage().says);
