@@ -32,7 +32,9 @@ export function EditorPane(props: {
   });
   return (
     <div class="ws-editor">
-      <div class="ws-host" ref={host} />
+      <div class="ws-frame">
+        <div class="ws-host" ref={host} />
+      </div>
       <p class="xs mut ws-keys">{word('workshop.keys')}</p>
     </div>
   );

@@ -28,7 +28,7 @@ export function FaultFields(props: FieldsProps): JSX.Element {
     );
   };
   return (
-    <div class="ws-faults full">
+    <>
       <For each={props.values.faults.map((_, index) => index)}>
         {(index) => (
           <Fault
@@ -58,7 +58,7 @@ export function FaultFields(props: FieldsProps): JSX.Element {
           </select>
         </label>
       </Show>
-    </div>
+    </>
   );
 }
 
@@ -103,7 +103,9 @@ function Fault(props: FaultProps): JSX.Element {
         </select>
       </label>
       <label class="ws-f">
-        <span>{word('workshop.form.severity')}</span>
+        <span>
+          {word('workshop.form.severity')} <span class="mut">{figure()}</span>
+        </span>
         <input
           type="range"
           min={0}
@@ -119,7 +121,6 @@ function Fault(props: FaultProps): JSX.Element {
           }}
         />
       </label>
-      <span class="s ws-figure">{figure()}</span>
       <button
         type="button"
         class="btn sm qt"

@@ -24,8 +24,11 @@ export function Findings(props: { readonly written: Written }): JSX.Element {
   const summary = (): string => {
     if (!written.checked()) return word('workshop.found.looking');
     const [errors, advice] = [countOf(written.marks(), 'error'), countOf(written.marks(), 'warning')];
-    if (errors + advice > 0)
-      return word('workshop.found.count', { errors: plainNumber(errors), advice: plainNumber(advice) });
+    const counts = [
+      ...(errors > 0 ? [word('workshop.found.errors', { count: plainNumber(errors) })] : []),
+      ...(advice > 0 ? [word('workshop.found.advice', { count: plainNumber(advice) })] : []),
+    ];
+    if (counts.length > 0) return counts.join(' ');
     if (written.playing() === 'done') return word('workshop.found.soundPlayed');
     return word('workshop.found.sound');
   };

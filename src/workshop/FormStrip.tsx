@@ -1,19 +1,26 @@
 /** What is changed most, as a form. It writes into the text, and shows what the text says: the two are one. */
-import { createSignal, For, type JSX, Show } from 'solid-js';
+import { createMemo, createSignal, For, type JSX, Show } from 'solid-js';
 import { word } from '../words/words';
+import type { FormValues } from './edit/formOf';
 import type { Along, Wish } from './edit/wish';
 import { FaultFields } from './FaultFields';
 import { NumberBox } from './NumberBox';
 import type { Written } from './written';
 
+/** On a lower screen the text would have no room beneath it: then it is folded until it is wanted. */
+const LOW_SCREEN_PX = 640;
 const WEATHER = { leastC: -10, mostC: 50 };
 const MOST_CHARGE_G = 3000;
 const G_STEP = 10;
+/** What stands in brackets behind a car's name; there is no room for it here. */
+const INVENTED = /\s*\([^)]*\)$/;
 
 export function FormStrip(props: { readonly written: Written }): JSX.Element {
   const { written } = props;
   const [said, setSaid] = createSignal('');
-  const form = () => written.looked()?.form ?? null;
+  /** While the text cannot be read, what it said before stands there shut, so that nothing jumps about. */
+  const form = createMemo<FormValues | null>((before) => written.looked()?.form ?? before, null);
+  const isShut = (): boolean => written.looked()?.form === null;
   const vehicles = () => written.vocabulary()?.vehicles ?? [];
   const vehicle = () => vehicles().find(({ id }) => id === form()?.vehicle);
 
@@ -34,14 +41,15 @@ export function FormStrip(props: { readonly written: Written }): JSX.Element {
     void change({ set: 'vehicle', to: id, refrigerant: next.refrigerant, chargeG });
   };
   return (
-    <details class="ws-form" open>
+    <details class="ws-form" open={innerHeight >= LOW_SCREEN_PX}>
       <summary>
-        <b>{word('workshop.form.title')}</b> <span class="xs mut">{word('workshop.form.note')}</span>
+        <b>{word('workshop.form.title')}</b>{' '}
+        <span class="xs mut">{isShut() ? word('workshop.form.unreadable') : word('workshop.form.note')}</span>
       </summary>
-      <Show when={form()} fallback={<p class="s mut ws-shut">{word('workshop.form.unreadable')}</p>}>
+      <Show when={form()}>
         {(values) => (
-          <div class="ws-fields">
-            <label class="ws-f wide">
+          <fieldset class="ws-fields" disabled={isShut()}>
+            <label class="ws-f car">
               <span>{word('workshop.form.vehicle')}</span>
               <select value={values().vehicle} onChange={(event) => changeVehicle(event.currentTarget.value)}>
                 <Show when={!vehicle()}>
@@ -50,7 +58,7 @@ export function FormStrip(props: { readonly written: Written }): JSX.Element {
                 <For each={vehicles()}>
                   {({ id, name }) => (
                     <option value={id} selected={id === values().vehicle}>
-                      {name}
+                      {name.replace(INVENTED, '')}
                     </option>
                   )}
                 </For>
@@ -76,16 +84,15 @@ export function FormStrip(props: { readonly written: Written }): JSX.Element {
             />
             <NumberBox
               label={word('workshop.form.charge')}
-              unit="g"
+              unit={vehicle() ? word('workshop.form.ofLabel', { grams: String(vehicle()?.chargeG) }) : 'g'}
               value={values().chargeG}
               least={0}
               most={MOST_CHARGE_G}
               step={G_STEP}
-              note={vehicle() && word('workshop.form.label', { grams: String(vehicle()?.chargeG) })}
               onSet={(toG) => void change({ set: 'charge', toG })}
             />
             <FaultFields written={written} values={values()} onChange={(wish) => void change(wish)} />
-            <label class="ws-f full">
+            <label class="ws-f says">
               <span>{word('workshop.form.complaint')}</span>
               <textarea
                 rows={2}
@@ -94,7 +101,7 @@ export function FormStrip(props: { readonly written: Written }): JSX.Element {
                 onChange={(event) => void change({ set: 'complaint', to: event.currentTarget.value })}
               />
             </label>
-          </div>
+          </fieldset>
         )}
       </Show>
       <p class="xs mut ws-said" role="status">

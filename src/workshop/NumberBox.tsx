@@ -1,5 +1,5 @@
 /** A number with its unit beside it, held between its ends; empty where the text does not say one. */
-import { type JSX, Show } from 'solid-js';
+import type { JSX } from 'solid-js';
 
 export function NumberBox(props: {
   readonly label: string;
@@ -8,7 +8,6 @@ export function NumberBox(props: {
   readonly least: number;
   readonly most: number;
   readonly step: number;
-  readonly note?: string | undefined;
   readonly onSet: (value: number) => void;
 }): JSX.Element {
   const set = (input: HTMLInputElement): void => {
@@ -23,12 +22,7 @@ export function NumberBox(props: {
   };
   return (
     <label class="ws-f">
-      <span>
-        {props.label}
-        <Show when={props.note}>
-          <span class="xs mut"> {props.note}</span>
-        </Show>
-      </span>
+      <span>{props.label}</span>
       <span class="ws-num">
         <input
           type="number"

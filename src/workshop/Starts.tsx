@@ -2,7 +2,18 @@
 import { createSignal, For, type JSX, Show } from 'solid-js';
 import { word } from '../words/words';
 import { draftBefore } from './keep/drafts';
-import { shippedText, TEMPLATE_IDS, templateText } from './keep/starts';
+import { shippedText, TEMPLATE_IDS, type TemplateId, templateText } from './keep/starts';
+
+/** On a grid of 24: a spot, its double, two, none, steps, goggles. */
+const PICTURES: Readonly<Record<TemplateId, string>> = {
+  'one-fault': 'M3 5h18v14H3zM12 12m-2.5 0a2.5 2.5 0 1 0 5 0a2.5 2.5 0 1 0-5 0',
+  'look-alike': 'M9 12m-6 0a6 6 0 1 0 12 0a6 6 0 1 0-12 0M13.5 6.3a6 6 0 1 1 0 11.4',
+  'two-faults':
+    'M3 5h18v14H3zM8.5 12m-2 0a2 2 0 1 0 4 0a2 2 0 1 0-4 0M15.5 12m-2 0a2 2 0 1 0 4 0a2 2 0 1 0-4 0',
+  'nothing-wrong': 'M3 5h18v14H3zM7.5 12.5l3 3 6-7',
+  'procedure-only': 'M4 6h2M4 12h2M4 18h2M9 6h11M9 12h11M9 18h7',
+  'safety-drill': 'M3 10c0-2 2-3 4-3h10c2 0 4 1 4 3v3c0 2-1.5 3-3.5 3S14 15 12 13c-2 2-3 3-5.5 3S3 15 3 13z',
+};
 
 export interface Example {
   readonly id: string;
@@ -40,7 +51,10 @@ export function Starts(props: StartsProps): JSX.Element {
         <For each={TEMPLATE_IDS}>
           {(id) => (
             <li>
-              <button type="button" class="ropt" onClick={() => fetched(templateText(id))}>
+              <button type="button" class="ws-template" onClick={() => fetched(templateText(id))}>
+                <svg viewBox="0 0 24 24" width="30" height="30" class="ic" aria-hidden="true">
+                  <path d={PICTURES[id]} />
+                </svg>
                 <b>{word(`workshop.template.${id}.title`)}</b>
                 <small>{word(`workshop.template.${id}.note`)}</small>
               </button>

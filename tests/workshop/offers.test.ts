@@ -71,7 +71,7 @@ describe('what is offered', () => {
 
 it('says what a severity means in the quantity of its fault', () => {
   const figures = (id: string) => known.vocabulary.faults.find((fault) => fault.id === id)?.figures ?? [];
-  expect(figures('low-charge')[0]).toBe('100 %');
+  expect(figures('low-charge')[0]).toBe('100\u00a0%');
   expect(figures('missing-orifice')[20]).toMatch(/^8/);
   expect(figures('leak-seal')[20]).toMatch(/a year/);
   for (const { figures: all } of known.vocabulary.faults) expect(all).toHaveLength(21);

@@ -59,7 +59,8 @@ export interface WorkshopWords {
   'workshop.template.safety-drill.note': never;
   'workshop.found.title': never;
   'workshop.found.looking': never;
-  'workshop.found.count': 'advice' | 'errors';
+  'workshop.found.errors': 'count';
+  'workshop.found.advice': 'count';
   'workshop.found.sound': never;
   'workshop.found.soundPlayed': never;
   'workshop.found.playing': never;
@@ -71,7 +72,7 @@ export interface WorkshopWords {
   'workshop.form.temperature': never;
   'workshop.form.humidity': never;
   'workshop.form.charge': never;
-  'workshop.form.label': 'grams';
+  'workshop.form.ofLabel': 'grams';
   'workshop.form.fault': 'number';
   'workshop.form.severity': never;
   'workshop.form.sound': never;

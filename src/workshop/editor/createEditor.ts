@@ -14,6 +14,7 @@ import type { Known } from '../text/offers';
 import { changedLines, showChanged } from './changedLines';
 import { completing } from './completing';
 import { editorTheme } from './editorTheme';
+import { findingKeys } from './findingKeys';
 import { markSigns } from './markSigns';
 import { type Mark, marking, marksField } from './marks';
 
@@ -73,6 +74,11 @@ export function createEditor(host: HTMLElement, options: EditorOptions): Editor 
       ],
     }),
   });
+  // findings that come or go below change how much of the text can be seen
+  const resized = new ResizeObserver(() => {
+    if (view.hasFocus) view.dispatch({ effects: EditorView.scrollIntoView(view.state.selection.main.head) });
+  });
+  resized.observe(host);
   return {
     text: () => view.state.doc.toString(),
     write(text) {
@@ -99,6 +105,7 @@ export function createEditor(host: HTMLElement, options: EditorOptions): Editor 
     focus: () => view.focus(),
     destroy() {
       clearTimeout(timer);
+      resized.disconnect();
       view.destroy();
     },
   };
@@ -123,43 +130,3 @@ const writing = (): Extension => [
     'Selection deleted': word('workshop.phrase.deleted'),
   }),
 ];
-
-/** Alt+M mends what is wrong in the cursor's line, Alt+N and Alt+P go to the next and the one before, Ctrl+S saves. */
-function findingKeys(mend: (view: EditorView, mark: Mark) => void, onSave: () => void): Extension {
-  const inLine = (view: EditorView): Mark | undefined => {
-    const { from, to } = view.state.doc.lineAt(view.state.selection.main.head);
-    return view.state.field(marksField).find((mark) => mark.fix && mark.from >= from && mark.from <= to);
-  };
-  const go = (step: 1 | -1) => (view: EditorView) => {
-    const { head } = view.state.selection.main;
-    const marks = view.state.field(marksField);
-    const ahead = marks.filter(({ from }) => (step > 0 ? from > head : from < head));
-    const next = step > 0 ? (ahead[0] ?? marks[0]) : (ahead.at(-1) ?? marks.at(-1));
-    if (next)
-      view.dispatch({
-        selection: { anchor: next.from },
-        effects: EditorView.scrollIntoView(next.from, { y: 'center' }),
-      });
-    return true;
-  };
-  return keymap.of([
-    {
-      key: 'Alt-m',
-      run: (view) => {
-        const mark = inLine(view);
-        if (mark) mend(view, mark);
-        return true;
-      },
-    },
-    { key: 'Alt-n', run: go(1) },
-    { key: 'Alt-p', run: go(-1) },
-    {
-      key: 'Mod-s',
-      preventDefault: true,
-      run: () => {
-        onSave();
-        return true;
-      },
-    },
-  ]);
-}

@@ -40,6 +40,11 @@ function openLine(spoken: Spoken): Line {
     waiting.get(data.number)?.(data);
     waiting.delete(data.number);
   };
+  const giveUp = (failed: string): void => {
+    for (const [number, give] of waiting) give({ number, gives: 'nothing', failed });
+    waiting.clear();
+  };
+  worker.onerror = ({ message }) => giveUp(message ?? '');
   return {
     ask(asking) {
       last += 1;
@@ -49,8 +54,7 @@ function openLine(spoken: Spoken): Line {
     },
     close() {
       worker.terminate();
-      for (const [number, give] of waiting) give({ number, gives: 'nothing', failed: '' });
-      waiting.clear();
+      giveUp('');
     },
   };
 }

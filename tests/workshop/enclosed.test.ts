@@ -1,0 +1,65 @@
+/** Texts in links and in the browser's store: what goes in comes out, and what was tampered with comes to nothing. */
+import { deflateRawSync } from 'node:zlib';
+import { describe, expect, it } from 'vitest';
+import { draftIn, MOST_LETTERS } from '../../src/workshop/keep/drafts';
+import { disclose, enclose, isEnclosing, MOST_LINK_LETTERS } from '../../src/workshop/keep/enclosed';
+import { readFile } from '../../src/workshop/keep/readFile';
+
+const TEXT = 'title: "¿Frío o no?"\nweather: { temperature: 30 degC }\n';
+
+/** A link as somebody else would make it. */
+const linkOf = (bytes: Uint8Array): string =>
+  `#enclosed=${Buffer.from(deflateRawSync(bytes)).toString('base64url')}`;
+
+describe('a text in a link', () => {
+  it('comes out as it went in, in letters that an address may hold', async () => {
+    const hash = await enclose(TEXT);
+    expect(hash).toMatch(/^#enclosed=[\w-]+$/);
+    expect(await disclose(hash)).toBe(TEXT);
+    expect(isEnclosing('#main')).toBe(false);
+    expect(await disclose('#main')).toBeNull();
+  });
+
+  it('comes to nothing where it swells over 256 KiB, however short the link is', async () => {
+    const flood = linkOf(Buffer.alloc(300_000, 32));
+    expect(flood.length).toBeLessThan(MOST_LINK_LETTERS);
+    expect(await disclose(flood)).toBeNull();
+    expect(await disclose(linkOf(Buffer.alloc(200_000, 32)))).toHaveLength(200_000);
+  });
+
+  it('comes to nothing where it is cut, longer than links are, or no UTF-8', async () => {
+    const hash = await enclose(TEXT);
+    expect(await disclose(hash.slice(0, -9))).toBeNull();
+    expect(await disclose('#enclosed=***')).toBeNull();
+    expect(await disclose(`#enclosed=${'A'.repeat(MOST_LINK_LETTERS)}`)).toBeNull();
+    expect(await disclose(linkOf(Uint8Array.of(0xff, 0xfe, 0x41)))).toBeNull();
+  });
+});
+
+describe('a file', () => {
+  it('is text in UTF-8 of at most 256 KiB, or is told to be none', async () => {
+    expect(await readFile(new Blob([TEXT]))).toEqual({ text: TEXT });
+    expect(await readFile(new Blob([Uint8Array.of(0xe9, 0x20)]))).toEqual({ trouble: 'notText' });
+    expect(await readFile(new Blob(['a\0b']))).toEqual({ trouble: 'notText' });
+    expect(await readFile(new Blob(['x'.repeat(MOST_LETTERS + 1)]))).toEqual({ trouble: 'tooLarge' });
+  });
+});
+
+it('a kept draft is believed only where it is one', () => {
+  expect(draftIn(JSON.stringify({ text: TEXT, atMs: 5, tab: 'a' }))).toEqual({
+    text: TEXT,
+    atMs: 5,
+    tab: 'a',
+  });
+  expect(draftIn(JSON.stringify({ text: TEXT }))).toMatchObject({ text: TEXT, atMs: 0 });
+  for (const stored of [
+    null,
+    '',
+    '{',
+    'null',
+    '{"text":""}',
+    '{"text":7}',
+    JSON.stringify({ text: 'x'.repeat(MOST_LETTERS + 1) }),
+  ])
+    expect(draftIn(stored)).toBeNull();
+});
