@@ -62,7 +62,7 @@ const shapesIn = (schema: z.ZodType): readonly Part[] =>
   (shapesOf(schema) ?? []) as unknown as readonly Part[];
 
 function partOf(given: Part, path: string, notes: SchemaNotes): JsonGroup {
-  const part = isOptional(given) && given.unwrap ? given.unwrap() : given;
+  const part = isWrapped(given) && given.unwrap ? given.unwrap() : given;
   const said = notes.says.get(path);
   const description = said === undefined ? {} : { description: said };
   const name = NAMED.get(part);
@@ -74,6 +74,7 @@ function partOf(given: Part, path: string, notes: SchemaNotes): JsonGroup {
   return { ...kindOf(part, path, notes), ...description };
 }
 
+const isWrapped = (part: Part): boolean => isOptional(part) || part.def.type === 'lazy';
 const isOptional = ({ def }: Part): boolean => def.type === 'optional' || def.type === 'default';
 
 function kindOf(part: Part, path: string, notes: SchemaNotes): JsonGroup {

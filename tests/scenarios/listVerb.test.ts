@@ -21,7 +21,7 @@ describe('list', () => {
   it.each([
     ...['vehicles', 'faults', 'scenarios', 'tools', 'commands', 'signals', 'ports', 'rules', 'rubrics'],
     ...['measures', 'events', 'conditions', 'forms', 'domains', 'watches', 'tasks', 'parts', 'places'],
-    ...['zones', 'routes', 'papers', 'jurisdictions', 'keys', 'units', 'waits'],
+    ...['zones', 'routes', 'papers', 'jurisdictions', 'keys', 'units', 'waits', 'templates', 'codes'],
   ])('%s have ids', async (kind) => {
     const { code, out } = await call(['list', kind, '--json']);
     const entries: { id: string }[] = JSON.parse(out);

@@ -13,5 +13,5 @@ export const listTemplates = () =>
 
 export const listCodes = () => {
   const ofProver = Object.keys(findingCodes) as FindingCode[];
-  return [...PROBLEM_CODES, ...ofProver].map((code) => ({ code, means: word(`codes.${code}`) }));
+  return [...PROBLEM_CODES, ...ofProver].map((code) => ({ id: code, means: word(`codes.${code}`) }));
 };
