@@ -1,6 +1,7 @@
 /** Keys by region, and the trade's words said once. */
 import { For, type JSX, Show } from 'solid-js';
 import { word } from '../words/words';
+import { onEscape } from './onEscape';
 import { TopBar } from './TopBar';
 
 interface KeyGroup {
@@ -91,13 +92,14 @@ export interface HelpProps {
 }
 
 export function Help(props: HelpProps): JSX.Element {
+  onEscape(() => (props.inSession ? props.onBack() : props.onHome()));
   return (
     <div>
       <TopBar onHome={props.onHome} onMenu={props.onMenu}>
         <span class="sp" />
         <Show when={props.inSession}>
           <button type="button" class="btn sm" onClick={() => props.onBack()}>
-            {word('help.backToBay')}
+            {word('help.back')}
           </button>
         </Show>
       </TopBar>

@@ -4,6 +4,7 @@ import type { DisplayUnits, MassUnit, PressureUnit, TemperatureUnit } from '../i
 import { languages, word } from '../words/words';
 import { Segmented } from './controls';
 import { Icon } from './Icon';
+import { onEscape } from './onEscape';
 import { TopBar } from './TopBar';
 
 export type Look = 'auto' | 'light' | 'dark' | 'projector';
@@ -94,6 +95,7 @@ function UnitSettings(props: {
 
 export function Menu(props: MenuProps): JSX.Element {
   const change = (part: Partial<Settings>): void => props.onChange({ ...props.settings, ...part });
+  onEscape(() => (props.inSession ? props.onBack() : props.onHome()));
   return (
     <div>
       <TopBar onHome={props.onHome} onHelp={props.onHelp} />
@@ -103,7 +105,7 @@ export function Menu(props: MenuProps): JSX.Element {
           <Show when={props.inSession}>
             <button type="button" class="item" onClick={() => props.onBack()}>
               <Icon name="back" />
-              {word('help.backToBay')}
+              {word('help.back')}
             </button>
           </Show>
           <button type="button" class="item" onClick={() => props.onHome()}>

@@ -53,7 +53,7 @@ describe('the debrief', () => {
     expect(await page.locator('.wi-act.parts').textContent()).toContain('Blower');
     const told = await page.locator('.wi-answer').textContent();
     await page.getByRole('button', { name: 'Menu' }).first().click();
-    await page.getByRole('button', { name: 'Back to the bay' }).click();
+    await page.keyboard.press('Escape');
     await answer(page).waitFor({ timeout: 2_000 });
     expect(await page.locator('.wi-answer').textContent()).toBe(told);
     await pill(page, 'Blower').focus();

@@ -94,7 +94,7 @@ async function played(changed: readonly string[]): Promise<readonly string[]> {
   if (changed.length > 0) {
     await page.getByRole('button', { name: 'Menu' }).click();
     for (const unit of changed) await page.getByRole('radio', { name: unit, exact: true }).click();
-    await page.getByRole('button', { name: 'Back to the bay' }).click();
+    await page.getByRole('button', { name: 'Back to where you were' }).click();
   }
   await runOn(page, '10 s');
   await write(page, 'note-reading air');

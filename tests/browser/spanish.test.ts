@@ -97,7 +97,7 @@ describe('the language of the page', () => {
     await page.getByRole('heading', { name: 'Ajustes' }).waitFor();
     expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Español');
     expect(await page.locator('html').getAttribute('lang')).toBe('es');
-    await page.getByRole('button', { name: 'Volver al puesto' }).click();
+    await page.getByRole('button', { name: 'Volver adonde estaba' }).click();
     await page.waitForSelector('.cmd');
     expect(await page.locator('.clock').getAttribute('data-step')).toBe(before);
     expect(await page.locator('body').textContent()).toContain('Puerta del taller abierta');

@@ -25,7 +25,7 @@ export interface HelpWords {
   'help.soundLoud': never;
   'help.inWords': never;
   'help.version': never;
-  'help.backToBay': never;
+  'help.back': never;
   'help.unit.psi': never;
   'help.unit.kPa': never;
   'help.unit.bar': never;
