@@ -1,16 +1,14 @@
 /**
  * What is wrong with the scenario's own car, as suspects are called: a leak that only a search finds reads as a loop that is
- * short; what is hidden twice is one suspect.
+ * short; two that are hidden are one suspect.
  */
 import { NOTHING_WRONG } from '../plant/faultBook';
 import type { Scenario } from '../session/scenario/scenario';
-import { isFoundBySearch } from '../suspects/proven';
+import { hiddenAsRead } from './forecast/suspectsIn';
 
-const SHORT = 'low-charge';
+const AND = '+';
 
-export function ownSuspects({ data, answer }: Scenario): readonly string[] {
-  const hidden = data.faults.map(({ fault }) => fault);
-  const causes = hidden.length > 0 ? hidden : answer.causes;
-  const read = causes.map((cause) => (isFoundBySearch(cause) ? SHORT : cause));
-  return read.length > 0 ? [...new Set(read)] : [NOTHING_WRONG];
+export function ownSuspects(scenario: Scenario): readonly string[] {
+  const hidden = hiddenAsRead(scenario);
+  return hidden.length > 0 ? [hidden.join(AND)] : [NOTHING_WRONG];
 }

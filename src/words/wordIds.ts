@@ -22,6 +22,7 @@ import type { NameWords } from './ids/name';
 import type { PanelsWords } from './ids/panels';
 import type { PropertiesWords } from './ids/properties';
 import type { ProveWords } from './ids/prove';
+import type { ProveTestsWords } from './ids/proveTests';
 import type { RefusalWords } from './ids/refusal';
 import type { ReportWords } from './ids/report';
 import type { RulesWords } from './ids/rules';
@@ -62,6 +63,7 @@ export interface WordParameters
     PanelsWords,
     PropertiesWords,
     ProveWords,
+    ProveTestsWords,
     RefusalWords,
     ReportWords,
     RulesWords,

@@ -13,7 +13,8 @@ export const causeName = (suspect: string): string =>
     .map((cause) => named(`faults.${cause}.title`, named(`name.cause.${cause}`, cause)))
     .join(' + ');
 
-export const testName = (id: string): string => named(`proveTests.test.${id}`, id);
+export { testName } from '../../prover/forecast/testName';
+
 export const toolName = (id: string): string => named(`proveTests.tool.${id}`, id);
 export const playerName = (id: string): string => named(`lazyPlayers.${id}.name`, id);
 

@@ -14,6 +14,7 @@ import { type Life, lifeOf } from './lifeOf';
 import type { Probe } from './probe';
 import { probesOf } from './probesOf';
 import { SAMPLE_S, sampleOf } from './sampleOf';
+import { secondsOf } from './secondsOf';
 import { type Stage, stagesOf } from './stages';
 
 export interface Forecast {
@@ -42,7 +43,7 @@ export function forecastOf(options: PlantOptions): Forecast {
     stages.map(({ id }) => id),
   );
   const lived = probes.filter(({ tool }) => tool !== 'identifier');
-  const asked = new Map<string, number>();
+  const asked = new Map<string, { readonly spec: GhostSpec; readonly stage: number }>();
   const sampled = new Set<string>();
   return {
     stages,
@@ -52,18 +53,20 @@ export function forecastOf(options: PlantOptions): Forecast {
         const own = hasContents(spec) ? spec : SOUND;
         const key = canonicalJson(own);
         sampled.add(key);
-        const shares = kept_(samples, key, () => sampleOf(options, own));
+        const shares = keptIn(samples, key, () => sampleOf(options, own));
         return shares[Number(probe.truth.slice('sample:'.length))];
       }
       const key = canonicalJson(spec);
       const stage = stages.findIndex(({ id }) => id === probe.stage);
-      asked.set(key, Math.max(stage, asked.get(key) ?? 0));
-      return kept_(lives, key, () => lifeOf(options, spec, stages, lived)).shows(probe);
+      if (stage > (asked.get(key)?.stage ?? -1)) asked.set(key, { spec, stage });
+      return keptIn(lives, key, () => lifeOf(options, spec, stages, lived)).shows(probe);
     },
     steps() {
-      const upTo = (stage: number): number =>
-        stages.slice(0, stage + 1).reduce((sum, { seconds }) => sum + seconds, 0);
-      const seconds = [...asked.values()].reduce((sum, stage) => sum + upTo(stage), 0);
+      const seconds = [...asked.values()].reduce(
+        (sum, { spec, stage }) =>
+          stages.slice(0, stage + 1).reduce((upTo, one) => upTo + secondsOf(one, spec), sum),
+        0,
+      );
       return STEPS_PER_SECOND * (seconds + SAMPLE_S * sampled.size);
     },
   };
@@ -75,7 +78,7 @@ function hasContents({ cause, severity, both }: GhostSpec): boolean {
   return (both ?? [{ cause, severity }]).some((one) => faultOf(one.cause).contents !== undefined);
 }
 
-function kept_<T>(map: Map<string, T>, key: string, make: () => T): T {
+function keptIn<T>(map: Map<string, T>, key: string, make: () => T): T {
   const found = map.get(key) ?? make();
   map.set(key, found);
   return found;

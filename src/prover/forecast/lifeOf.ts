@@ -10,6 +10,7 @@ import type { GhostSpec } from '../../suspects/causes';
 import { buildGhost, type Ghost } from '../../suspects/ghost';
 import { folded } from './folded';
 import type { Probe } from './probe';
+import { secondsOf } from './secondsOf';
 import type { Stage, StageId } from './stages';
 
 export interface Life {
@@ -36,10 +37,11 @@ export function lifeOf(
       .filter((probe) => probe.stage === stage.id)
       .map((probe) => ({ probe, of: readerOf(probe), samples: [] as number[] }));
     const start = ghost.plant.step;
-    for (let second = 1; second <= stage.seconds; second++) {
+    const seconds = secondsOf(stage, spec);
+    for (let second = 1; second <= seconds; second++) {
       ghost.runTo(start + second * STEPS_PER_SECOND);
       for (const { probe, of, samples } of read) {
-        const from = probe.fromS ?? stage.seconds - stage.watchedS;
+        const from = probe.fromS ?? seconds - stage.watchedS;
         if (second > from) samples.push(of(ghost));
       }
     }
@@ -65,6 +67,7 @@ function readerOf({ truth }: Probe): Read {
       (1 - CLAMP_AIR_SHARE) * placeWallK(car, place) + CLAMP_AIR_SHARE * car.number('bayK');
   }
   if (truth === 'air:coil-outlet') return ({ parts }) => parts.car.number('coilOutletK');
+  if (truth === 'leaks') return ({ plant }) => plant.value(plant.signalIndex('loop.leaking'));
   const signal = truth === 'held' ? 'loop.massKg' : truth;
   let index = -1;
   return ({ plant }) => {

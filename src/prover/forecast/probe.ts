@@ -8,6 +8,8 @@ export type ProbeTool =
   | 'charging-hose'
   | 'gauge-set'
   | 'identifier'
+  /** Or soap, or a lamp and dye. */
+  | 'detector'
   | 'recovery-machine';
 
 /** How seconds of watching become one value: see `folded`. */

@@ -11,8 +11,8 @@ import type { StageId } from './stages';
 
 type Test = Omit<Probe, 'id' | 'stage' | 'minutes'>;
 
-const NEEDLES: readonly StageId[] = ['rest', 'running', 'idle', 'shut'];
-const TURNING: readonly StageId[] = ['running', 'idle', 'shut'];
+const NEEDLES: readonly StageId[] = ['rest', 'running', 'idle', 'shut', 'motorway'];
+const TURNING: readonly StageId[] = ['running', 'idle', 'shut', 'motorway'];
 const LONG: readonly StageId[] = ['running', 'shut'];
 /** From here a fan that comes with the compressor turns [guess]. */
 const FAN_FROM_S = 10;
@@ -41,11 +41,13 @@ export function probesOf(any: Ghost, stages: readonly StageId[]): readonly Probe
     ...at(TURNING, air('centre-vent', 'vent.temperatureK')),
     ...at(LONG, air('coil-outlet', 'air:coil-outlet')),
     ...linePlaces(any.parts.car).flatMap((place) => at(LONG, line(place))),
-    ...looks(['running', 'shut', 'off', 'bridged'], 'clutch.turning', 'watch'),
+    ...looks(['running', 'shut', 'motorway', 'off', 'bridged'], 'clutch.turning', 'watch'),
     ...looks(TURNING, 'clutch.hubSpeedRatio', 'slips'),
     ...looks(['shut'], 'clutch.smelling', 'ever'),
     ...fans.flatMap((fan) => looks(['running', 'idle'], `fan.${fan}.speedRatio`, 'fan', FAN_FROM_S)),
-    ...looks(['running'], 'vent.airflowRatio', 'mean').map((probe): Probe => ({ ...probe, unit: '1' })),
+    ...looks(['running', 'motorway'], 'vent.airflowRatio', 'mean').map(
+      (probe): Probe => ({ ...probe, unit: '1' }),
+    ),
     ...looks(['running'], 'blower.turning', 'ever'),
     ...looks(LONG, 'sightGlass.bubblesRatio', 'ever'),
     ...looks(LONG, 'sightGlass.streaked', 'ever'),
@@ -55,6 +57,7 @@ export function probesOf(any: Ghost, stages: readonly StageId[]): readonly Probe
     ...looks(['rest'], 'dirt.cabin-filter', 'ever'),
     ...looks(['rest'], 'dirt.evaporator', 'ever'),
     ...NAMED_GASES.flatMap((_, gas) => at(['rest'], share(gas))),
+    ...at(['rest'], { ...look('leaks', 'ever'), channel: 'leak-search', tool: 'detector' }),
     ...at(['rest'], {
       channel: 'recovery-scale',
       tool: 'recovery-machine',

@@ -102,6 +102,7 @@ export function handsOf(seat: Seat, probes: readonly Probe[], { hoses }: Scenari
       return probe.channel.startsWith('line') ? onPipe(place) : inAir(place);
     }
     say(probe);
+    if (probe.tool === 'eyes' && probe.stage === 'rest') return folded(probe.fold, [seat.sees(probe.seen)]);
     return now ? watched(probe, now) : Number.NaN;
   };
   return {

@@ -1,7 +1,7 @@
 /**
  * The player that asks: it looks for the cause as somebody good would, each time by the test that tells most for its minutes,
- * and says what it then holds proven. It has the text twin, the car's service information, the bench and ghost cars; what is
- * hidden and what the author answers are compared afterwards and decide nothing.
+ * and says what it then holds proven. It has the text twin, the car's service information, the bench and the suspects that
+ * its score is weighed with (`suspectsIn`); what is hidden and what the author answers are compared afterwards.
  *
  * It goes on until one decision (`decisionOf`) has 0.95 of all belief [guess], or nothing that is left could tell anything;
  * from 0.8 on it is proven, as in `suspects/proven`. Nothing is called sound that has not been run with its cabin shut.
@@ -10,10 +10,11 @@ import { layoutOf } from '../../layout/layouts';
 import { NOTHING_WRONG } from '../../plant/faultBook';
 import { STEPS_PER_MINUTE } from '../../session/clock';
 import type { Scenario } from '../../session/scenario/scenario';
-import { causesIn, ensembleAt, type GhostSpec } from '../../suspects/causes';
+import { causesIn, type GhostSpec } from '../../suspects/causes';
 import { PROVEN } from '../../suspects/proven';
 import { forecastOf } from '../forecast/forecastOf';
 import { ghostOptions } from '../forecast/ghostOptions';
+import { suspectsIn } from '../forecast/suspectsIn';
 import type { KnowRun, KnowTrial } from '../knowRun';
 import { decisionOf, isShort } from './decisionOf';
 import { handsOf } from './hands';
@@ -29,7 +30,7 @@ const SURE = 0.95;
 export function playToKnow(
   scenario: Scenario,
   seed: number,
-  ensemble: readonly GhostSpec[] = ensembleAt(ghostOptions(scenario.data, seed)),
+  ensemble: readonly GhostSpec[] = suspectsIn(scenario, seed),
 ): KnowRun | null {
   const { data } = scenario;
   if (data.contents.state === 'evacuated') return null;
@@ -43,7 +44,8 @@ export function playToKnow(
   const { stages } = forecast;
   const shut = stages.findIndex(({ id }) => id === 'shut');
   const trials: KnowTrial[] = [];
-  let left = testsOf(forecast.probes, data.bench);
+  // a leak is no cause that readings tell, so it is not searched for either
+  let left = testsOf(forecast.probes, data.bench).filter(({ probes }) => probes[0].tool !== 'detector');
   let here: Whereabouts = { stages, at: 0, hasGauges: false };
   let costMinutes = 0;
 

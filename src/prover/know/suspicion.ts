@@ -1,14 +1,14 @@
 /**
  * What the player that asks believes, reading by reading: of each cause, of each decision, and what a test could tell. When
- * not even the likeliest shows what was seen, it looks closer (`closerGhosts`): everything seen so far is then weighed again.
+ * not even the likeliest shows what was seen, it looks closer (`finerGhosts`): everything seen so far is then weighed again.
  */
 import type { GhostSpec } from '../../suspects/causes';
 import type { Forecast } from '../forecast/forecastOf';
 import type { Probe } from '../forecast/probe';
 import { spreadOf } from '../forecast/spreadOf';
-import { finerGhosts, pairedGhosts } from './closerGhosts';
 import { decisionOf } from './decisionOf';
 import { type Belief, firstBelief, information, learn, type Seen, sharesBy, sharesOf } from './doubtOf';
+import { finerGhosts } from './finerGhosts';
 import { type Hypothesis, hypothesesOf } from './hypotheses';
 
 export interface Likeliest {
@@ -23,7 +23,7 @@ export interface Suspicion {
   /** Nats. */
   wouldTell(probes: readonly Probe[]): number;
   see(seen: readonly Seen[]): void;
-  /** Whether it was unlike the likeliest and something could be done about that; at most twice. */
+  /** Whether it was unlike the likeliest and something could be done about that; once. */
   lookedCloser(): boolean;
 }
 
@@ -32,7 +32,7 @@ const OUT = 1e-3;
 /** So many spreads off is unlike it; so many readings unlike it are more than chance [guess]. */
 const UNLIKE = 2.5;
 const TOO_MANY = 2;
-const LIKELIEST = 6;
+const LIKELIEST = 3;
 
 export function suspicionOf(
   ensemble: readonly GhostSpec[],
@@ -44,7 +44,7 @@ export function suspicionOf(
   let hypotheses: readonly Hypothesis[] = [];
   let decisions: readonly string[] = [];
   let belief: Belief = [];
-  let closer = 0;
+  let hasLookedCloser = false;
   const all: Seen[] = [];
 
   const weighAgain = (): void => {
@@ -84,14 +84,11 @@ export function suspicionOf(
       belief = giveUp(learn(hypotheses, belief, seen, atmospherePa));
     },
     lookedCloser() {
-      if (closer === 2 || unlike() < TOO_MANY) return false;
-      closer++;
+      if (hasLookedCloser || unlike() < TOO_MANY) return false;
+      hasLookedCloser = true;
       const again = learn(hypotheses, firstBelief(hypotheses), all, atmospherePa);
-      const causes = sorted(byCause(again))
-        .slice(0, LIKELIEST)
-        .map(([cause]) => cause);
-      const more =
-        closer === 1 ? finerGhosts(cars, causes) : pairedGhosts(cars, causes, all, forecast, atmospherePa);
+      const causes = sorted(byCause(again)).map(([cause]) => cause);
+      const more = finerGhosts(cars, causes.slice(0, LIKELIEST));
       cars = [...cars, ...more];
       weighAgain();
       return more.length > 0;

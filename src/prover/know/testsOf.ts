@@ -12,6 +12,11 @@ export interface Test {
 }
 
 const SAMPLE = 'sample';
+const SET_UP: Partial<Readonly<Record<Probe['tool'], number>>> = {
+  'recovery-machine': SET_UP_MINUTES.recovery,
+  detector: SET_UP_MINUTES.search,
+};
+const SEARCHERS = ['detector', 'soap', 'uv-lamp'] as const;
 
 /** Tests that this bench has what they take for. */
 export function testsOf(probes: readonly Probe[], bench: ScenarioData['bench']): readonly Test[] {
@@ -23,7 +28,7 @@ export function testsOf(probes: readonly Probe[], bench: ScenarioData['bench']):
       (probe): Test => ({
         id: probe.id,
         probes: [probe],
-        minutes: probe.minutes + (probe.tool === 'recovery-machine' ? SET_UP_MINUTES.recovery : 0),
+        minutes: probe.minutes + (SET_UP[probe.tool] ?? 0),
         needsGauges: probe.unit === 'Pa' || probe.tool === 'recovery-machine',
       }),
     ),
@@ -46,6 +51,8 @@ export function isOnBench({ tool }: Probe, { hoses, tools = [] }: ScenarioData['
       return hoses.includes('gauge-set');
     case 'recovery-machine':
       return tools.includes(tool) && hoses.includes('gauge-set');
+    case 'detector':
+      return SEARCHERS.some((one) => tools.includes(one));
     default:
       return tools.includes(tool);
   }

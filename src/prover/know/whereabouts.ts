@@ -10,11 +10,11 @@ export interface Whereabouts {
   readonly hasGauges: boolean;
 }
 
-/** A sample and a weighing are taken of a car that is switched off, whatever it was put through. */
+/** Of these it does not matter what a car was put through: dirt, and what is taken of a car that is switched off. */
+const AT_ANY_TIME: ReadonlySet<string> = new Set(['eyes', 'identifier', 'recovery-machine']);
+
 export function stageOf({ probes: [{ stage, tool }] }: Test, { stages, at }: Whereabouts): number {
-  return tool === 'identifier' || tool === 'recovery-machine'
-    ? at
-    : stages.findIndex(({ id }) => id === stage);
+  return stage === 'rest' && AT_ANY_TIME.has(tool) ? at : stages.findIndex(({ id }) => id === stage);
 }
 
 export function costOf(test: Test, here: Whereabouts): number {

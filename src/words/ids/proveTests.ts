@@ -1,0 +1,41 @@
+/** Generated from shared/words/en/proveTests.yaml by `npm run words`; do not edit. */
+export interface ProveTestsWords {
+  'proveTests.test': 'state' | 'what';
+  'proveTests.airAt': 'place';
+  'proveTests.pipeAt': 'place';
+  'proveTests.fan': 'part';
+  'proveTests.dirt': 'part';
+  'proveTests.channel.low-gauge': never;
+  'proveTests.channel.high-gauge': never;
+  'proveTests.channel.low-swing': never;
+  'proveTests.channel.clutch-turning': never;
+  'proveTests.channel.clutch-hubSpeedRatio': never;
+  'proveTests.channel.clutch-smelling': never;
+  'proveTests.channel.vent-airflowRatio': never;
+  'proveTests.channel.blower-turning': never;
+  'proveTests.channel.sightGlass-bubblesRatio': never;
+  'proveTests.channel.sightGlass-streaked': never;
+  'proveTests.channel.compressor-knocking': never;
+  'proveTests.channel.compressor-rattling': never;
+  'proveTests.channel.gas-r134a': never;
+  'proveTests.channel.gas-r12': never;
+  'proveTests.channel.gas-r1234yf': never;
+  'proveTests.channel.gas-hydrocarbon': never;
+  'proveTests.channel.gas-air': never;
+  'proveTests.channel.leak-search': never;
+  'proveTests.channel.recovery-scale': never;
+  'proveTests.state.rest': never;
+  'proveTests.state.running': never;
+  'proveTests.state.idle': never;
+  'proveTests.state.shut': never;
+  'proveTests.state.motorway': never;
+  'proveTests.state.off': never;
+  'proveTests.state.bridged': never;
+  'proveTests.tool.eyes': never;
+  'proveTests.tool.thermometer': never;
+  'proveTests.tool.charging-hose': never;
+  'proveTests.tool.gauge-set': never;
+  'proveTests.tool.identifier': never;
+  'proveTests.tool.detector': never;
+  'proveTests.tool.recovery-machine': never;
+}
