@@ -90,6 +90,9 @@ export function CarSide(props: CarSideProps): JSX.Element {
   const car = runningCar(last);
   const suspects = suspectsTable();
   const proofs = untrack(() => proving(props.links.proofs));
+  createEffect(
+    on(proofs.proved, (made) => made && suspects.take({ table: made.proof.apart, data: made.data })),
+  );
   return (
     <section class="ws-car" aria-label={word('workshopCar.side')} data-region tabIndex={-1}>
       <div class="row wrap wc-head">

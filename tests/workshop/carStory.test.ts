@@ -40,13 +40,13 @@ describe('the running car', () => {
     for (const line of lines) expect(line).toMatch(/as in a sound car\.$/);
   });
 
-  it('short of charge shows less on both needles, in numbers and in words, and is there from the first second on', () => {
+  it('short of charge shows less on both needles, in numbers and in words, and is there from the start', () => {
     const [first, ...band] = firstPieces(short, 3);
     if (first.kind !== 'runs') throw new Error('the runs come first');
     const { own, sound: beside } = first;
     expect(own.reading.high.meanPa).toBeLessThan(0.85 * beside.reading.high.meanPa);
     expect(own.reading.low.meanPa).toBeLessThan(0.8 * beside.reading.low.meanPa);
-    expect(own.trace.highPa[0]).not.toBe(beside.trace.highPa[0]);
+    expect(own.trace.highPa[60]).toBeLessThan(0.95 * beside.trace.highPa[60]);
     const lines = carLines({ data: short, ...first, band: [] }, METRIC);
     expect(lines[0]).toMatch(/^High side: .* where a sound car shows .* kPa\.$/);
     expect(lines.at(-1)).toMatch(/begins 02:00 into the job/);

@@ -28,12 +28,12 @@ export type CarPiece =
   | { readonly kind: 'point'; readonly at: CarsAt };
 
 const ZERO_C_K = 273.15;
-/** From a mild day to the hottest that is printed for. */
-export const BAND_K: readonly number[] = [15, 19, 23, 27, 31, 35, 39, 43].map((c) => ZERO_C_K + c);
+/** From a mild day to the hottest that is printed for, about where service information has its lines. */
+export const BAND_K: readonly number[] = [15, 21, 27, 32, 38, 43].map((c) => ZERO_C_K + c);
 const FIRST_SEED = 1;
 /** In the job's weather, where it is watched second by second; and at each other temperature. */
 const LONG: RunLength = { seconds: 360, watchedS: 120 };
-const SHORT: RunLength = { seconds: 240, watchedS: 60 };
+const SHORT: RunLength = { seconds: 180, watchedS: 60 };
 /** Pieces that come in all. */
 export const PIECES = BAND_K.length + 1;
 

@@ -1,6 +1,6 @@
 /**
  * Has a proof made by one prover or several: jobs go to whoever is free, results stand in the order of the jobs, so that
- * the proof is the same however many work on it.
+ * the proof is the same however many work on it. What lives ghost cars goes to the first of them, who keeps them.
  */
 import type { ScenarioData } from '../../../shared/schema/scenario';
 import type { JobResult, ProofJob } from '../../prover/jobs';
@@ -19,6 +19,8 @@ export interface KeptProofs {
   find(key: string): Promise<Proof | null>;
   keep(key: string, proof: Proof): Promise<void>;
 }
+
+const LIVES_GHOSTS: ReadonlySet<ProofJob['kind']> = new Set(['know', 'apart']);
 
 export async function proveWith(
   provers: readonly Prover[],
@@ -53,14 +55,16 @@ async function allDone(
   tell: (done: number) => void,
 ): Promise<JobResult[]> {
   const results: JobResult[] = new Array(jobs.length);
-  let next = 0;
+  const waiting = jobs.map((job, at) => ({ job, at }));
+  const take = (prover: Prover) => {
+    const at = waiting.findIndex(({ job }) => prover === provers[0] || !LIVES_GHOSTS.has(job.kind));
+    return at < 0 ? undefined : waiting.splice(at, 1)[0];
+  };
   let done = 0;
   tell(0);
   const work = async (prover: Prover): Promise<void> => {
-    while (next < jobs.length) {
-      const at = next;
-      next++;
-      results[at] = (await asked(prover, { type: 'job', job: jobs[at] }, 'result')).result;
+    for (let next = take(prover); next; next = take(prover)) {
+      results[next.at] = (await asked(prover, { type: 'job', job: next.job }, 'result')).result;
       done++;
       tell(done);
     }

@@ -16,6 +16,8 @@ export interface SuspectsTable {
   readonly isRunning: () => boolean;
   readonly failure: () => string | null;
   ask(data: ScenarioData): void;
+  /** One that a proof has made. */
+  take(made: SuspectsMade): void;
 }
 
 const FIRST_SEED = 1;
@@ -44,6 +46,10 @@ export function suspectsTable(): SuspectsTable {
     made,
     isRunning: () => running() !== null,
     failure,
+    take(given) {
+      stop();
+      setMade(given);
+    },
     ask(data) {
       stop();
       setFailure(null);
