@@ -4,7 +4,7 @@
  * earns nothing and accuses nobody. `asked` says whether it is a question here at all: a rule whose `asked` never came true
  * has no points to be had or lost; a deed that would have broken it is told as advice. A hazard has `asked`, so that nobody
  * earns by doing nothing or loses by staying away from it; what a job asks for has `needs`. `gate` marks what the job is
- * about: who breaks it and earns nothing of it has not passed, whatever else went well. `quotes` names the signals and
+ * about: who breaks it seriously has not passed, whatever else went well. `quotes` names the signals and
  * measures its sentence quotes, by placeholder.
  *
  * A sentence stands in the words as `rules.<id>.kept`, `.broken`, `.idle`, `.advised` (or `.told` for all), and a plain

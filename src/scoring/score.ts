@@ -2,7 +2,7 @@
  * score(record, rubric): pure. A domain earns its weight times the share of points earned; a serious fault in it caps
  * that at a half. Three of one minor fault are serious, and each takes a third of the rule's points. A critical fault
  * means not passed, and the reported score is held one below the mark, because whoever reads only the number would else
- * call it passed. So does a gate of which nothing was earned: a wrong answer to what the job asked, or one given before
+ * call it passed. So does a gate that is seriously broken: a wrong answer to what the job asked, or one given before
  * anything was read, costs no more than half of two domains, and a tidy guess would pass.
  */
 import { DOMAINS, type Domain } from '../../shared/schema/domains';
@@ -52,7 +52,7 @@ export interface Score {
   readonly passed: boolean;
   readonly domains: Readonly<Record<Domain, DomainScore>>;
   readonly critical: readonly string[];
-  /** Gates that stayed shut: rules of what the job is about, broken with nothing earned. */
+  /** Gates that stayed shut: rules of what the job is about, seriously broken. */
   readonly gates: readonly string[];
   readonly findings: readonly Finding[];
   /** Whether what the readings said about the cause was weighed with ghost cars. */
@@ -82,7 +82,7 @@ export function score(record: SessionRecord, { rules, weights }: ScoringRubric):
   };
 }
 
-const isShut = ({ status, earned }: Finding): boolean => status === 'broken' && earned === 0;
+const isShut = ({ severity }: Finding): boolean => severity === 'serious' || severity === 'critical';
 
 function findingOf(record: SessionRecord, rule: Rule, verdict: Verdict): Finding {
   const { status, times, row } = verdict;

@@ -91,7 +91,7 @@ describe('the score', () => {
     expect(scored('burn', 'find').reported).toBe(scored('burn', 'find').score);
   });
 
-  it('is held there by a gate of which nothing was earned, and by no gate that was no question or half reached', () => {
+  it('is held there by a gate that is seriously broken, and by none that is half reached', () => {
     const gated = rubricOf(...full.rules.filter(({ id }) => id !== 'name'), {
       ...done('name', 'diagnosis', 1, 'serious'),
       gate: true,
@@ -113,8 +113,8 @@ describe('the score', () => {
         ...gated,
         rules: [...gated.rules.filter(({ id }) => id !== 'name'), near],
       });
-    expect(judged(0.4)).toMatchObject({ score: 85, passed: true, gates: [] });
-    expect(judged(0)).toMatchObject({ score: 75, passed: false, gates: ['name'] });
+    expect(judged(0.5)).toMatchObject({ score: 87.5, passed: true, gates: [] });
+    expect(judged(0.4)).toMatchObject({ score: 85, reported: 74, passed: false, gates: ['name'] });
   });
 
   it('passes at 75 and not below', () => {

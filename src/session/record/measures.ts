@@ -43,16 +43,19 @@ const namesOf = (whole: Whole, id: string): string[] => [
 /** Decisions of which one excludes the others; to stop is none of them. */
 const EXCLUDING: ReadonlySet<string> = new Set(['charge', 'do-not-charge', 'refer']);
 const SAME_SYSTEM = 0.4;
+const LOOK_ALIKE = 0.5;
 const lastSubject = (whole: Whole, id: string): string | undefined => eventsOf(whole, id).at(-1)?.subject;
 
-/** Where nothing is hidden, any of the right names will do. */
+/** Where nothing is hidden, any of the right names will do; where something is, a look-alike that is right to name is half. */
 function rightShare(whole: Whole): number {
   const { rightCauses, hidden } = whole;
   const named = eventsOf(whole, 'diagnosed').map(({ subject = '' }) => subject);
   const claimed = claimedCauses(named, hidden.length);
   const share = (cause: string): number => {
     if (claimed.includes(cause)) return 1;
-    return claimed.some((near) => areOfOneSystem(cause, near)) ? SAME_SYSTEM : 0;
+    const near = claimed.filter((one) => areOfOneSystem(cause, one));
+    if (near.some((one) => rightCauses.includes(one) && !hidden.includes(one))) return LOOK_ALIKE;
+    return near.length > 0 ? SAME_SYSTEM : 0;
   };
   if (hidden.length === 0) return Math.max(0, ...rightCauses.map(share));
   return hidden.reduce((sum, cause) => sum + share(cause), 0) / hidden.length;
