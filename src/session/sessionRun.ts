@@ -5,9 +5,10 @@
 import type { Condition } from '../../shared/schema/condition';
 import type { Command, Outcome, PlantEvent } from '../plant/commandSpecs';
 import type { Plant, PlantSnapshot } from '../plant/plantPort';
-import { changesByItself } from './conditions/changesByItself';
+import { awake } from './conditions/awake';
 import { compileCondition } from './conditions/compileCondition';
 import type { Moment, SignalTable } from './conditions/moment';
+import { settled } from './conditions/settled';
 import {
   type Controller,
   type ControllerSnapshot,
@@ -47,6 +48,8 @@ export type Observer = (seen: {
   readonly edges: readonly Edge[];
   readonly transitions: readonly Transition[];
   readonly table: SignalTable;
+  /** Nothing happened, now or in the moment before. */
+  readonly quiet: boolean;
 }) => void;
 
 export interface RunSnapshot {
@@ -97,14 +100,16 @@ export function sessionRun(job: SessionJob, mode: Mode, plant: Plant, observe?: 
     id,
     quotes,
     holds: compileCondition(never, table),
-    moves: changesByItself(never, table),
+    settled: settled(never, table),
     was: false,
   }));
   const deliveries = job.deliveries.map(({ id, done }) => ({
     id,
     done: compileCondition(done, table),
-    moves: changesByItself(done, table),
+    settled: settled(done, table),
   }));
+  const openCriticals = awake(criticals, (one, now) => one.settled(now) !== null);
+  const openDeliveries = awake(deliveries, (one, now) => one.settled(now) !== null);
   let book = emptyBook();
   let revision = 0;
   let events = NOTHING;
@@ -137,21 +142,21 @@ export function sessionRun(job: SessionJob, mode: Mode, plant: Plant, observe?: 
     book.stopped = { rule, step: plant.step, rewindStep: book.lastCommandStep, quotes: quoted(quotes) };
   };
   const lookAtCriticals = (quiet: boolean): void => {
-    for (const critical of criticals) {
-      if (quiet && !critical.moves) continue;
+    for (const critical of openCriticals.now(quiet)) {
       const holds = critical.holds(moment);
       if (holds && !critical.was) stopAt(critical.id, critical.quotes);
       critical.was = holds;
     }
+    openCriticals.looked(moment, quiet);
   };
   const lookAtDeliveries = (quiet: boolean): void => {
-    for (const { id, done, moves } of deliveries) {
-      if (quiet && !moves) continue;
+    for (const { id, done } of openDeliveries.now(quiet)) {
       if (!book.deliveriesDone.includes(id) && done(moment)) {
         book.deliveriesDone.push(id);
         revision++;
       }
     }
+    openDeliveries.looked(moment, quiet);
   };
   /** Everything that follows from the moment as it stands; gives the first notable edge. */
   const lookRound = (isStep: boolean, command: Command | null): string | null => {
@@ -168,7 +173,7 @@ export function sessionRun(job: SessionJob, mode: Mode, plant: Plant, observe?: 
     lookAtCriticals(quiet);
     lookAtDeliveries(quiet);
     if (edges.length > 0 || isBusy) revision++;
-    observe?.({ moment, command, edges, transitions, table });
+    observe?.({ moment, command, edges, transitions, table, quiet });
     transitions = NO_TRANSITIONS;
     return notable;
   };

@@ -3,11 +3,14 @@
  * people set, or cannot hold without an event; such a one is only looked at around commands and events.
  */
 import type { Condition } from '../../../shared/schema/condition';
+import type { SignalSpec } from '../../plant/signalTypes';
 import { matchingSignals } from './compileCondition';
 import type { SignalTable } from './moment';
 
 /** Follow commands as controls do, although they are seen and heard. */
 const SET_BY_HAND = new Set(['engine.rpm']);
+/** How long something that was set has held. */
+const GROWS = new Set(['test.heldRatio']);
 
 export function changesByItself(condition: Condition, table: SignalTable): boolean {
   return !needsEvent(condition) && hasMovingSignal(condition, table);
@@ -24,8 +27,8 @@ function hasMovingSignal(condition: Condition, table: SignalTable): boolean {
   if ('any' in condition) return condition.any.some((part) => hasMovingSignal(part, table));
   if ('not' in condition) return hasMovingSignal(condition.not, table);
   if ('event' in condition) return false;
-  return matchingSignals(condition.signal, table).some((index) => {
-    const { id, kind } = table.signals[index];
-    return kind !== 'control' && !SET_BY_HAND.has(id);
-  });
+  return matchingSignals(condition.signal, table).some((index) => movesByItself(table.signals[index]));
 }
+
+export const movesByItself = ({ id, kind }: SignalSpec): boolean =>
+  kind === 'control' ? GROWS.has(id) : !SET_BY_HAND.has(id);

@@ -24,10 +24,11 @@ export function compileCondition(condition: Condition, table: SignalTable): Pred
     return (moment) => !part(moment);
   }
   if ('event' in condition) return compileEvent(condition);
-  return compileComparison(condition, table);
+  return compileComparison(condition, matchingSignals(condition.signal, table), table);
 }
 
 function every(parts: readonly Predicate[]): Predicate {
+  if (parts.length === 1) return parts[0];
   return (moment) => {
     for (const part of parts) if (!part(moment)) return false;
     return true;
@@ -35,6 +36,7 @@ function every(parts: readonly Predicate[]): Predicate {
 }
 
 function some(parts: readonly Predicate[]): Predicate {
+  if (parts.length === 1) return parts[0];
   return (moment) => {
     for (const part of parts) if (part(moment)) return true;
     return false;
@@ -51,8 +53,13 @@ function compileEvent({ event, subject }: EventPattern): Predicate {
   };
 }
 
-function compileComparison(comparison: Comparison, table: SignalTable): Predicate {
-  return some(matchingSignals(comparison.signal, table).map((index) => compareOne(comparison, index, table)));
+/** True where it holds for any of the signals named. */
+export function compileComparison(
+  comparison: Comparison,
+  indices: readonly number[],
+  table: SignalTable,
+): Predicate {
+  return some(indices.map((index) => compareOne(comparison, index, table)));
 }
 
 function compareOne({ signal, over, under, is }: Comparison, index: number, table: SignalTable): Predicate {

@@ -64,12 +64,12 @@ export function recorder(plant: Plant, rules: readonly Rule[]): Recorder {
     now = moment;
     return ruleEdges(rules, table);
   };
-  const observe: Observer = ({ moment, command, edges: watched, transitions: walked, table }) => {
+  const observe: Observer = ({ moment, command, edges: watched, transitions: walked, table, quiet }) => {
     edges ??= start(table, moment);
     const { step } = plant;
-    const ruled = edges.look(moment);
-    const quiet = !ruled && command === null && watched.length === 0 && moment.events.length === 0;
-    if (quiet && step % STEPS_PER_SECOND !== 0) return;
+    const ruled = edges.look(moment, quiet);
+    const isPlain = !ruled && command === null && watched.length === 0 && moment.events.length === 0;
+    if (isPlain && step % STEPS_PER_SECOND !== 0) return;
     const row = rows.write(step, moment);
     if (command && command.do !== 'rewind') actions.push({ number: actions.length + 1, row, step, command });
     for (const event of moment.events) events.push({ ...event, row, step });

@@ -5,9 +5,10 @@
  * State is three numbers a watch: level, steps held, reference value.
  */
 import { STEPS_PER_SECOND } from '../clock';
-import { changesByItself } from '../conditions/changesByItself';
+import { awake } from '../conditions/awake';
 import { ConditionError, compileCondition, matchingSignals } from '../conditions/compileCondition';
 import type { Moment, SignalTable } from '../conditions/moment';
+import { settled } from '../conditions/settled';
 import type { Edge, RestWatch, WatchSpec } from './watch';
 
 const LEVEL = 0;
@@ -18,7 +19,7 @@ const WIDTH = 3;
 export interface WatchBank {
   /**
    * Edges of this moment, in registry order; mostly the same empty array. In a `quiet` step nothing happened, now or in
-   * the moment before: watches that cannot change by themselves are passed over.
+   * the moment before: watches that cannot change by themselves, or not before somebody does something, are passed over.
    */
   look(moment: Moment, isStep: boolean, quiet?: boolean): readonly Edge[];
   snapshot(): Float64Array;
@@ -31,15 +32,18 @@ type Look = (moment: Moment, state: Float64Array, at: number, isStep: boolean) =
 export function watchBank(specs: readonly WatchSpec[], table: SignalTable): WatchBank {
   const known = specs.flatMap((spec) => {
     const look = lookOf(spec, table);
-    return look === null ? [] : [{ spec, look, moves: movesByItself(spec, table) }];
+    return look === null ? [] : [{ spec, look, asleep: asleepOf(spec, table) }];
   });
+  const open = awake(
+    known.map((_, at) => at),
+    (at, moment) => known[at].asleep(moment),
+  );
   const state = new Float64Array(WIDTH * known.length);
   const none: readonly Edge[] = [];
   return {
     look(moment, isStep, quiet = false) {
       let edges: Edge[] | null = null;
-      for (let i = 0; i < known.length; i++) {
-        if (quiet && !known[i].moves) continue;
+      for (const i of open.now(quiet)) {
         const at = WIDTH * i;
         const level = known[i].look(moment, state, at, isStep) ? 1 : 0;
         if (level === state[at + LEVEL]) continue;
@@ -47,15 +51,26 @@ export function watchBank(specs: readonly WatchSpec[], table: SignalTable): Watc
         edges ??= [];
         edges.push(edgeOf(known[i].spec, level === 1));
       }
+      open.looked(moment, quiet);
       return edges ?? none;
     },
     snapshot: () => state.slice(),
-    restore: (from) => state.set(from),
+    restore(from) {
+      open.forget();
+      state.set(from);
+    },
   };
 }
 
-const movesByItself = (spec: WatchSpec, table: SignalTable): boolean =>
-  'rest' in spec || spec.heldS !== undefined || changesByItself(spec.when, table);
+/** Whether a watch stays as it is while nothing happens: one that counts steps does only where it does not hold. */
+function asleepOf(spec: WatchSpec, table: SignalTable): (moment: Moment) => boolean {
+  if ('rest' in spec) {
+    const during = spec.during === undefined ? null : settled(spec.during, table);
+    return (moment) => during !== null && during(moment) === false;
+  }
+  const when = settled(spec.when, table);
+  return spec.heldS === undefined ? (moment) => when(moment) !== null : (moment) => when(moment) === false;
+}
 
 function edgeOf({ id, notable }: WatchSpec, rises: boolean): Edge {
   const to = rises ? 'rise' : 'fall';
