@@ -22,9 +22,7 @@ export function heedHoses(rig: Rig, parts: PlantParts, events: PlantEvent[]): vo
 }
 
 function heed(rig: Rig, parts: PlantParts, hose: RigHose, state: HoseOnDesk, events: PlantEvent[]): void {
-  const zone = state.route
-    .map((id) => zoneNamed(parts, id))
-    .find((found) => found && isTurning(parts, found));
+  const zone = turningOn(parts, state.route);
   if (!zone) {
     state.dangerSteps = 0;
     return;
@@ -40,8 +38,12 @@ function heed(rig: Rig, parts: PlantParts, hose: RigHose, state: HoseOnDesk, eve
   events.push({ id: 'hose-caught', subject: id, quantity: heldKg, unit: 'kg' });
 }
 
-function zoneNamed({ layout }: PlantParts, id: string): Zone | undefined {
-  return layout.zones.find((zone) => zone.id === id);
+/** The first zone of a way in which something turns. */
+function turningOn(parts: PlantParts, route: readonly string[]): Zone | undefined {
+  for (const id of route) {
+    for (const zone of parts.layout.zones) if (zone.id === id && isTurning(parts, zone)) return zone;
+  }
+  return undefined;
 }
 
 function isTurning(parts: PlantParts, zone: Zone): boolean {

@@ -1,4 +1,5 @@
 /** After each step: sums, highest values, and the events the model brought about by itself. */
+import type { HoseId } from '../equipment/hoses';
 import { hasClutch } from '../loop/car/coolingAsked';
 import type { PlantParts } from './assemblePlant';
 import type { PlantEvent } from './commandSpecs';
@@ -15,12 +16,20 @@ export function startTally({ car, tally }: PlantParts): void {
   tally.fill(Number.NEGATIVE_INFINITY, TALLY.clutchRing, TALLY.clutchRing + CLUTCH_RING);
 }
 
+/** Links through the cores that hoses press, by hose: made once, as they are asked for in each step. */
+const CORE_LINKS: Readonly<Record<HoseId, string>> = {
+  charging: 'core:charging',
+  'gauge-low': 'core:gauge-low',
+  'gauge-high': 'core:gauge-high',
+  utility: 'core:utility',
+};
+
 export function keepTally(parts: PlantParts, events: PlantEvent[]): void {
   const { car, tally, options } = parts;
   const { network, loop } = car;
   for (const id of parts.hoses.keys()) {
     if (!parts.desk.hoses[id]?.open) continue;
-    const link = network.linkNamed(`core:${id}`);
+    const link = network.linkNamed(CORE_LINKS[id]);
     if (link >= 0) tally[TALLY.intoLoopKg] -= network.massFlowKgPerS(link) * STEP_S;
   }
   const gaugePa = network.pressurePa(loop.high) - options.weather.pressurePa;
