@@ -61,7 +61,13 @@ export interface Opened extends Seen {
 export type WhatIfMessage =
   | { readonly type: 'whatIfReady' }
   | { readonly type: 'row'; readonly ids: readonly string[]; readonly values: Float64Array }
-  | { readonly type: 'trying'; readonly serial: number; readonly traces: readonly Trace[] }
+  | {
+      readonly type: 'trying';
+      readonly serial: number;
+      readonly traces: readonly Trace[];
+      /** Where the two part, once that is known. */
+      readonly apartStep: number | null;
+    }
   | {
       readonly type: 'tried';
       readonly serial: number;

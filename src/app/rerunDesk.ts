@@ -67,7 +67,8 @@ export function rerunDesk(post: (message: FromWorker) => void): RerunDesk {
     const show = (): void => {
       if (!reruns || performance.now() - shownMs < TRACE_EVERY_MS) return;
       shownMs = performance.now();
-      post({ type: 'trying', serial, traces: tracesOf(reruns.soFar()) });
+      const traces = tracesOf(reruns.soFar());
+      post({ type: 'trying', serial, traces, apartStep: reruns.apartSoFar() });
     };
     try {
       const found = await inSlices(tryOut(scenario, reruns, wish.edits, wish.weighed), show);

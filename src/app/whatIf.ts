@@ -30,6 +30,7 @@ export function startWhatIf(
   const [phase, setPhase] = createSignal<ReturnType<WhatIfModel['phase']>>('preparing');
   const [traces, setTraces] = createSignal<readonly Trace[] | null>(null);
   const [told, setTold] = createSignal<WhatIfTold | null>(null);
+  const [apartStep, setApartStep] = createSignal<number | null>(null);
   const [problem, setProblem] = createSignal<string | null>(null);
   const [row, setRow] = createSignal<ReadonlyMap<string, number> | null>(null);
   let serial = 0;
@@ -42,13 +43,16 @@ export function startWhatIf(
     } else if (data.type === 'failed') setPhase('failed');
     else if (data.type === 'row') setRow(new Map(data.ids.map((id, at) => [id, data.values[at]])));
     else if (!('serial' in data) || data.serial !== serial) return;
-    else if (data.type === 'trying') setTraces(data.traces);
-    else if (data.type === 'notTried') {
+    else if (data.type === 'trying') {
+      setTraces(data.traces);
+      setApartStep(data.apartStep);
+    } else if (data.type === 'notTried') {
       setProblem(data.problem ? refusalWords(data.problem.reason, data.problem.params, nameOf) : null);
       setPhase('idle');
     } else if (data.type === 'tried') {
       setTraces(data.traces);
       setTold(data.told);
+      setApartStep(data.told.firstDifferentStep);
       setPhase('told');
     }
   };
@@ -59,12 +63,14 @@ export function startWhatIf(
     phase,
     traces,
     told,
+    apartStep,
     problem,
     setEdits(wanted) {
       serial++;
       setEdits(wanted);
       setProblem(null);
       setTold(null);
+      setApartStep(null);
       setTraces(null);
       if (phase() !== 'failed') setPhase(isReady ? (wanted.length > 0 ? 'running' : 'idle') : 'preparing');
       if (wanted.length > 0) post({ type: 'try', wish: { serial, edits: [...wanted], weighed: weighed() } });

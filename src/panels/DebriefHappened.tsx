@@ -97,7 +97,7 @@ export function DebriefHappened(props: DebriefHappenedProps): JSX.Element {
   };
   const foldedS = (): number => axis().folds.reduce((sum, { fromS, toS }) => sum + toS - fromS, 0);
   const apartS = (): number | null => {
-    const step = props.debrief.whatIf.told()?.firstDifferentStep ?? null;
+    const step = props.debrief.whatIf.apartStep();
     return step === null ? null : step / STEPS_PER_SECOND;
   };
   const cursorS = (): number | null => props.place?.seconds ?? null;

@@ -24,8 +24,8 @@ export function WhatIf(props: WhatIfProps): JSX.Element {
   const action = (): DebriefAction | undefined => actions().find(({ logNumber }) => logNumber === chosen());
   /** The last action before the first step that differs; of those at one step the one that was changed. */
   const partsAt = (): number | null => {
-    const step = props.whatIf.told()?.firstDifferentStep;
-    if (step === null || step === undefined) return null;
+    const step = props.whatIf.apartStep();
+    if (step === null) return null;
     const before = actions().filter((one) => one.step < step);
     const last = before.filter((one) => one.step === before.at(-1)?.step);
     const changed = new Set(props.whatIf.edits().map(({ number }) => number));

@@ -45,6 +45,8 @@ export interface WhatIfModel {
   /** As far as it has come; null while nothing is changed. */
   readonly traces: () => readonly Trace[] | null;
   readonly told: () => WhatIfTold | null;
+  /** Where the two part, as soon as that is known; null while it is not, and where they never do. */
+  readonly apartStep: () => number | null;
   /** Why the last change cannot be made, in words. */
   readonly problem: () => string | null;
   readonly refusalWords: (refused: WhatIfRefused) => string;

@@ -7,6 +7,7 @@ import type { MeasureId } from '../session/record/measures';
 import type { SessionRecord } from '../session/record/record';
 import type { Scenario } from '../session/scenario/scenario';
 import { editLog, type LogEdit } from '../session/whatIf/editLog';
+import type { LivedOnce } from '../session/whatIf/livedOnce';
 import { openReruns, type Reruns } from '../session/whatIf/openReruns';
 import type { RefusedCommand } from '../session/whatIf/playEntries';
 import { toEnd } from '../session/whatIf/toEnd';
@@ -48,12 +49,24 @@ export function* tryOut(
 ): Generator<void, WhatIf> {
   const other = yield* again(editLog(once.entries, edits));
   return {
-    before: runOf(scenario, once, weighed),
+    before: beforeOf(scenario, once, weighed),
     after: runOf(scenario, other, weighed),
     firstDifferentStep: other.firstDifferentStep,
     refused: other.refused,
     stepsRun: other.stepsRun,
   };
+}
+
+/** What was lived is scored once, and once more where ghosts have weighed it since. */
+const lived = new WeakMap<LivedOnce, { readonly weighed: string; readonly run: WhatIfRun }>();
+
+function beforeOf(scenario: Scenario, once: LivedOnce, weighed: WeighedMeasures): WhatIfRun {
+  const kept = lived.get(once);
+  const as = JSON.stringify(weighed);
+  if (kept?.weighed === as) return kept.run;
+  const run = runOf(scenario, once, weighed);
+  lived.set(once, { weighed: as, run });
+  return run;
 }
 
 function runOf(

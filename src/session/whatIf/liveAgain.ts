@@ -26,12 +26,13 @@ export interface LivedAgain {
   readonly stepsRun: number;
 }
 
-/** `looking`: a second session of the same car, for finding the first different step. */
+/** `looking`: a second session of the same car, for finding the first different step; `heedApart` is told it once it is known. */
 export function* liveAgain(
   stage: Stage,
   looking: SessionRun,
   once: LivedOnce,
   edited: readonly NumberedCommand[],
+  heedApart: (step: number) => void = () => undefined,
 ): Generator<void, LivedAgain> {
   const { run, writer, job, log } = stage;
   const { plant } = run;
@@ -44,6 +45,7 @@ export function* liveAgain(
   const refused: RefusedCommand[] = [];
   const apart: FirstApart = lookForFirstApart({ stage, looking, once, edited, from });
   let met: Checkpoint | null = null;
+  const checkpointAt = new Map(once.checkpoints.map((one) => [one.step, one]));
   yield* playEntries({
     run,
     job,
@@ -55,9 +57,11 @@ export function* liveAgain(
     refused,
     afterStep(next) {
       if (plant.step % STEPS_PER_SECOND !== 0) return false;
-      apart.second(next);
-      if (plant.step <= span.toStep) return false;
-      const there = once.checkpoints.find(({ step }) => step === plant.step);
+      const isAlike = apart.second(next);
+      const apartAt = apart.found();
+      if (apartAt !== null) heedApart(apartAt);
+      if (!isAlike || plant.step <= span.toStep) return false;
+      const there = checkpointAt.get(plant.step);
       if (!there || once.entries.length - there.entries !== edited.length - next) return false;
       if (!sameRun(run.snapshot(), there.run)) return false;
       met = there;

@@ -1,5 +1,5 @@
 /**
- * A finished session lived once more from its log, with its record and with checkpoints on the way: every two minutes and
+ * A finished session lived once more from its log, with its record and with checkpoints on the way: every half minute and
  * before the actions of a step. From one of them it can be lived on otherwise.
  */
 import { STEPS_PER_SECOND } from '../clock';
@@ -39,7 +39,7 @@ export interface Stage {
   readonly recordOf: (performed: readonly LoggedCommand[], lastStep: number) => SessionRecord;
 }
 
-const CHECKPOINT_STEPS = 6000;
+const CHECKPOINT_STEPS = 1500;
 
 /** `run` has to be new. */
 export function* liveOnce(stage: Stage, entries: readonly NumberedCommand[]): Generator<void, LivedOnce> {

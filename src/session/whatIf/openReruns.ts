@@ -13,6 +13,8 @@ export interface Reruns {
   readonly once: LivedOnce;
   /** Rows written by now, of the one that is running. */
   soFar: Stage['writer']['soFar'];
+  /** The first step after which it differs, as far as is known by now. */
+  apartSoFar(): number | null;
   again(edited: readonly NumberedCommand[]): Generator<void, LivedAgain>;
 }
 
@@ -31,9 +33,16 @@ export function* openReruns(scenario: Scenario, log: SessionLog): Generator<void
     writer.recordOf({ ...log, commands, lastStep }, lastStep, answer);
   const stage: Stage = { run, writer, job, log, recordOf };
   const once = yield* liveOnce(stage, numberedCommands(log));
+  let apart: number | null = null;
   return {
     once,
     soFar: () => writer.soFar(),
-    again: (edited) => liveAgain(stage, looking, once, edited),
+    apartSoFar: () => apart,
+    again(edited) {
+      apart = null;
+      return liveAgain(stage, looking, once, edited, (step) => {
+        apart = step;
+      });
+    },
   };
 }
