@@ -3,6 +3,7 @@ import { createSignal, type JSX, Show } from 'solid-js';
 import { word } from '../words/words';
 import { fileNameOf } from './fileNameOf';
 import { enclose, MOST_LINK_LETTERS } from './keep/enclosed';
+import { templatesForLinks } from './keep/starts';
 import { saveText } from './saveText';
 import type { Written } from './written';
 
@@ -28,7 +29,7 @@ export function TextBar(props: TextBarProps): JSX.Element {
   const has = (): boolean => written.text() !== '';
   const share = async (): Promise<void> => {
     const { origin, pathname } = location;
-    const link = `${origin}${pathname}?workshop=1${await enclose(written.text())}`;
+    const link = `${origin}${pathname}?workshop=1${await enclose(written.text(), templatesForLinks)}`;
     if (link.length > MOST_LINK_LETTERS) {
       const told = { count: String(link.length), most: String(MOST_LINK_LETTERS) };
       props.onTrouble(word('workshop.trouble.tooLong', told));

@@ -11,6 +11,7 @@ import { fileNameOf } from './fileNameOf';
 import { keptDraft } from './keep/drafts';
 import { disclose, isEnclosing } from './keep/enclosed';
 import { readFile } from './keep/readFile';
+import { templatesForLinks } from './keep/starts';
 import { Notices } from './Notices';
 import { type Example, Starts } from './Starts';
 import { TextBar } from './TextBar';
@@ -48,7 +49,7 @@ export function Workshop(props: WorkshopProps): JSX.Element {
   const lookAtLink = async (): Promise<void> => {
     const { hash, pathname, search } = location;
     if (!isEnclosing(hash)) return;
-    const text = await disclose(hash);
+    const text = await disclose(hash, templatesForLinks);
     history.replaceState(history.state, '', pathname + search);
     if (text === null) setTrouble(word('workshop.trouble.badLink'));
     else if (written.text() === '' || written.text() === text) begin(text);

@@ -144,8 +144,15 @@ describe('what is written', () => {
     });
     await page.getByText('no text in UTF-8').waitFor();
     expect(await textOf(page)).toBe(own);
+    await page.getByRole('button', { name: 'Begin with…' }).click();
+    await page.getByLabel('A scenario from the shelf').selectOption('from-twelve');
+    await page.getByRole('button', { name: 'Begin with it' }).click();
+    await says(page, /^id: from-twelve$/m);
     await page.getByRole('button', { name: 'Copy link' }).click();
     await page.getByText(/2000 are the most/).waitFor();
+    await page.getByRole('button', { name: 'Begin with…' }).click();
+    await page.getByRole('button', { name: 'The text that was here before' }).click();
+    await expect.poll(() => textOf(page)).toBe(own);
 
     // a short text in a link asks first
     const link = await page.evaluate(async () => {

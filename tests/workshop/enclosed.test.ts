@@ -1,9 +1,11 @@
 /** Texts in links and in the browser's store: what goes in comes out, and what was tampered with comes to nothing. */
 import { deflateRawSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
+import { hashText } from '../../src/numerics/hash';
 import { draftIn, MOST_LETTERS } from '../../src/workshop/keep/drafts';
 import { disclose, enclose, isEnclosing, MOST_LINK_LETTERS } from '../../src/workshop/keep/enclosed';
 import { readFile } from '../../src/workshop/keep/readFile';
+import { templatesForLinks, templateText } from '../../src/workshop/keep/starts';
 
 const TEXT = 'title: "¿Frío o no?"\nweather: { temperature: 30 degC }\n';
 
@@ -13,26 +15,52 @@ const linkOf = (bytes: Uint8Array): string =>
 
 describe('a text in a link', () => {
   it('comes out as it went in, in letters that an address may hold', async () => {
-    const hash = await enclose(TEXT);
+    const hash = await enclose(TEXT, templatesForLinks);
     expect(hash).toMatch(/^#enclosed=[\w-]+$/);
-    expect(await disclose(hash)).toBe(TEXT);
+    expect(await disclose(hash, templatesForLinks)).toBe(TEXT);
     expect(isEnclosing('#main')).toBe(false);
-    expect(await disclose('#main')).toBeNull();
+    expect(await disclose('#main', templatesForLinks)).toBeNull();
   });
 
   it('comes to nothing where it swells over 256 KiB, however short the link is', async () => {
     const flood = linkOf(Buffer.alloc(300_000, 32));
     expect(flood.length).toBeLessThan(MOST_LINK_LETTERS);
-    expect(await disclose(flood)).toBeNull();
-    expect(await disclose(linkOf(Buffer.alloc(200_000, 32)))).toHaveLength(200_000);
+    expect(await disclose(flood, templatesForLinks)).toBeNull();
+    expect(await disclose(linkOf(Buffer.alloc(200_000, 32)), templatesForLinks)).toHaveLength(200_000);
   });
 
   it('comes to nothing where it is cut, longer than links are, or no UTF-8', async () => {
-    const hash = await enclose(TEXT);
-    expect(await disclose(hash.slice(0, -9))).toBeNull();
-    expect(await disclose('#enclosed=***')).toBeNull();
-    expect(await disclose(`#enclosed=${'A'.repeat(MOST_LINK_LETTERS)}`)).toBeNull();
-    expect(await disclose(linkOf(Uint8Array.of(0xff, 0xfe, 0x41)))).toBeNull();
+    const hash = await enclose(TEXT, templatesForLinks);
+    expect(await disclose(hash.slice(0, -9), templatesForLinks)).toBeNull();
+    expect(await disclose('#enclosed=***', templatesForLinks)).toBeNull();
+    expect(await disclose(`#enclosed=${'A'.repeat(MOST_LINK_LETTERS)}`, templatesForLinks)).toBeNull();
+    expect(await disclose(linkOf(Uint8Array.of(0xff, 0xfe, 0x41)), templatesForLinks)).toBeNull();
+  });
+});
+
+describe('a text that was begun with a template', () => {
+  it('comes to a short link, and comes back to the letter', async () => {
+    const template = await templateText('two-faults');
+    const own = template
+      .replace(/^title: .*$/m, 'title: Mine')
+      .replace(/^(complaint: ).*$/m, '$1It was fine until June.')
+      .replace('schema: 1\n', 'schema: 1\n# a remark of my own\n')
+      .replace(/^tasks: .*\n/m, '');
+    const hash = await enclose(own, templatesForLinks);
+    expect(hash.length).toBeLessThan(400);
+    expect(await disclose(hash, templatesForLinks)).toBe(own);
+  });
+
+  it('comes to nothing with another version of the template, or with lines it has not', async () => {
+    const template = await templateText('one-fault');
+    const read = (told: string): Promise<string | null> =>
+      disclose(linkOf(Buffer.from(told)), templatesForLinks);
+    const head = `@one-fault ${hashText(template)}`;
+    expect(await read(`${head}\n=1\n+b`)).toBe(`${template.split('\n')[0]}\nb`);
+    expect(await read('@one-fault 0123456789abcdef\n=3')).toBeNull();
+    expect(await read(`${head}\n=99999`)).toBeNull();
+    expect(await read(`${head}\n?1`)).toBeNull();
+    expect(await read(`@no-such ${hashText('')}\n=1`)).toBeNull();
   });
 });
 

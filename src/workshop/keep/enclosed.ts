@@ -3,31 +3,49 @@
  * (RFC 1951), written in the URL alphabet of base 64 (RFC 4648). What comes out of it is counted while it grows, so that a
  * few letters cannot become a flood.
  */
+import { fromTemplate, templateIn, toldByTemplate } from './byTemplate';
+
 export const MOST_LINK_LETTERS = 2000;
 /** The most that `check` reads. */
 const MOST_BYTES = 262_144;
 const KEY = 'enclosed';
 
-/** What follows the address of the workshop. */
-export async function enclose(text: string): Promise<string> {
-  const deflated = await through(
-    new TextEncoder().encode(text),
-    new CompressionStream('deflate-raw'),
-    Infinity,
-  );
-  return `#${KEY}=${lettersOf(deflated)}`;
+/** Templates by id, as they are written. */
+export interface Templates {
+  readonly ids: readonly string[];
+  text(id: string): Promise<string>;
+}
+
+/** Longer texts come to no link, so nobody asks which template is nearest to them. */
+const MOST_COMPARED = 40_000;
+
+/** What follows the address of the workshop; the shortest there is. */
+export async function enclose(text: string, templates: Templates): Promise<string> {
+  const ids = text.length > MOST_COMPARED ? [] : templates.ids;
+  const told = await Promise.all(ids.map(async (id) => toldByTemplate(text, id, await templates.text(id))));
+  const letters = await Promise.all([text, ...told].map(deflated));
+  return `#${KEY}=${letters.sort((a, b) => a.length - b.length)[0]}`;
+}
+
+async function deflated(text: string): Promise<string> {
+  const bytes = new TextEncoder().encode(text);
+  return lettersOf(await through(bytes, new CompressionStream('deflate-raw'), Number.POSITIVE_INFINITY));
 }
 
 /** Whether a link brings a text along. */
 export const isEnclosing = (hash: string): boolean => hash.startsWith(`#${KEY}=`);
 
 /** Null where nothing is enclosed, or nothing that could be a text of ours. */
-export async function disclose(hash: string): Promise<string | null> {
+export async function disclose(hash: string, templates: Templates): Promise<string | null> {
   if (!isEnclosing(hash) || hash.length > MOST_LINK_LETTERS) return null;
   try {
     const bytes = bytesOf(hash.slice(KEY.length + 2));
     const inflated = await through(bytes, new DecompressionStream('deflate-raw'), MOST_BYTES);
-    return new TextDecoder('utf-8', { fatal: true }).decode(inflated);
+    const told = new TextDecoder('utf-8', { fatal: true }).decode(inflated);
+    const id = templateIn(told);
+    if (id === null) return told;
+    const text = templates.ids.includes(id) ? fromTemplate(told, await templates.text(id)) : null;
+    return text !== null && text.length <= MOST_BYTES ? text : null;
   } catch {
     return null;
   }
