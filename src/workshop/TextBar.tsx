@@ -71,8 +71,7 @@ export function TextBar(props: TextBarProps): JSX.Element {
       <input
         ref={input}
         type="file"
-        class="vh"
-        tabIndex={-1}
+        hidden
         aria-label={word('workshop.bar.openFile')}
         accept=".yaml,.yml,text/yaml,application/yaml"
         onChange={(event) => {

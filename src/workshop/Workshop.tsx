@@ -68,6 +68,7 @@ export function Workshop(props: WorkshopProps): JSX.Element {
   };
   return (
     <main class="ws" id="main">
+      <h1 class="vh">{word('workshop.title')}</h1>
       <section
         class="panel ws-text"
         classList={{ over: isOver() }}
