@@ -1,0 +1,4 @@
+/** Slips of the pen, at every key. */
+import { holdSlips } from '../support/holdSlips';
+
+holdSlips(1);

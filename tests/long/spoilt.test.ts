@@ -1,0 +1,4 @@
+/** Spoilt files, a hundred thousand. */
+import { holdSpoilt } from '../support/holdSpoilt';
+
+holdSpoilt(100_000);
