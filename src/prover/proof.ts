@@ -109,6 +109,11 @@ export interface HintWorth {
   readonly level: number;
   /** Causes that its words name. */
   readonly names: readonly string[];
+  /** Tests of the bench that its words point to. */
+  readonly tests: readonly string[];
+  /** What is believed of the car's own trouble before anything is read, and once those tests are. */
+  readonly shareBefore: number;
+  readonly shareAfter: number;
 }
 
 export interface LeftOut {

@@ -102,8 +102,8 @@ function ofFairness({ fairness: { scores, costMinutes } }: Told): ProofFinding[]
   ];
 }
 
-function ofHints({ worth }: Told): ProofFinding[] {
+function ofHints({ worth, own }: Told): ProofFinding[] {
   return (worth?.hints ?? [])
-    .filter(({ level, names }) => level < LAST_HINT && names.length > 0)
+    .filter(({ level, names }) => level < LAST_HINT && names.some((cause) => own.includes(cause)))
     .map(({ level, names }) => finding('PRV111', ['hints', level - 1], { level, names }));
 }

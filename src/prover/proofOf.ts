@@ -117,7 +117,7 @@ function worthOf(scenario: Scenario, runs: readonly KnowRun[], apart: ApartTable
   return {
     tests: tests.sort((a, b) => b.nats - a.nats || (a.test < b.test ? -1 : 1)),
     costMinutes: spread(runs.map(({ costMinutes }) => costMinutes)),
-    hints: apart === null ? [] : hintsWorth(scenario, apart),
+    hints: apart === null ? [] : hintsWorth(scenario, apart, ownSuspects(scenario)),
   };
 }
 

@@ -124,6 +124,18 @@ describe('a proof', () => {
   });
 });
 
+test('a hint is worth the causes it names and what the tests it points to would make of the true one', () => {
+  const told = ['Is the radiator fan not turning?', 'Read the high side.', 'Name the fan.'];
+  const hinted = { ...scenario, data: { ...scenario.data, hints: told } };
+  const { worth, findings } = proofOf(hinted, one, firstResults({}));
+  const [named, pointed] = worth?.hints ?? [];
+  expect([named.names, named.tests]).toEqual([['condenser-fan-dead'], []]);
+  expect(named.shareAfter).toBe(named.shareBefore);
+  expect([pointed.names, pointed.tests]).toEqual([[], ['high-gauge.running']]);
+  expect(pointed.shareAfter).toBeGreaterThan(1.2 * pointed.shareBefore);
+  expect(findings).toMatchObject([{ code: 'PRV111', path: ['hints', 0] }]);
+});
+
 test('a habit that passes more than a third of a library speaks against the library', () => {
   const passing = proved({ lazy: (player) => outcome(player, 1, player === 'always-the-fan' ? 80 : 20) });
   const failing = proved({});

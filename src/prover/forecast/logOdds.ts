@@ -12,9 +12,15 @@ const MISTAKEN = 0.05;
 const RIGHT = ln(1 - MISTAKEN);
 const WRONG = ln(MISTAKEN);
 
-export function logOdds(probe: Probe, seen: number, shown: number, atmospherePa: number): number {
-  if (Number.isNaN(shown)) return Number.isNaN(seen) ? 0 : -0.5 * FURTHEST * FURTHEST;
+export function logOdds(
+  probe: Pick<Probe, 'unit' | 'tool'>,
+  seen: number,
+  shown: number,
+  atmospherePa: number,
+): number {
+  if (Number.isNaN(shown) && Number.isNaN(seen)) return 0;
   if (probe.unit === 'look') return seen === shown ? RIGHT : WRONG;
+  if (Number.isNaN(shown)) return -0.5 * FURTHEST * FURTHEST - ln(spreadOf(probe, seen, atmospherePa));
   const spread = spreadOf(probe, shown, atmospherePa);
   const off = Math.min(FURTHEST, Math.abs(seen - shown) / spread);
   return -0.5 * off * off - ln(spread);

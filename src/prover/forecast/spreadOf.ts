@@ -12,7 +12,11 @@ const SPREAD_OF_BREATH = 0.09;
 const SPREAD_OF_SHARE = 0.01;
 const SPREAD_KG = 0.015;
 
-export function spreadOf({ unit, tool }: Probe, shown: number, atmospherePa: number): number {
+export function spreadOf(
+  { unit, tool }: Pick<Probe, 'unit' | 'tool'>,
+  shown: number,
+  atmospherePa: number,
+): number {
   switch (unit) {
     case 'Pa':
       return SPREAD_OF_PRESSURE * (shown + atmospherePa);

@@ -90,6 +90,8 @@ export interface ProveWords {
   'prove.worth.cost': 'spread';
   'prove.worth.hint': 'level';
   'prove.worth.hintNothing': never;
+  'prove.worth.hintNoTest': never;
+  'prove.worth.hintTests': 'count' | 'from' | 'to';
   'prove.worth.hintNames': 'names';
   'prove.left.title': never;
   'prove.left.none': never;

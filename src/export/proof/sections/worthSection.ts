@@ -2,7 +2,7 @@
 import type { HintWorth, Proof } from '../../../prover/proof';
 import { word } from '../../../words/words';
 import { type Leaf, leaf, pairs } from '../../card/leaf';
-import { causeName, listed, seedsText, spreadText, tenths, testName } from '../written';
+import { causeName, listed, percent, seedsText, spreadText, tenths, testName, whole } from '../written';
 import { tableLeaf } from './tableLeaf';
 
 export function worthSection({ worth }: Proof): Leaf[] {
@@ -24,7 +24,12 @@ export function worthSection({ worth }: Proof): Leaf[] {
   ];
 }
 
-const hintText = ({ names }: HintWorth): string =>
-  names.length === 0
-    ? word('prove.worth.hintNothing')
-    : word('prove.worth.hintNames', { names: listed(names.map(causeName)) });
+function hintText({ names, tests, shareBefore, shareAfter }: HintWorth): string {
+  const cause =
+    names.length === 0
+      ? word('prove.worth.hintNothing')
+      : word('prove.worth.hintNames', { names: listed(names.map(causeName)) });
+  if (tests.length === 0) return `${cause}; ${word('prove.worth.hintNoTest')}`;
+  const share = { from: percent(shareBefore), to: percent(shareAfter), count: whole(tests.length) };
+  return `${cause}; ${word('prove.worth.hintTests', share)}`;
+}
