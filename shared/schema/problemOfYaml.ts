@@ -22,8 +22,15 @@ const CODES: Readonly<Record<string, string>> = {
 };
 const UNREADABLE = 'SCN010';
 
-export function problemOfYaml({ place, code, text }: YamlError): Problem {
+export function problemOfYaml({ place, code, text, fix }: YamlError): Problem {
   const [, line, column] = PLACE.exec(place) ?? [];
   const spot = { line: Number(line ?? 1), column: Number(column ?? 1), length: 1 };
-  return { at: place, ...spot, code: CODES[code] ?? UNREADABLE, level: 'error', message: text };
+  const told = {
+    at: place,
+    ...spot,
+    code: CODES[code] ?? UNREADABLE,
+    level: 'error',
+    message: text,
+  } as const;
+  return fix === undefined ? told : { ...told, fix };
 }

@@ -6,6 +6,7 @@
  * object's own workings, and what no person would write (yamlText.ts).
  */
 import { type Document, isMap, isNode, isPair, isScalar, LineCounter, parseAllDocuments } from 'yaml';
+import type { Fix } from './problem.ts';
 import { refusedNodes } from './refusedNodes.ts';
 import { placesIn } from './yamlPlaces.ts';
 import { slipOf } from './yamlSlip.ts';
@@ -44,6 +45,8 @@ export class YamlError extends Error {
     readonly place: string,
     readonly code: string,
     readonly text: string,
+    /** Where one thing can be meant. */
+    readonly fix?: Fix,
   ) {
     super(`${place} ${code} ${text}`);
   }

@@ -14,7 +14,9 @@ export function slipOf(
   if (slip) {
     const way = slip.indent > slip.wanted ? 'too far' : 'too little';
     const said = `indented ${way}: ${slip.indent} spaces where the lines beside it have ${slip.wanted}`;
-    return new YamlError(`${file}:${slip.line}:${slip.indent + 1}`, code, said);
+    const at = { line: slip.line, column: 1, length: slip.indent };
+    const fix = { at, to: ' '.repeat(slip.wanted) };
+    return new YamlError(`${file}:${slip.line}:${slip.indent + 1}`, code, said, fix);
   }
   const { line, col } = counter.linePos(problem.pos[0]);
   const hint = ABOUT_LAYOUT.has(code) ? HINT : '';

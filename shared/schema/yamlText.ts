@@ -47,10 +47,11 @@ export function refuseText(file: string, text: string): void {
   const lines = text.split('\n');
   if (lines.length > MOST_LINES)
     throw new YamlError(`${file}:${MOST_LINES + 1}:1`, 'too-long', `the file has over ${MOST_LINES} lines`);
-  for (const [at, line] of lines.entries()) refuseLine(`${file}:${at + 1}`, line);
+  for (const [at, line] of lines.entries()) refuseLine(file, at + 1, line);
 }
 
-function refuseLine(place: string, line: string): void {
+function refuseLine(file: string, number: number, line: string): void {
+  const place = `${file}:${number}`;
   if (line.length > MOST_IN_LINE)
     throw new YamlError(
       `${place}:${MOST_IN_LINE + 1}`,
@@ -73,6 +74,7 @@ function refuseLine(place: string, line: string): void {
       `${place}:${indent[0].length}`,
       'tab',
       'a tab before the first word; indent with spaces',
+      { at: { line: number, column: indent[0].length, length: 1 }, to: '  ' },
     );
   if (deepest(line) > MOST_DEPTH) throw new YamlError(`${place}:1`, 'too-deep', TOO_DEEP);
 }
