@@ -64,7 +64,7 @@ export function Findings(props: { readonly written: Written }): JSX.Element {
                     <button type="button" class="btn sm ink" onClick={() => written.editor()?.mend(mark)}>
                       {mendName(fix())}
                       <Show when={isHere(mark)}>
-                        <kbd>Alt M</kbd>
+                        <kbd>{word('workshop.found.mendKey')}</kbd>
                       </Show>
                     </button>
                   )}

@@ -65,6 +65,7 @@ export interface WorkshopWords {
   'workshop.found.soundPlayed': never;
   'workshop.found.playing': never;
   'workshop.found.place': 'column' | 'line';
+  'workshop.found.mendKey': never;
   'workshop.form.title': never;
   'workshop.form.note': never;
   'workshop.form.unreadable': never;
