@@ -5,7 +5,11 @@
 import { availableParallelism } from 'node:os';
 import { readYaml, type YamlPath } from '../../../shared/schema/readYaml';
 import type { ProofRequest } from '../../prover/proof';
+import { readScenario } from '../../scoring/readScenario';
+import { checkPhysics } from '../../session/check/checkPhysics';
+import { checkTeaching } from '../../session/check/checkTeaching';
 import { scenarios } from '../../session/scenario/library';
+import { rubrics } from '../../session/scenario/rubrics';
 import type { Scenario } from '../../session/scenario/scenario';
 import { word } from '../../words/words';
 import type { Io } from '../io';
@@ -31,10 +35,23 @@ export function toProve(operands: readonly string[], library: boolean, io: Io): 
   if (library) return scenarios.map(shipped);
   if (operands.length === 0) throw new UsageError(word('prove.verb.what'));
   return operands.map((given) => {
-    const scenario = scenarioArgument(given, io);
-    if (!/\.ya?ml$/.test(given)) return shipped(scenario);
-    return { scenario, at: readYaml(given, io.readFile(given)).at, isFile: true };
+    if (!/\.ya?ml$/.test(given)) return shipped(scenarioArgument(given, io));
+    const text = io.readFile(given);
+    return { scenario: checkedIn(given, text), at: readYaml(given, text).at, isFile: true };
   });
+}
+
+/** A file that `check` finds errors in is not proved; its plans are played by the proof itself. */
+function checkedIn(file: string, text: string): Scenario {
+  const { problems, formed, ready } = readScenario(file, text, rubrics);
+  if (formed && ready) {
+    checkPhysics(formed.data, ready.plant, formed.findings);
+    checkTeaching(formed.data, formed.findings);
+  }
+  const found = new Set([...problems, ...(formed?.findings.list ?? [])]);
+  const errors = [...found].filter(({ level }) => level === 'error');
+  if (ready && errors.length === 0) return ready.scenario;
+  throw new UsageError(errors.map(({ at, code, message }) => `${at} ${code} ${message}`).join('\n'));
 }
 
 const shipped = (scenario: Scenario): ToProve => ({
