@@ -2,7 +2,7 @@
  * Session to bay and back: view and channels become the bay's frame, its intents become commands or open a form. The bay
  * is loaded when the work screen stands; until then, and where it cannot be drawn, everything works from the panels.
  */
-import { createEffect, createRoot, createSignal, onCleanup } from 'solid-js';
+import { createEffect, createMemo, createRoot, createSignal, onCleanup } from 'solid-js';
 import type { BayCallbacks, BayTheme, BayView, ZoomStep } from '../bay/bayApi';
 import { couplerId } from '../bay/itemIds';
 import type { WorkUi } from '../panels/workUi';
@@ -10,6 +10,8 @@ import { word } from '../words/words';
 import { bayFrameOf } from './bayFrameOf';
 import { bayHoseOf } from './bayHoses';
 import { bayIntents } from './bayIntents';
+import { bayPrintOf } from './bayPrintOf';
+import { peeking } from './peeking';
 import type { RunningSession } from './session';
 import { settings } from './settings';
 
@@ -72,7 +74,9 @@ function follow(view: BayView, session: RunningSession, ui: WorkUi, dark: MediaQ
     const heed = (): void => void setDark(dark.matches);
     dark.addEventListener('change', heed);
     onCleanup(() => dark.removeEventListener('change', heed));
-    createEffect(() => view.update(bayFrameOf(session, ui)));
+    const print = createMemo(() => bayPrintOf(session.model));
+    const seen = { model: peeking(session.model), painted: session.painted };
+    createEffect(() => view.update(bayFrameOf(seen, ui, print())));
     createEffect(() => view.setTheme(themeNow(isDark())));
     return dispose;
   });

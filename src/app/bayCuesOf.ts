@@ -28,22 +28,23 @@ export function bayCuesOf(session: SessionModel): Cues {
   };
 }
 
-/** Places of a bay that oil is seen at, listed once: a frame is made for every picture. */
-const listed = new WeakMap<Layout, readonly string[]>();
+/** Places of a bay that oil is seen at, with their channels, listed once: a frame is made for every picture. */
+const listed = new WeakMap<Layout, readonly (readonly [id: string, channel: string])[]>();
 
-function placesOf(layout: Layout): readonly string[] {
+function placesOf(layout: Layout) {
   const known = listed.get(layout);
   if (known) return known;
   const joints = loopLines(layout).flatMap(({ id, from, to }) => [`${id}-${from}`, `${id}-${to}`]);
   const places = [...[...layout.parts, ...layout.lines, ...layout.ports].map(({ id }) => id), ...joints];
-  listed.set(layout, places);
-  return places;
+  const channels = places.map((id) => [id, `stain.${id}`] as const);
+  listed.set(layout, channels);
+  return channels;
 }
 
 function stainsOf({ layout, signal }: SessionModel): Record<string, number> {
   const stains: Record<string, number> = {};
-  for (const id of placesOf(layout)) {
-    const share = signal(`stain.${id}`);
+  for (const [id, channel] of placesOf(layout)) {
+    const share = signal(channel);
     if (share > 0) stains[id] = share;
   }
   return stains;

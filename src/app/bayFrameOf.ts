@@ -3,15 +3,15 @@ import type { BayFrame, CanFrame, CapLook, HoseFrame, PortFrame } from '../bay/b
 import { CAN, couplerId } from '../bay/itemIds';
 import { inWords, writeMass } from '../instruments/displayUnits';
 import { boreOf, letterOf } from '../layout/bores';
-import type { BoreMm } from '../layout/layout';
+import type { BoreMm, Layout } from '../layout/layout';
 import type { SessionModel } from '../panels/sessionModel';
 import type { WorkUi } from '../panels/workUi';
 import type { PortView } from '../session/corePort';
 import { bayCuesOf } from './bayCuesOf';
 import { bayHoseOf } from './bayHoses';
+import { bayPrintOf } from './bayPrintOf';
 import { canInUse } from './canInUse';
 import { freeEnds } from './freeEnds';
-import { labelPrintOf } from './labelPrintOf';
 import type { RunningSession } from './session';
 
 function portsOf(session: SessionModel): Record<string, PortFrame> {
@@ -77,11 +77,28 @@ function canOf(session: SessionModel, tool: string | null): CanFrame | null {
   };
 }
 
+type Cover = 'frost' | 'sweat';
+
+/** What of a bay can be covered, with the channels that say so, listed once: a frame is made for every picture. */
+const listed = new WeakMap<Layout, readonly ({ readonly id: string } & Readonly<Record<Cover, string>>)[]>();
+
+function coverable(layout: Layout) {
+  const known = listed.get(layout);
+  if (known) return known;
+  const ids = [...layout.lines, ...layout.parts].map(({ id }) => id);
+  const channels = ids.map((id) => ({ id, frost: `frost.${id}`, sweat: `sweat.${id}` }));
+  listed.set(layout, channels);
+  return channels;
+}
+
 /** Shares of a cue by the id in its middle: `frost.suction` under `suction`. */
-function covers(session: SessionModel, cue: 'frost' | 'sweat'): Record<string, number> {
-  const ids = [...session.layout.lines, ...session.layout.parts].map(({ id }) => id);
-  const shares = ids.map((id) => [id, session.signal(`${cue}.${id}`)] as const);
-  return Object.fromEntries(shares.filter(([, share]) => !Number.isNaN(share)));
+function covers({ layout, signal }: SessionModel, cue: Cover): Record<string, number> {
+  const shares: Record<string, number> = {};
+  for (const one of coverable(layout)) {
+    const share = signal(one[cue]);
+    if (!Number.isNaN(share)) shares[one.id] = share;
+  }
+  return shares;
 }
 
 function fans(session: SessionModel): Record<string, boolean> {
@@ -117,7 +134,11 @@ function lookedAt(ui: WorkUi): string | null {
 
 const orZero = (value: number): number => (Number.isNaN(value) ? 0 : value);
 
-export function bayFrameOf({ model, painted }: RunningSession, ui: WorkUi): BayFrame {
+export function bayFrameOf(
+  { model, painted }: Pick<RunningSession, 'model' | 'painted'>,
+  ui: WorkUi,
+  print = bayPrintOf(model),
+): BayFrame {
   painted();
   const tool = ui.heldTool();
   return {
@@ -137,7 +158,6 @@ export function bayFrameOf({ model, painted }: RunningSession, ui: WorkUi): BayF
     keepClearShown: tool === 'charging' || tool === 'gauge-set',
     held: heldOf(model, tool),
     assessed: model.mode === 'assessed',
-    label: model.bayLabel(),
-    print: labelPrintOf(model),
+    ...print,
   };
 }

@@ -56,12 +56,13 @@ function bindBay(
   let frame: BayFrame = stillFrame(layout.ports.map((port) => port.id));
   let theme = firstTheme;
   const { camera, size } = viewport;
+  const finger = window.matchMedia('(pointer: coarse)');
   const look = (targetId: string, width: number, height: number): HTMLCanvasElement | null =>
     closeUp(layout, frame, targetId, width, height, resolution, theme === 'dark');
 
   const scene = createScene(layout, options.reducedMotion ?? prefersStill(), () => changed());
   const twin = createTwin(word('bay.drawing'));
-  const labels = createLabels(layout);
+  const labels = createLabels(layout, size);
   const inset = createInset(layout, look);
   const hint = createHintLine();
   const loop = createPaintLoop(scene.tick, () => {
@@ -102,16 +103,20 @@ function bindBay(
   };
   let foreseen: readonly HoseDanger[] = [];
   let warned = '';
-  /** Zones and the line say what the hoses lie in, as soon as they do, and what a way that is looked at would lead to. */
+  /**
+   * Zones and the line say what the hoses lie in, as soon as they do, and what a way that is looked at would lead to; whatever
+   * else they hang on is told with the twin.
+   */
   const warn = (): void => {
     const hose = carriedHose(hands);
+    const hand = hands.hand();
     const met = Object.values(scene.hoses).flatMap((node) => node.dangers());
     const held = [...(hose ? scene.hoses[hose].dangers() : []), ...foreseen];
-    const text = handHint(layout, frame, hands.hand(), hands.ready(), held, isByFinger());
-    const now = `${text} ${met.map(({ zone }) => zone).join()}`;
+    const tugs = hand.doing === 'pressing' && hand.tugged !== undefined;
+    const now = `${tugs} ${[...met, ...held].map(({ zone }) => zone).join()}`;
     if (now === warned) return;
     warned = now;
-    hint.say(text);
+    hint.say(handHint(layout, frame, hand, hands.ready(), held, finger.matches));
     const shown = frame.keepClearShown || hose !== null;
     labels.keepClear(camera(), shown, new Set(shown ? [...met, ...foreseen].map(({ zone }) => zone) : []));
   };
@@ -125,12 +130,13 @@ function bindBay(
     moved: () => loop.want(),
     note: (at, text) => labels.note(at, text, camera()),
   });
+  const whole = (px: number): number => Math.round(px * resolution) / resolution;
   /** The picture and what lies over it, moved and made larger without being painted anew. */
   const shift = (factor: number, [x, y]: PointMm): void => {
     const { scale, ...from } = camera();
     const near = scale * factor;
     scene.stage.scale.set(factor);
-    scene.stage.position.set(x, y);
+    scene.stage.position.set(whole(x), whole(y));
     over.style.transform =
       factor === 1 && x === 0 && y === 0 ? '' : `translate(${x}px, ${y}px) scale(${factor})`;
     inset.show(frame, { scale: near, x: from.x - x / near, y: from.y - y / near });
@@ -147,11 +153,15 @@ function bindBay(
     renderer.resize(size().width, size().height);
     refit();
   };
-  /** What a browser scrolls into sight when it gets focus: the picture is moved instead, so that hands meet what they see. */
+  /**
+   * What a browser scrolls into sight when it gets focus: the picture is moved instead, where it can be, so that hands meet
+   * what they see.
+   */
   const scrolled = (): void => {
     const [x, y] = [root.scrollLeft, root.scrollTop];
     if (x === 0 && y === 0) return;
     root.scrollTo(0, 0);
+    if (Math.hypot(...viewport.held(-x, -y)) < 1) return;
     viewport.move(-x, -y);
     refit();
   };
@@ -198,7 +208,9 @@ function bindBay(
   });
   bindKeyboard({ layout, twin, hands, callbacks, frame: () => frame, entries });
   twin.root.addEventListener('focusin', (event) => point(twin.entryOf(event.target)));
-  twin.root.addEventListener('focusout', () => point(null));
+  twin.root.addEventListener('focusout', ({ relatedTarget }) => {
+    if (twin.entryOf(relatedTarget) === null) point(null);
+  });
   const watcher = new ResizeObserver(resize);
   watcher.observe(host);
   scene.show(frame);
@@ -235,8 +247,6 @@ function bindBay(
 }
 
 const prefersStill = (): boolean => window.matchMedia('(prefers-reduced-motion: reduce)').matches;
-
-const isByFinger = (): boolean => window.matchMedia('(pointer: coarse)').matches;
 
 /** The hose whose coupler is in the hand. */
 function carriedHose(hands: Hands): ReturnType<typeof hoseOfCoupler> {

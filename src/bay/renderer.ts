@@ -3,6 +3,7 @@
  * where there is one, and without one it is faster than WebGL done in software.
  */
 import type { Container } from 'pixi.js';
+import { GROUND } from './ground';
 import { paintScene } from './scenePainter';
 
 export interface BayRenderer {
@@ -11,8 +12,6 @@ export interface BayRenderer {
   resize(width: number, height: number): void;
   render(stage: Container): void;
 }
-
-const GROUND = '#2c3438';
 
 /** `resolution` is device pixels a CSS pixel. Throws where the browser gives no 2D canvas. */
 export function makeRenderer(width: number, height: number, resolution: number): BayRenderer {
@@ -34,8 +33,7 @@ export function makeRenderer(width: number, height: number, resolution: number):
       ink.globalAlpha = 1;
       ink.fillStyle = GROUND;
       ink.fillRect(0, 0, canvas.width, canvas.height);
-      ink.setTransform(resolution, 0, 0, resolution, 0, 0);
-      paintScene(ink, stage);
+      paintScene(ink, stage, resolution);
     },
   };
 }

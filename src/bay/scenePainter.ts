@@ -1,12 +1,23 @@
 /**
  * Paints pixi's scene onto a 2D canvas, node by node in drawing order. Everything here is a stamp or a handful of strokes,
  * so what a renderer adds (batches, masks, filters, shaders) would be fetched and never used. A node counts with its
- * transform, visibility and alpha; a sprite with its texture; graphics with fills and strokes of the shapes named below.
+ * transform, visibility and alpha; a sprite with its texture; graphics with fills and strokes of the shapes named below;
+ * a way's strokes ink themselves.
  */
 import { type Container, Graphics, type GraphicsPath, Sprite, type StrokeInstruction } from 'pixi.js';
+import { WayStrokes } from './wayStrokes';
 
 type Ink = CanvasRenderingContext2D;
 type PathStep = GraphicsPath['instructions'][number];
+/** From a node's own millimetres to device pixels. */
+interface Matrix {
+  readonly a: number;
+  readonly b: number;
+  readonly c: number;
+  readonly d: number;
+  readonly tx: number;
+  readonly ty: number;
+}
 
 /** A shape as pixi notes it: its numbers in order, then a matrix that stays as it is here. */
 const SHAPES: Readonly<Record<string, (ink: Ink, data: readonly number[]) => void>> = {
@@ -23,29 +34,52 @@ const SHAPES: Readonly<Record<string, (ink: Ink, data: readonly number[]) => voi
   },
 };
 
-/** Throws `RangeError` for a shape, or a way of drawing, that the bay has not used so far. */
-export function paintScene(ink: Ink, stage: Container): void {
-  if (!stage.visible || !stage.renderable || stage.alpha <= 0) return;
-  const alpha = ink.globalAlpha;
-  stage.updateLocalTransform();
-  const { a, b, c, d, tx, ty } = stage.localTransform;
-  ink.save();
-  ink.transform(a, b, c, d, tx, ty);
-  ink.globalAlpha = alpha * stage.alpha;
-  if (stage instanceof Sprite) paintSprite(ink, stage);
-  else if (stage instanceof Graphics) paintGraphics(ink, stage);
-  for (const child of stage.children) paintScene(ink, child);
-  ink.restore();
+/** A scale nearer to one than this is one. */
+const SAME = 1e-6;
+
+/** `resolution`: device pixels a pixel. Throws `RangeError` for a shape, or a way of drawing, that was not used so far. */
+export function paintScene(ink: Ink, stage: Container, resolution: number): void {
+  paintNode(ink, stage, { a: resolution, b: 0, c: 0, d: resolution, tx: 0, ty: 0 }, 1);
 }
 
-function paintSprite(ink: Ink, { texture, anchor }: Sprite): void {
+function paintNode(ink: Ink, node: Container, outer: Matrix, outerAlpha: number): void {
+  if (!node.visible || !node.renderable || node.alpha <= 0) return;
+  node.updateLocalTransform();
+  const m = within(outer, node.localTransform);
+  const alpha = outerAlpha * node.alpha;
+  ink.globalAlpha = alpha;
+  if (node instanceof Sprite) paintSprite(ink, node, m);
+  else if (node instanceof Graphics) {
+    ink.setTransform(m.a, m.b, m.c, m.d, m.tx, m.ty);
+    paintGraphics(ink, node, alpha);
+  } else if (node instanceof WayStrokes) {
+    ink.setTransform(m.a, m.b, m.c, m.d, m.tx, m.ty);
+    node.inkOn(ink, alpha);
+  }
+  for (const child of node.children) paintNode(ink, child, m, alpha);
+}
+
+const within = (o: Matrix, n: Matrix): Matrix => ({
+  a: o.a * n.a + o.c * n.b,
+  b: o.b * n.a + o.d * n.b,
+  c: o.a * n.c + o.c * n.d,
+  d: o.b * n.c + o.d * n.d,
+  tx: o.a * n.tx + o.c * n.ty + o.tx,
+  ty: o.b * n.tx + o.d * n.ty + o.ty,
+});
+
+/** A stamp that is shown as it was painted goes on whole pixels: then it is copied, and nothing is worked out between them. */
+function paintSprite(ink: Ink, { texture, anchor }: Sprite, { a, b, c, d, tx, ty }: Matrix): void {
   const picture: CanvasImageSource | null = texture.source.resource;
+  if (!picture) return;
   const { width, height } = texture.frame;
-  if (picture) ink.drawImage(picture, -anchor.x * width, -anchor.y * height, width, height);
+  const isSame = Math.abs(a - 1) < SAME && Math.abs(d - 1) < SAME && Math.abs(b) < SAME && Math.abs(c) < SAME;
+  if (isSame) ink.setTransform(1, 0, 0, 1, Math.round(tx), Math.round(ty));
+  else ink.setTransform(a, b, c, d, tx, ty);
+  ink.drawImage(picture, -anchor.x * width, -anchor.y * height, width, height);
 }
 
-function paintGraphics(ink: Ink, { context }: Graphics): void {
-  const alpha = ink.globalAlpha;
+function paintGraphics(ink: Ink, { context }: Graphics, alpha: number): void {
   for (const step of context.instructions) {
     if (step.action !== 'fill' && step.action !== 'stroke')
       throw new RangeError(`the bay does not paint "${step.action}"`);
@@ -57,7 +91,6 @@ function paintGraphics(ink: Ink, { context }: Graphics): void {
     if (step.action === 'fill') ink.fill();
     else strokeAs(ink, (step as StrokeInstruction).data.style);
   }
-  ink.globalAlpha = alpha;
 }
 
 function strokeAs(ink: Ink, { width, cap, join }: StrokeInstruction['data']['style']): void {

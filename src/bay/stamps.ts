@@ -24,7 +24,7 @@ export interface Stamps {
   slot(name: string, key: string, draw: () => Drawing): Stamp;
   /** A stamp of its own, which whoever asked for it destroys. */
   once(drawing: Drawing): Stamp;
-  /** Throws all stamps away and paints new ones at `pixelsPerMm` from now on. */
+  /** Paints new stamps at `pixelsPerMm` from now on, and throws those away that were painted otherwise. */
   reset(pixelsPerMm: number, palette: Palette): void;
 }
 
@@ -54,6 +54,7 @@ export function createStamps(): Stamps {
     },
     once: (drawing) => makeStamp(drawing, pixelsPerMm, palette),
     reset(newPixelsPerMm, newPalette) {
+      if (newPixelsPerMm === pixelsPerMm && newPalette === palette) return;
       for (const stamp of kept.values()) discard(stamp);
       for (const { stamp } of slots.values()) discard(stamp);
       slots = new Map();

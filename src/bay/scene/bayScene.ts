@@ -107,8 +107,8 @@ export function createScene(layout: Layout, still: boolean, rested: () => void):
     rings,
     show: (frame) => show(frame),
     refit(camera, size, resolution, dark, marginPx) {
+      if (fitted?.[3] !== dark) palette = paletteOf(dark, layout.paint);
       fitted = [camera, size, resolution, dark, marginPx];
-      palette = paletteOf(dark, layout.paint);
       leftMm = camera.x - marginPx / camera.scale;
       stamps.reset(camera.scale * resolution, palette);
       for (const world of worlds) {

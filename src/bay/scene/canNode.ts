@@ -10,6 +10,7 @@ import { drape, IN_HAND_MM } from '../hose/drape';
 import { freeEndAt } from '../hose/freeEndAt';
 import { canWay } from '../hose/hoseWays';
 import { leadingEnd } from '../hose/leadingEnd';
+import { stepsIn } from '../hose/stepsIn';
 import { showStamp } from '../stamps';
 import { CAN_HOSE_MM, END_MM, LAID_STEPS } from './canHose';
 import { createHosePaint, type HangingPoint, toLeftEdge } from './hosePaint';
@@ -48,6 +49,8 @@ const SHAKES_PER_S = 7;
 const SHAKE_S = 0.7;
 /** How far it gives when its hose is pulled at. */
 const GIVE_MM = 7;
+/** How long a can has stood still before its hose is laid anew. */
+const LAID_AFTER_S = 0.15;
 /** An inverted can is held this much higher, so that its tap is clear of the scale. */
 const INVERTED_LIFT_MM = 58;
 
@@ -72,6 +75,11 @@ export function canNode(context: SceneContext): CanNode {
   let chain: HoseChain | null = null;
   let moving = false;
   let laidFor = '';
+  let seatedFor = '';
+  /** The state that was shown last. */
+  let shown = '';
+  /** Until the hose of a can that is being turned is laid anew, s. */
+  let layIn = 0;
   /** Left of the shaking, s. */
   let trembling = 0;
   view.visible = false;
@@ -128,8 +136,8 @@ export function canNode(context: SceneContext): CanNode {
         ...context.layout.mat.canAt,
       );
   };
-  const hoseKey = (): string =>
-    `${leads}:${endRest}:${frame?.mounted}:${frame?.tiltDeg}:${frame?.onScale}:${frame?.onto}`;
+  const seatKey = (): string => `${leads}:${endRest}:${frame?.mounted}:${frame?.onScale}:${frame?.onto}`;
+  const hoseKey = (): string => `${seatKey()}:${frame?.tiltDeg}`;
   const dropChain = (): void => {
     chain?.dispose();
     chain = null;
@@ -137,7 +145,8 @@ export function canNode(context: SceneContext): CanNode {
   };
   /** The hose slides to where the can has gone; while the can is carried its end goes along. */
   const layHose = (): void => {
-    laidFor = hoseKey();
+    [seatedFor, laidFor] = [seatKey(), hoseKey()];
+    layIn = 0;
     if (!leads) {
       dropChain();
       return;
@@ -153,6 +162,17 @@ export function canNode(context: SceneContext): CanNode {
     if (outlet) chain.pull(outlet);
     chain.sendHome(way);
     moving = true;
+  };
+  /** The end of its hose goes along with a can that turns; all of the hose is laid once that has come to rest. */
+  const follow = (): void => {
+    if (!chain || !frame?.mounted || context.still || seatKey() !== seatedFor) {
+      layHose();
+      return;
+    }
+    laidFor = hoseKey();
+    chain.pull(outletAt(frame));
+    moving = true;
+    layIn = LAID_AFTER_S;
   };
   const drawHose = (): void => {
     bead.visible = leads !== null;
@@ -181,15 +201,16 @@ export function canNode(context: SceneContext): CanNode {
 
   return {
     view,
-    show(now, fresh) {
-      const before = `${hoseKey()}${JSON.stringify(frame)}`;
+    show(next, fresh) {
       const led = leads;
-      frame = now.can;
-      leads = leadingEnd(now);
-      if (leads) endRest = freeEndAt(context.layout, now, leads);
+      frame = next.can;
+      leads = leadingEnd(next);
+      if (leads) endRest = freeEndAt(context.layout, next, leads);
       if (leads !== led) dropChain();
-      if (!fresh && `${hoseKey()}${JSON.stringify(frame)}` === before) return;
-      if (fresh || hoseKey() !== laidFor) layHose();
+      const now = `${hoseKey()}${JSON.stringify(frame)}`;
+      if (!fresh && now === shown) return;
+      shown = now;
+      if (fresh || hoseKey() !== laidFor) follow();
       draw();
     },
     carry(point) {
@@ -219,9 +240,13 @@ export function canNode(context: SceneContext): CanNode {
       trembling = context.still ? 0 : SHAKE_S;
     },
     tick(seconds) {
-      if (!moving && trembling <= 0) return false;
+      if (!moving && trembling <= 0 && layIn <= 0) return false;
       trembling = Math.max(0, trembling - seconds);
-      if (moving) moving = chain?.step(Math.min(4, Math.max(1, Math.round(seconds * 60)))) ?? false;
+      if (layIn > 0) {
+        layIn -= seconds;
+        if (layIn <= 0) layHose();
+      }
+      if (moving) moving = (chain?.step(stepsIn(seconds)) ?? false) || layIn > 0;
       draw();
       return true;
     },

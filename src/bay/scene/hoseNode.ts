@@ -16,6 +16,7 @@ import { dangersOf, type HoseDanger } from '../gesture/hoseDanger';
 import { createChain, type HoseChain, LED_STEPS, laidAlong } from '../hose/chain';
 import { drape, IN_HAND_MM, ON_PORT_MM } from '../hose/drape';
 import { ledWay, REST_TURN_DEG, restWay } from '../hose/hoseWays';
+import { stepsIn } from '../hose/stepsIn';
 import { showStamp } from '../stamps';
 import { beadNode } from './beadNode';
 import { AT_REST, pushedOn, refused } from './couplerMotion';
@@ -278,14 +279,12 @@ export function hoseNode(context: SceneContext, hose: CoupledHose): HoseNode {
     couplerAt: () => (place.kind === 'absent' ? null : place.kind === 'falling' ? rest : middle()),
     dangers: () => inDanger,
     tick(seconds) {
-      const unfolds = unfold(seconds);
-      const waits = wait(seconds);
-      const turns = coupler.tick(seconds);
+      const [unfolds, waits, turns] = [unfold(seconds), wait(seconds), coupler.tick(seconds)];
       if (!moving || !chain) {
         if (unfolds || turns) draw();
         return unfolds || waits || turns;
       }
-      moving = chain.step(Math.min(4, Math.max(1, Math.round(seconds * 60))));
+      moving = chain.step(stepsIn(seconds));
       if (!moving && place.kind === 'falling') {
         place = { kind: 'resting' };
         context.rested();

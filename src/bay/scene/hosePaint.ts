@@ -2,11 +2,13 @@
  * A hose: shadow, edge, body, shade and light, all strokes of one smooth polyline. Its shadow lies the farther off the
  * higher the hose hangs there. While it moves it is drawn as strokes each time; at rest it is painted once.
  */
-import { Container, Graphics, Sprite, Texture } from 'pixi.js';
+import { Container, Sprite, Texture } from 'pixi.js';
 import type { PointMm } from '../../layout/layout';
+import type { Palette } from '../drawing/palette';
 import { polyline } from '../drawing/paths';
 import { type Drawing, mm, stroke } from '../drawing/record';
 import { showStamp } from '../stamps';
+import { type WayStroke, WayStrokes } from '../wayStrokes';
 import type { SceneContext } from './sceneNode';
 
 export interface HoseLook {
@@ -29,11 +31,11 @@ export interface HosePaint {
 
 export function createHosePaint(context: SceneContext): HosePaint {
   const view = new Container();
-  const strokes = new Graphics();
+  const strokes = new WayStrokes();
   const still = new Sprite();
   view.addChild(still, strokes);
   const clear = (): void => {
-    strokes.clear();
+    strokes.strokes = [];
     if (still.texture !== Texture.EMPTY) still.texture.destroy(true);
     still.texture = Texture.EMPTY;
   };
@@ -43,8 +45,7 @@ export function createHosePaint(context: SceneContext): HosePaint {
     paint(chain, look, moving) {
       clear();
       const points = smoothed(chain);
-      if (moving)
-        for (const line of strokesOf(look)) trace(strokes, points, line, context.palette()[line.ink]);
+      if (moving) strokes.strokes = inked(points, strokesOf(look), context.palette());
       else showStamp(still, context.stamps.once(strokesOf(look).map((line) => record(points, line))));
     },
   };
@@ -99,10 +100,21 @@ const record = (points: readonly HangingPoint[], line: Stroke): Drawing[number] 
 const xOf = ([x, , height]: HangingPoint, { dx, off }: Stroke): number => x + dx + off * height * SHADOW_X;
 const yOf = ([, y, height]: HangingPoint, { dy, off }: Stroke): number => y + dy + off * height * SHADOW_Y;
 
-function trace(graphics: Graphics, points: readonly HangingPoint[], line: Stroke, color: string): void {
-  graphics.moveTo(xOf(points[0], line), yOf(points[0], line));
-  for (let i = 1; i < points.length; i++) graphics.lineTo(xOf(points[i], line), yOf(points[i], line));
-  graphics.stroke({ color, width: line.width, alpha: line.alpha, cap: 'round', join: 'round' });
+/** What lies at no height goes the same way, beside it. */
+function inked(points: readonly HangingPoint[], lines: readonly Stroke[], palette: Palette): WayStroke[] {
+  const ways = new Map<number, Path2D>();
+  return lines.map((line) => {
+    const { dx, dy, off, width, ink, alpha } = line;
+    const way = ways.get(off) ?? wayOf(points, off);
+    ways.set(off, way);
+    return { way, dx, dy, width, color: palette[ink], alpha };
+  });
+}
+
+function wayOf(points: readonly HangingPoint[], off: number): Path2D {
+  const way = new Path2D();
+  for (const [x, y, height] of points) way.lineTo(x + off * height * SHADOW_X, y + off * height * SHADOW_Y);
+  return way;
 }
 
 /** A hose goes on to the left edge of what is seen, level, where more than its frame is seen. */

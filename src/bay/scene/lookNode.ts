@@ -10,9 +10,12 @@ const [EDGE_MM, LINE_MM] = [12, 5.5] as const;
 export function lookNode(context: SceneContext): SceneNode {
   const view = new Graphics();
   const stops = stopsOf(context.layout);
+  let shown: string | null = null;
   return {
     view,
-    show({ looked }) {
+    show({ looked }, fresh) {
+      if (!fresh && looked === shown) return;
+      shown = looked;
       view.clear();
       const stop = stops.find(({ id }) => id === looked);
       if (!stop) return;

@@ -16,9 +16,10 @@ export function markNode(context: SceneContext): SceneNode {
   view.addChild(boxes);
   const runs = new Map(runsOf(context.layout).map((run) => [run.line.id, run]));
   const sprites = new Map<string, Sprite>();
+  let boxed = '';
   return {
     view,
-    show(frame) {
+    show(frame, fresh) {
       for (const [id, sprite] of sprites) sprite.visible = frame.marked.includes(id);
       for (const id of frame.marked) {
         const run = runs.get(id);
@@ -31,6 +32,9 @@ export function markNode(context: SceneContext): SceneNode {
           context.stamps.get(`mark:${id}`, () => marked(run, context)),
         );
       }
+      const now = frame.marked.join();
+      if (!fresh && now === boxed) return;
+      boxed = now;
       boxes.clear();
       for (const part of context.layout.parts) {
         if (!part.hit || !frame.marked.includes(part.id)) continue;

@@ -9,6 +9,7 @@ import { drape, IN_HAND_MM } from '../hose/drape';
 import { freeEndAt } from '../hose/freeEndAt';
 import { canWay } from '../hose/hoseWays';
 import { leadingEnd } from '../hose/leadingEnd';
+import { stepsIn } from '../hose/stepsIn';
 import { showStamp } from '../stamps';
 import { CAN_HOSE_MM, END_MM, LAID_STEPS } from './canHose';
 import { createHosePaint, type HangingPoint, toLeftEdge } from './hosePaint';
@@ -74,7 +75,7 @@ export function spareEndNode(context: SceneContext): SpareEndNode {
     },
     tick(seconds) {
       if (!moving || !chain) return false;
-      moving = chain.step(Math.min(4, Math.max(1, Math.round(seconds * 60))));
+      moving = chain.step(stepsIn(seconds));
       draw();
       return true;
     },

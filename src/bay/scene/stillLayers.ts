@@ -11,6 +11,7 @@ import { canvasTexture } from '../canvasTexture';
 import { type Ink2D, paint } from '../drawing/painter';
 import type { Palette } from '../drawing/palette';
 import type { BayPicture } from '../drawing/picture';
+import { GROUND } from '../ground';
 
 export interface StillLayers {
   readonly base: Sprite;
@@ -39,7 +40,9 @@ export function createStillLayers(window: RectMm): StillLayers {
       const width = Math.round((size.width + 2 * marginPx) * resolution);
       const height = Math.round((size.height + 2 * marginPx) * resolution);
       const hole = pixelsOf(window, camera, k, width, height);
-      show(base, 0, 0, width, height, resolution, (context) => {
+      show(base, 0, 0, width, height, resolution, false, (context) => {
+        context.fillStyle = GROUND;
+        context.fillRect(0, 0, width, height);
         toBay(context, camera, k, 0, 0);
         paint(context, picture.below, palette);
         context.setTransform(1, 0, 0, 1, 0, 0);
@@ -50,7 +53,7 @@ export function createStillLayers(window: RectMm): StillLayers {
         toBay(context, camera, k, 0, 0);
         paint(context, picture.above, palette);
       });
-      show(patch, hole.x, hole.y, hole.w, hole.h, resolution, (context) => {
+      show(patch, hole.x, hole.y, hole.w, hole.h, resolution, true, (context) => {
         toBay(context, camera, k, hole.x, hole.y);
         paint(context, picture.above, palette);
       });
@@ -83,7 +86,7 @@ function toBay(context: Ink2D, camera: Camera, k: number, left: number, top: num
   context.setTransform(k, 0, 0, k, -camera.x * k - left, -camera.y * k - top);
 }
 
-/** Paints a new canvas and shows it with its top left at a device pixel. */
+/** Paints a new canvas and shows it with its top left at a device pixel. One that nothing is seen through is copied faster. */
 function show(
   sprite: Sprite,
   x: number,
@@ -91,13 +94,14 @@ function show(
   width: number,
   height: number,
   resolution: number,
-  draw: (context: Ink2D) => void,
+  alpha: boolean,
+  draw: (context: CanvasRenderingContext2D) => void,
 ): void {
   if (sprite.texture !== Texture.EMPTY) sprite.texture.destroy(true);
   sprite.texture = Texture.EMPTY;
   sprite.visible = width > 0 && height > 0;
   const canvas = document.createElement('canvas');
-  const context = canvas.getContext('2d');
+  const context = canvas.getContext('2d', { alpha });
   if (!sprite.visible || !context) return;
   canvas.width = width;
   canvas.height = height;

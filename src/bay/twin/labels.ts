@@ -1,7 +1,7 @@
 /** Words over the picture: what is pointed at or focused, what the hatched zones are, why a coupler does not go on. */
 import type { Hazard, Layout, PointMm, Zone } from '../../layout/layout';
 import { type WordId, word } from '../../words/words';
-import { type Camera, toScreen } from '../camera';
+import { type Camera, type HostSize, toScreen } from '../camera';
 import type { Entry } from './entries';
 import { type Box, placeClear } from './placeClear';
 
@@ -29,7 +29,8 @@ const MET: Readonly<Record<Hazard, WordId & `bay.met.${Hazard}`>> = {
 };
 const NOTE_MS = 2600;
 
-export function createLabels(layout: Layout): Labels {
+/** `size`: of the picture, known without asking the page, which would lay it out anew. */
+export function createLabels(layout: Layout, size: () => HostSize): Labels {
   const tag = div('bay-tag');
   tag.hidden = true;
   tag.setAttribute('aria-hidden', 'true');
@@ -57,7 +58,7 @@ export function createLabels(layout: Layout): Labels {
     if (isPlaced(text, entry, camera)) return;
     placed = { text, hit: entry.hit, camera };
     tag.textContent = text;
-    placeTag(tag, entry, camera);
+    placeTag(tag, entry, camera, size().width);
   };
   return {
     elements: [...notes.map((note) => note.element), tag, passing],
@@ -69,7 +70,7 @@ export function createLabels(layout: Layout): Labels {
       const boxes: Box[] = [];
       for (const { zone, element, hazard } of notes) {
         const isMet = met.has(zone.id);
-        element.hidden = !(shown || isMet) || !isSeen(zone, camera, element.parentElement);
+        element.hidden = !(shown || isMet) || !isSeen(zone, camera, size());
         if (element.hidden) continue;
         element.classList.toggle('met', isMet);
         const text = word((isMet ? MET : KEEP_CLEAR)[hazard]);
@@ -95,10 +96,10 @@ export function createLabels(layout: Layout): Labels {
   };
 }
 
-function isSeen({ rect: [x, y, w, h] }: Zone, camera: Camera, host: HTMLElement | null): boolean {
+function isSeen({ rect: [x, y, w, h] }: Zone, camera: Camera, { width, height }: HostSize): boolean {
   const [left, top] = toScreen(camera, [x, y]);
   const [right, bottom] = toScreen(camera, [x + w, y + h]);
-  return host === null || (right > 0 && bottom > 0 && left < host.clientWidth && top < host.clientHeight);
+  return right > 0 && bottom > 0 && left < width && top < height;
 }
 
 /** A label goes over the upper edge of an upright zone and of one with another below, else over the lower edge. */
@@ -109,15 +110,25 @@ function hasZoneBelow(layout: Layout, { id, rect: [x, y, w, h] }: Zone): boolean
   );
 }
 
-/** Above what it names, or below it at the top of the picture; never over the sides. */
-function placeTag(tag: HTMLElement, entry: Entry, camera: Camera): void {
+/** How high a tag is: characters a line, height of a line and of its edges, px; reckoned, as measuring costs a layout. */
+const TAG_CHARACTERS = 30;
+const TAG_LINE_PX = 18;
+const TAG_EDGES_PX = 14;
+/** Between a tag and what it names. */
+const OFF_PX = 10;
+/** The line on what is in the hand stands above. */
+const UNDER_LINE_PX = 60;
+
+/** Above what it names, or below it where there is no room for it under the line; never over the sides. */
+function placeTag(tag: HTMLElement, entry: Entry, camera: Camera, width: number): void {
   const [x, y, w, h] = entry.hit;
   const [left, top] = toScreen(camera, [x + w / 2, y]);
   const [, bottom] = toScreen(camera, [x, y + h]);
-  const width = tag.parentElement?.clientWidth ?? 400;
   const half = Math.min(130, width * 0.3);
   tag.style.left = `${Math.max(half + 8, Math.min(width - half - 8, left)).toFixed(0)}px`;
-  tag.style.top = `${(top < 60 ? bottom + 50 : top - 10).toFixed(0)}px`;
+  const tall = Math.ceil((tag.textContent?.length ?? 0) / TAG_CHARACTERS) * TAG_LINE_PX + TAG_EDGES_PX;
+  const isAbove = top - OFF_PX - tall >= UNDER_LINE_PX;
+  tag.style.top = `${(isAbove ? top - OFF_PX : bottom + OFF_PX + tall).toFixed(0)}px`;
 }
 
 function div(className: string): HTMLElement {
