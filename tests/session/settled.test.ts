@@ -70,7 +70,10 @@ test('a condition of what people set alone is always settled, one of what moves 
   expect(settled({ any: [{ signal: 'cap.*.on', is: 'on' }] }, table)(moment)).toBe(true);
 });
 
-test('nothing that people set changes in a quiet step of a whole job', () => {
+/** Lines of its plan. */
+const UNTIL_IT_CYCLES = 41;
+
+test('nothing that people set changes in a quiet step of a job', () => {
   const scenario = scenarioById('click-click');
   const changed = new Set<string>();
   const before = new Map<number, number>();
@@ -89,7 +92,7 @@ test('nothing that people set changes in a quiet step of a whole job', () => {
       }
     },
   });
-  playPlan(core, scenario.data.plans.solution);
+  playPlan(core, scenario.data.plans.solution.slice(0, UNTIL_IT_CYCLES));
   expect(core.step).toBeGreaterThan(1000);
   expect(before.size).toBeGreaterThan(100);
   expect([...changed]).toEqual([]);
