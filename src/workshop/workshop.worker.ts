@@ -31,7 +31,8 @@ function load({ language, marks }: Spoken): Promise<unknown> {
 async function answer(request: Request): Promise<Answer> {
   const { number } = request;
   try {
-    await load(request.spoken);
+    // what a form wishes takes neither cars nor words
+    if (request.ask !== 'change') await load(request.spoken);
     switch (request.ask) {
       case 'vocabulary':
         return { number, gives: 'vocabulary', vocabulary: vocabulary() };

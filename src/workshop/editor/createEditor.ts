@@ -123,6 +123,7 @@ const writing = (): Extension => [
     autocapitalize: 'off',
     autocorrect: 'off',
     spellcheck: 'false',
+    tabindex: '0',
   }),
   EditorState.phrases.of({
     Completions: word('workshop.phrase.offers'),

@@ -1,6 +1,7 @@
 /**
- * The page's end of the workers: one that reads what is written and answers forms, one that plays a scenario's plans and is
- * thrown away when the text goes on changing. Of looks at a text only the last one asked for is answered.
+ * The page's end of the workers: one that reads what is written, one that writes what a form wishes and never waits for the
+ * first, one that plays a scenario's plans and is thrown away when the text goes on changing. Of looks at a text only the
+ * last one asked for is answered.
  */
 import type { Problem } from '../../../shared/schema/problem';
 import type { Changes } from '../edit/changesFor';
@@ -61,6 +62,7 @@ function openLine(spoken: Spoken): Line {
 
 export function openDesk(spoken: Spoken): Desk {
   const reader = openLine(spoken);
+  const writer = openLine(spoken);
   let player: Line | null = null;
   let looks = 0;
   const callOff = (): void => {
@@ -82,7 +84,7 @@ export function openDesk(spoken: Spoken): Desk {
       return answer.looked;
     },
     async change(text, wish) {
-      const answer = await reader.ask({ ask: 'change', text, wish });
+      const answer = await writer.ask({ ask: 'change', text, wish });
       return answer.gives === 'change' ? answer.changes : null;
     },
     async checkWhole(text) {
@@ -96,6 +98,7 @@ export function openDesk(spoken: Spoken): Desk {
     callOff,
     close() {
       callOff();
+      writer.close();
       reader.close();
     },
   };
