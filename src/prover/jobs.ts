@@ -46,7 +46,7 @@ export function jobsOf(request: ProofRequest, done: readonly JobResult[]): reado
   if (done.length === 0) return first;
   if (done.length > first.length) return [];
   const costs = costsOf(done);
-  const spent = done.reduce((sum, result) => sum + stepsOf(result), 0);
+  const spent = done.reduce((sum, result) => sum + spentOn(result), 0);
   const fits = seedsThatFit(request, spent, costs);
   const later = Array.from({ length: request.seeds - FIRST_SEED }, (_, at) => FIRST_SEED + 1 + at);
   return later.flatMap((seed) => {
@@ -70,25 +70,26 @@ export function runJob(scenario: Scenario, job: ProofJob, others: readonly Scena
   }
 }
 
-/** What one more seed of each part costs; ghosts have been lived by then, so who asks for information costs a session. */
+/** Ghosts are lived for the table; who asks for information costs a session then. */
+function spentOn(result: JobResult): number {
+  switch (result.kind) {
+    case 'apart':
+      return result.table?.steps ?? 0;
+    case 'know':
+      return STEPS_PER_MINUTE * (result.run?.minutes ?? 0);
+    default:
+      return result.outcome.steps;
+  }
+}
+
+/** What one more seed of each part costs. */
 function costsOf(done: readonly JobResult[]): Record<ProofPart, number> {
   const costs: Record<ProofPart, number> = { know: 0, plan: 0, looking: 0, blind: 0 };
-  for (const result of done) {
-    if (result.kind === 'apart') continue;
-    if (result.kind === 'know') costs.know += STEPS_PER_MINUTE * (result.run?.minutes ?? 0);
-    else costs[partOf(result)] += result.outcome.steps;
-  }
+  for (const result of done) if (result.kind !== 'apart') costs[partOf(result)] += spentOn(result);
   return costs;
 }
 
-function partOf(
-  played: { readonly kind: 'plan' } | { readonly kind: 'lazy'; readonly player: LazyId },
-): ProofPart {
-  if (played.kind === 'plan') return 'plan';
-  return BLIND_PLAYERS.includes(played.player) ? 'blind' : 'looking';
-}
-
-function stepsOf(result: JobResult): number {
-  if (result.kind === 'know') return result.run?.steps ?? 0;
-  return result.kind === 'apart' ? (result.table?.steps ?? 0) : result.outcome.steps;
+function partOf(result: Exclude<JobResult, { readonly kind: 'apart' }>): ProofPart {
+  if (result.kind !== 'lazy') return result.kind;
+  return BLIND_PLAYERS.includes(result.player) ? 'blind' : 'looking';
 }

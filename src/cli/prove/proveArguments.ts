@@ -4,6 +4,7 @@
  */
 import { availableParallelism } from 'node:os';
 import { readYaml, type YamlPath } from '../../../shared/schema/readYaml';
+import { budgets } from '../../prover/budgets';
 import type { ProofRequest } from '../../prover/proof';
 import { readScenario } from '../../scoring/readScenario';
 import { checkPhysics } from '../../session/check/checkPhysics';
@@ -27,10 +28,6 @@ const SEEDS = 20;
 const MOST_SEEDS = 1000;
 const THREADS = 2;
 const MOST_THREADS = 64;
-/** Steps of plants for one scenario in 20 s on two cores, and for each of the library in 6 minutes. */
-const BUDGET_STEPS = 4_000_000;
-const LIBRARY_BUDGET_STEPS = 1_700_000;
-
 export function toProve(operands: readonly string[], library: boolean, io: Io): readonly ToProve[] {
   if (library) return scenarios.map(shipped);
   if (operands.length === 0) throw new UsageError(word('prove.verb.what'));
@@ -62,7 +59,7 @@ const shipped = (scenario: Scenario): ToProve => ({
 
 export const requestOf = (seeds: string | undefined, full: boolean, library: boolean): ProofRequest => ({
   seeds: wholeOption('seeds', seeds, SEEDS, MOST_SEEDS),
-  budgetSteps: full ? null : library ? LIBRARY_BUDGET_STEPS : BUDGET_STEPS,
+  budgetSteps: full ? null : library ? budgets.library : budgets.usual,
 });
 
 export const threadsOf = (given: string | undefined): number =>

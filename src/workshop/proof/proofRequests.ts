@@ -1,4 +1,5 @@
 /** How thoroughly a proof may be made in the workshop: bays looked at, and steps of plants that they may cost. */
+import { budgets } from '../../prover/budgets';
 import type { ProofRequest } from '../../prover/proof';
 
 export const THOROUGHNESS = ['quick', 'usual', 'full'] as const;
@@ -6,7 +7,7 @@ export type Thoroughness = (typeof THOROUGHNESS)[number];
 
 /** The usual one is that of the command line: some 20 s on two cores. */
 export const proofRequests: Readonly<Record<Thoroughness, ProofRequest>> = {
-  quick: { seeds: 3, budgetSteps: 1_700_000 },
-  usual: { seeds: 20, budgetSteps: 4_000_000 },
+  quick: { seeds: 3, budgetSteps: budgets.library },
+  usual: { seeds: 20, budgetSteps: budgets.usual },
   full: { seeds: 100, budgetSteps: null },
 };
