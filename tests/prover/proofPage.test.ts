@@ -38,7 +38,7 @@ describe('the page of a proof', () => {
   });
 
   test('shows readings as a person reads them, for the tests of this bench only', () => {
-    expect(text).toMatch(/\* radiator fan not turning, 60 % +2,100 kPa/);
+    expect(text).toMatch(/\* radiator fan not turning, 60\u00a0% +2,100 kPa/);
     expect(text).toContain('–');
     expect(text).toMatch(/\nnothing is wrong +1,400 kPa\n/);
     expect(text).toMatch(/6 %.* against 1 %/);

@@ -8,6 +8,7 @@ import { tableLeaf } from './tableLeaf';
 
 /** Columns that fit on a printed page. */
 const COLUMNS = 7;
+const HARD_SPACE = '\u00a0';
 
 export function apartSections({ apart, own }: Proof): Leaf[] {
   if (apart === null) return [];
@@ -19,7 +20,7 @@ export function apartSections({ apart, own }: Proof): Leaf[] {
       leaf('p', 'small', word('prove.apart.about', { seed: String(apart.seed) })),
       ...readings(apart, own),
     ),
-    leaf('section', 'pairs', leaf('h2', '', word('prove.apart.pairsTitle')), ...pairsOf(apart)),
+    leaf('section', 'alike', leaf('h2', '', word('prove.apart.pairsTitle')), ...pairsOf(apart)),
   ];
 }
 
@@ -41,7 +42,9 @@ function readings({ tests, rows }: ApartTable, own: readonly string[]): Leaf[] {
 
 function suspectText(cause: string, severity: number, isOwn: boolean): string {
   const name = isOwn ? word('prove.apart.own', { cause: causeName(cause) }) : causeName(cause);
-  return severity === 0 ? name : word('prove.apart.severity', { cause: name, severity: percent(severity) });
+  return severity === 0
+    ? name
+    : word('prove.apart.severity', { cause: name, severity: percent(severity).replace(' ', HARD_SPACE) });
 }
 
 function pairsOf({ tests, pairs }: ApartTable): Leaf[] {
