@@ -42,8 +42,8 @@ describe('an instructor', () => {
     await page.getByLabel('Outside').fill('30');
     await page.getByLabel('Outside').press('Enter');
     await says(page, /temperature: 30 degC/);
-    await page.getByLabel('Charge').fill('470');
-    await page.getByLabel('Charge').press('Enter');
+    await page.getByRole('spinbutton', { name: /^Charge/ }).fill('470');
+    await page.getByRole('spinbutton', { name: /^Charge/ }).press('Enter');
     await says(page, /charge: 470 g/);
     await page
       .getByLabel('What the owner complains of')
@@ -64,7 +64,7 @@ describe('an instructor', () => {
     await says(page, /^person:/m);
     await page.reload();
     await page.getByText('No errors, no advice').waitFor({ timeout: 60_000 });
-    expect(await page.getByLabel('Charge').inputValue()).toBe('470');
+    expect(await page.getByRole('spinbutton', { name: /^Charge/ }).inputValue()).toBe('470');
 
     const download = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save file' }).click();
