@@ -5,7 +5,7 @@ import './styles/workshopCar.css';
 import './styles/workshopProof.css';
 import { type JSX, Show } from 'solid-js';
 import { proofMarkup } from '../export/proof/proofMarkup';
-import { causeName, testName, toolName } from '../export/proof/written';
+import { causeName, readingText, testName, toolName } from '../export/proof/written';
 import { TopBar } from '../panels/TopBar';
 import type { Mode } from '../session/corePort';
 import { word } from '../words/words';
@@ -38,7 +38,12 @@ export default function WorkshopPage(props: WorkshopPageProps): JSX.Element {
     proofs: proofStore,
     ProofSheet,
     saveProof: (proof) => saveFile(`${proof.scenario}.proof.html`, proofMarkup([proof]), 'text/html'),
-    names: { cause: causeName, test: testName, tool: toolName },
+    names: {
+      cause: causeName,
+      test: testName,
+      tool: toolName,
+      look: (value) => readingText(value, 'look'),
+    },
   };
   return (
     <div class="ws-page" hidden={props.hidden}>

@@ -13,6 +13,8 @@ export interface CarLinks {
   readonly ProofSheet: Component<{ readonly proof: Proof }>;
   /** Saves it as a page that needs nothing else. */
   saveProof(proof: Proof): void;
-  /** Names of suspects, tests and tools in the reader's language. */
-  readonly names: Readonly<Record<'cause' | 'test' | 'tool', (id: string) => string>>;
+  /** Names of suspects, tests and tools in the reader's language, and of what is seen where a test is a look. */
+  readonly names: Readonly<Record<'cause' | 'test' | 'tool', (id: string) => string>> & {
+    readonly look: (value: number) => string;
+  };
 }

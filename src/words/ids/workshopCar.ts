@@ -77,8 +77,6 @@ export interface WorkshopCarWords {
   'workshopCar.suspects.cause': never;
   'workshopCar.suspects.allTests': 'count';
   'workshopCar.suspects.fewTests': never;
-  'workshopCar.suspects.yes': never;
-  'workshopCar.suspects.no': never;
   'workshopCar.proof.title': never;
   'workshopCar.proof.about': never;
   'workshopCar.proof.howWell': never;

@@ -126,8 +126,8 @@ function PairCard(props: Shown & { readonly pair: Pair }): JSX.Element {
     return word('workshopCar.suspects.wouldTell', {
       tool: props.names.tool(wouldTell.tool),
       test: props.names.test(wouldTell.test),
-      a: shownReading(test, wouldTell.shows[0], props.units),
-      b: shownReading(test, wouldTell.shows[1], props.units),
+      a: shownReading(test, wouldTell.shows[0], props.units, props.names.look),
+      b: shownReading(test, wouldTell.shows[1], props.units, props.names.look),
     });
   };
   return (
@@ -209,7 +209,11 @@ function Readings(props: Shown): JSX.Element {
                     </Show>
                   </th>
                   <For each={columns()}>
-                    {(at) => <td>{shownReading(props.table.tests[at], row.shows[at], props.units)}</td>}
+                    {(at) => (
+                      <td>
+                        {shownReading(props.table.tests[at], row.shows[at], props.units, props.names.look)}
+                      </td>
+                    )}
                   </For>
                 </tr>
               )}

@@ -1,4 +1,4 @@
-/** A reading of a test as the reader writes it: pressures by their dial, temperatures, masses, shares, yes and no. */
+/** A reading of a test as the reader writes it: pressures by their dial, temperatures, masses, shares, what is looked at. */
 import {
   type DisplayUnits,
   inWords,
@@ -8,12 +8,16 @@ import {
   writeTemperature,
 } from '../../instruments/displayUnits';
 import type { TestOf } from '../../prover/apartTable';
-import { word } from '../../words/words';
 
 const PERCENT = 100;
 
-/** Pressures in Pa, gauge; temperatures in K. */
-export function shownReading({ id, unit }: TestOf, value: number | null, units: DisplayUnits): string {
+/** Pressures in Pa, gauge; temperatures in K; `look` names what is looked at. */
+export function shownReading(
+  { id, unit }: TestOf,
+  value: number | null,
+  units: DisplayUnits,
+  look: (value: number) => string,
+): string {
   if (value === null || !Number.isFinite(value)) return '–';
   switch (unit) {
     case 'Pa':
@@ -22,8 +26,8 @@ export function shownReading({ id, unit }: TestOf, value: number | null, units: 
       return inWords(writeTemperature(value, units.temperature));
     case 'kg':
       return inWords(writeMass(value, units.mass));
-    case 'bool':
-      return value > 0 ? word('workshopCar.suspects.yes') : word('workshopCar.suspects.no');
+    case 'look':
+      return look(value);
     case '1':
       return `${plainNumber(PERCENT * value)} %`;
     default:
