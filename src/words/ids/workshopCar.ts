@@ -65,6 +65,9 @@ export interface WorkshopCarWords {
   'workshopCar.suspects.running': never;
   'workshopCar.suspects.pairs': never;
   'workshopCar.suspects.noPairs': never;
+  'workshopCar.suspects.ownApart': never;
+  'workshopCar.suspects.ownPairs': never;
+  'workshopCar.suspects.others': never;
   'workshopCar.suspects.pair': 'a' | 'b';
   'workshopCar.suspects.otherWork': never;
   'workshopCar.suspects.sameWork': never;

@@ -102,6 +102,11 @@ function Pairs(props: Shown): JSX.Element {
     <>
       <h3>{word('workshopCar.suspects.pairs')}</h3>
       <Show when={pairs().length > 0} fallback={<p>{word('workshopCar.suspects.noPairs')}</p>}>
+        <p>
+          {own() > 0
+            ? word('workshopCar.suspects.ownPairs')
+            : `${word('workshopCar.suspects.ownApart')} ${word('workshopCar.suspects.others')}`}
+        </p>
         <ul class="wc-pairs">
           <For each={shown()}>{(pair) => <PairCard {...props} pair={pair} />}</For>
         </ul>
