@@ -23,7 +23,7 @@ export function checkRules(
   const table = { signals: [...plant.signals, ...sessionSignals(plant)] };
   const known = [...table.signals.map(({ id }) => id), ...measureList.map(({ id }) => id)];
   const own = data.rubric.add ?? [];
-  const drop = toDrop(rules, data, table);
+  let drop: string | null = null;
   for (const rule of rules) {
     const at = own.findIndex(({ id }) => id === rule.id);
     const path = at < 0 ? ['rubric', 'use'] : ['rubric', 'add', at];
@@ -32,7 +32,9 @@ export function checkRules(
     const reason = findings.list.length === before ? reasonAgainst(rule, table) : null;
     if (reason !== null) {
       const told = { rule: rule.id, reason };
-      const message = at < 0 ? word('check.ruleWithout', { ...told, drop }) : word('check.rule', told);
+      if (at < 0) drop ??= toDrop(rules, data, table);
+      const message =
+        drop === null || at >= 0 ? word('check.rule', told) : word('check.ruleWithout', { ...told, drop });
       findings.error(path, 'SCN130', message);
     }
     for (const [name, source] of Object.entries(rule.quotes).filter(([, one]) => !known.includes(one))) {

@@ -31,7 +31,7 @@ const ELSEWHERE = new Map([
 ] as [typeof conditionSchema, string][]);
 const REQUIRED = new Set(
   describeKeys(scenarioSchema, ELSEWHERE)
-    .filter(({ required }) => required)
+    .filter(({ id, required }) => required && !id.endsWith('[]'))
     .map(({ id }) => id.replaceAll('[]', '')),
 );
 

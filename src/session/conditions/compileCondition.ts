@@ -82,6 +82,8 @@ function compareOne({ signal, over, under, is }: Comparison, index: number, tabl
 
 /** Indexes of the signals a pattern names, at least one. */
 export function matchingSignals(pattern: string, { signals }: SignalTable): number[] {
+  const exact = pattern.includes('*') ? -1 : signals.findIndex(({ id }) => id === pattern);
+  if (exact >= 0) return [exact];
   const wanted = pattern.split('.');
   const found: number[] = [];
   signals.forEach(({ id }: SignalSpec, index) => {
