@@ -26,6 +26,7 @@ interface Row {
   readonly cause: string;
   readonly severity: number;
   readonly values: readonly number[];
+  readonly wanders: readonly number[];
 }
 
 /** `ensemble` other than all that may be wrong with this car is for tests. Null where the loop came empty. */
@@ -47,6 +48,7 @@ export function apartTable(
       cause: spec.cause,
       severity: spec.severity,
       values: probes.map((probe) => forecast.shows(spec, probe)),
+      wanders: probes.map((probe) => forecast.wanders(spec, probe)),
     }),
   );
   const costOf = (probe: Probe): number => {
@@ -54,7 +56,15 @@ export function apartTable(
     return test.minutes + (stages.find(({ id }) => id === probe.stage)?.minutes ?? 0);
   };
   const apart = (a: Row, b: Row): readonly number[] =>
-    probes.map((probe, at) => spreadsApart(probe, a.values[at], b.values[at], options.weather.pressurePa));
+    probes.map((probe, at) =>
+      spreadsApart(
+        probe,
+        a.values[at],
+        b.values[at],
+        options.weather.pressurePa,
+        Math.max(a.wanders[at], b.wanders[at]),
+      ),
+    );
   const together = (spreads: readonly number[]): number => {
     const most = new Map<string, number>();
     probes.forEach(({ channel }, at) => {

@@ -21,6 +21,8 @@ export interface Forecast {
   readonly stages: readonly Stage[];
   readonly probes: readonly Probe[];
   shows(spec: GhostSpec, probe: Probe): number;
+  /** Of what it shows; nothing before that was asked. */
+  wanders(spec: GhostSpec, probe: Probe): number;
   /** Steps of plants that the answers given so far take. */
   steps(): number;
 }
@@ -61,6 +63,7 @@ export function forecastOf(options: PlantOptions): Forecast {
       if (stage > (asked.get(key)?.stage ?? -1)) asked.set(key, { spec, stage });
       return keptIn(lives, key, () => lifeOf(options, spec, stages, lived)).shows(probe);
     },
+    wanders: (spec, probe) => lives.get(canonicalJson(spec))?.wanders(probe) ?? 0,
     steps() {
       const seconds = [...asked.values()].reduce(
         (sum, { spec, stage }) =>

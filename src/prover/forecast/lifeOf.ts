@@ -16,6 +16,8 @@ import type { Stage, StageId } from './stages';
 export interface Life {
   /** What a test would show; NaN where there is nothing to read. */
   shows(probe: Probe): number;
+  /** How far a thermometer went while it was watched, K: what is read a little later may be so far off. */
+  wanders(probe: Probe): number;
 }
 
 type Read = (ghost: Ghost) => number;
@@ -30,6 +32,7 @@ export function lifeOf(
   let ghost: Ghost | null = null;
   let lived = 0;
   const values = new Map<string, number>();
+  const ways = new Map<string, number>();
   const live = (stage: Stage): void => {
     ghost ??= buildGhost(options, spec);
     for (const command of stage.commands) ghost.perform(command);
@@ -45,7 +48,10 @@ export function lifeOf(
         if (second > from) samples.push(of(ghost));
       }
     }
-    for (const { probe, samples } of read) values.set(probe.id, folded(probe.fold, samples));
+    for (const { probe, samples } of read) {
+      values.set(probe.id, folded(probe.fold, samples));
+      if (probe.tool === 'thermometer') ways.set(probe.id, folded('swing', samples));
+    }
   };
   const liveTo = (id: StageId): void => {
     const until = stages.findIndex((stage) => stage.id === id);
@@ -57,6 +63,7 @@ export function lifeOf(
       if (!values.has(probe.id)) liveTo(probe.stage);
       return values.get(probe.id) ?? Number.NaN;
     },
+    wanders: (probe) => ways.get(probe.id) ?? 0,
   };
 }
 

@@ -17,11 +17,12 @@ export function logOdds(
   seen: number,
   shown: number,
   atmospherePa: number,
+  wanderK = 0,
 ): number {
   if (Number.isNaN(shown) && Number.isNaN(seen)) return 0;
   if (probe.unit === 'look') return seen === shown ? RIGHT : WRONG;
   if (Number.isNaN(shown)) return -0.5 * FURTHEST * FURTHEST - ln(spreadOf(probe, seen, atmospherePa));
-  const spread = spreadOf(probe, shown, atmospherePa);
+  const spread = spreadOf(probe, shown, atmospherePa, wanderK);
   const off = Math.min(FURTHEST, Math.abs(seen - shown) / spread);
   return -0.5 * off * off - ln(spread);
 }

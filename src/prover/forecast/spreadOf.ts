@@ -12,16 +12,18 @@ const SPREAD_OF_BREATH = 0.09;
 const SPREAD_OF_SHARE = 0.01;
 const SPREAD_KG = 0.015;
 
+/** `wanderK`: how far a thermometer went while it was watched; one is read after the other, so it may have gone on. */
 export function spreadOf(
   { unit, tool }: Pick<Probe, 'unit' | 'tool'>,
   shown: number,
   atmospherePa: number,
+  wanderK = 0,
 ): number {
   switch (unit) {
     case 'Pa':
       return SPREAD_OF_PRESSURE * (shown + atmospherePa);
     case 'K':
-      return SPREAD_K;
+      return Math.sqrt(SPREAD_K * SPREAD_K + wanderK * wanderK);
     case 'kg':
       return SPREAD_KG;
     default:

@@ -9,9 +9,17 @@ import { spreadOf } from './spreadOf';
 /** sqrt(2 ln 19) */
 const LOOKS_DIFFER = 2.427;
 
-export function spreadsApart(probe: Probe, a: number, b: number, atmospherePa: number): number {
+/** `wanderK` of the one that wanders more. */
+export function spreadsApart(
+  probe: Probe,
+  a: number,
+  b: number,
+  atmospherePa: number,
+  wanderK: number,
+): number {
   if (Number.isNaN(a) || Number.isNaN(b)) return Number.isNaN(a) === Number.isNaN(b) ? 0 : FURTHEST;
   if (probe.unit === 'look') return a === b ? 0 : LOOKS_DIFFER;
-  const wider = Math.max(spreadOf(probe, a, atmospherePa), spreadOf(probe, b, atmospherePa));
+  const [one, other] = [a, b].map((shown) => spreadOf(probe, shown, atmospherePa, wanderK));
+  const wider = Math.max(one, other);
   return Math.abs(a - b) / wider;
 }

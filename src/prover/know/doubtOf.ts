@@ -42,7 +42,9 @@ export function learn(
     log === Number.NEGATIVE_INFINITY
       ? log
       : seen.reduce(
-          (sum, { probe, value }) => sum + logOdds(probe, value, hypotheses[at].shows(probe), atmospherePa),
+          (sum, { probe, value }) =>
+            sum +
+            logOdds(probe, value, hypotheses[at].shows(probe), atmospherePa, hypotheses[at].wanders(probe)),
           log,
         ),
   );
@@ -77,13 +79,14 @@ export function information(
   const names = asked.map((at) => decisions[at]);
   const logs = asked.map((at) => belief[at]);
   const shown = asked.map((at) => probes.map((probe) => hypotheses[at].shows(probe)));
+  const wander = asked.map((at) => probes.map((probe) => hypotheses[at].wanders(probe)));
   const shares = sharesOf(logs);
   let left = 0;
   shown.forEach((values, car) => {
     const after = shown.map((other, at) =>
       values.reduce(
         (sum, value, i) =>
-          Number.isNaN(value) ? sum : sum + logOdds(probes[i], value, other[i], atmospherePa),
+          Number.isNaN(value) ? sum : sum + logOdds(probes[i], value, other[i], atmospherePa, wander[at][i]),
         logs[at],
       ),
     );

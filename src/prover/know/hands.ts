@@ -17,8 +17,11 @@ export interface Hands {
 }
 
 const VENT = 'centre-vent';
-const CLAMP_SETTLES = 'run 25 s';
-const AIR_SETTLES = 'run 40 s';
+const AIR = 'airThermometer.temperatureK';
+const CLAMP_SETTLES = 'run 20 s';
+const AIR_SETTLES = 'run 30 s';
+/** A thermometer is watched so long before it is read, for it comes and goes with a clutch that cycles. */
+const WATCH_S = 30;
 const WATCHED: ReadonlySet<Probe['tool']> = new Set(['eyes', 'charging-hose', 'gauge-set']);
 
 export function handsOf(seat: Seat, probes: readonly Probe[], { hoses }: ScenarioData['bench']): Hands {
@@ -53,20 +56,29 @@ export function handsOf(seat: Seat, probes: readonly Probe[], { hoses }: Scenari
       if (seat.sitting.core.choices('part').includes(part)) seat.say(`look ${part}`);
     }
   };
+  const middleOf = (channel: string, signal: string): number => {
+    const seconds = seat.watch(WATCH_S, [signal]);
+    seat.say(`note-reading ${channel}`);
+    return folded(
+      'mean',
+      seconds.map((second) => second.get(signal) ?? Number.NaN),
+    );
+  };
   const onPipe = (place: string): number => {
     seat.say(`probe-line ${place}`);
     seat.say(CLAMP_SETTLES);
-    seat.say('note-reading line');
-    return seat.sees('lineThermometer.temperatureK');
+    return middleOf('line', 'lineThermometer.temperatureK');
   };
-  const inAir = (place: string): number => {
-    if (airAt !== place) {
-      seat.say(`probe-air ${place}`);
-      seat.say(AIR_SETTLES);
-      airAt = place;
+  /** A probe that was there all along has been watched already. */
+  const inAir = (probe: Probe, place: string): number => {
+    if (airAt === place && now) {
+      seat.say('note-reading air');
+      return watched(probe, now);
     }
-    seat.say('note-reading air');
-    return seat.sees('airThermometer.temperatureK');
+    seat.say(`probe-air ${place}`);
+    seat.say(AIR_SETTLES);
+    airAt = place;
+    return middleOf('air', probe.seen);
   };
   const sample = (gases: readonly Probe[]): readonly Seen[] => {
     const hasRun = now?.id !== 'rest';
@@ -99,7 +111,7 @@ export function handsOf(seat: Seat, probes: readonly Probe[], { hoses }: Scenari
     if (probe.tool === 'recovery-machine') return weigh(probe);
     if (probe.tool === 'thermometer') {
       const place = probe.place ?? VENT;
-      return probe.channel.startsWith('line') ? onPipe(place) : inAir(place);
+      return probe.channel.startsWith('line') ? onPipe(place) : inAir(probe, place);
     }
     say(probe);
     if (probe.tool === 'eyes' && probe.stage === 'rest') return folded(probe.fold, [seat.sees(probe.seen)]);
@@ -107,13 +119,13 @@ export function handsOf(seat: Seat, probes: readonly Probe[], { hoses }: Scenari
   };
   return {
     enter(stage) {
-      if (stage.id !== 'rest' && airAt === null) {
+      if (stage.id !== 'rest' && airAt !== VENT) {
         seat.say(`probe-air ${VENT}`);
         airAt = VENT;
       }
       now = stage;
       isStopped = false;
-      const signals = probes.filter(({ tool }) => WATCHED.has(tool)).map(seenOf);
+      const signals = [...probes.filter(({ tool }) => WATCHED.has(tool)).map(seenOf), AIR];
       film = seat.film(stage, [...new Set(signals)]);
     },
     take({ probes: [first, ...more] }) {

@@ -17,6 +17,8 @@ export interface Hypothesis {
   /** Of its cause: what is hardly there seldom brings a car in [guess]. */
   readonly weight: number;
   readonly shows: Shows;
+  /** Of a thermometer, K. */
+  readonly wanders: Shows;
 }
 
 interface Way {
@@ -38,15 +40,16 @@ export function hypothesesOf(ensemble: readonly GhostSpec[], forecast: Forecast)
   const sound = ensemble.find(({ cause }) => cause === NOTHING_WRONG);
   return ensemble.flatMap((spec) => {
     const own = rows.get(spec) as Shows;
+    const wanders: Shows = (probe) => forecast.wanders(spec, probe);
     const milder = ensemble
       .filter(({ cause, severity }) => cause === spec.cause && severity < spec.severity)
       .sort((a, b) => b.severity - a.severity);
     const before = milder[0] ?? (spec === sound ? undefined : sound);
     const from = before && rows.get(before);
     const ways = milder.length > 0 ? BETWEEN : FROM_SOUND;
-    const between = from ? ways.map((way) => partWay(spec.cause, from, own, way)) : [];
+    const between = from ? ways.map((way) => partWay(spec.cause, from, own, way, wanders)) : [];
     const weight = spec !== sound && spec.severity < MILD ? FROM_SOUND[1].weight : 1;
-    return [...between, { cause: spec.cause, isGhost: true, weight, shows: own }];
+    return [...between, { cause: spec.cause, isGhost: true, weight, shows: own, wanders }];
   });
 }
 
@@ -59,11 +62,12 @@ function shownBy(spec: GhostSpec, forecast: Forecast): Shows {
   };
 }
 
-function partWay(cause: string, from: Shows, to: Shows, { share, weight }: Way): Hypothesis {
+function partWay(cause: string, from: Shows, to: Shows, { share, weight }: Way, wanders: Shows): Hypothesis {
   return {
     cause,
     isGhost: false,
     weight,
+    wanders,
     shows(probe) {
       const [a, b] = [from(probe), to(probe)];
       if (probe.unit === 'look' || Number.isNaN(a) || Number.isNaN(b)) return share < 0.5 ? a : b;

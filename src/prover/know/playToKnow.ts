@@ -79,7 +79,7 @@ export function playToKnow(
   do {
     for (let test = next(); test; test = next()) take(test);
   } while (suspicion.lookedCloser());
-  const { share, cause: claimed } = suspicion.likeliest();
+  const { share, cause: claimed } = suspicion.likeliest(true);
   const charge = causesIn(claimed).some(isShort) ? 'charge' : 'do-not-charge';
   seat.say(`decide ${charge}`);
   for (const cause of causesIn(claimed)) seat.say(`diagnose ${cause} ${share >= PROVEN ? 'sure' : 'likely'}`);

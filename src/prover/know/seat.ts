@@ -33,6 +33,7 @@ export interface Seat {
   leave(): void;
   /** Puts the car through a stage and watches `signals`. */
   film(stage: Stage, signals: readonly string[]): Film;
+  watch(seconds: number, signals: readonly string[]): Film;
 }
 
 const SAFE = ['wear goggles', 'wear gloves', 'wear overall', 'door open', 'chock on', 'heater off'];
@@ -95,11 +96,14 @@ export function seatFor(scenario: Scenario, seed: number): Seat {
     },
     film(stage, signals) {
       for (const command of stage.commands) if (changes(sitting, command)) say(wordsOf(command));
-      lines.push(`run ${stage.seconds} s`);
+      return seat.watch(stage.seconds, signals);
+    },
+    watch(seconds, signals) {
+      lines.push(`run ${seconds} s`);
       const { core } = sitting;
       const frame = new Float64Array(core.channels.length);
       const at = signals.map((signal) => core.channels.findIndex(({ id }) => id === signal));
-      return Array.from({ length: stage.seconds }, () => {
+      return Array.from({ length: seconds }, () => {
         core.advance(STEPS_PER_SECOND);
         core.writeFrame(frame);
         return new Map(signals.map((signal, i) => [signal, at[i] < 0 ? Number.NaN : frame[at[i]]]));

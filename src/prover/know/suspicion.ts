@@ -2,10 +2,12 @@
  * What the player that asks believes, reading by reading: of each cause, of each decision, and what a test could tell. When
  * not even the likeliest shows what was seen, it looks closer (`finerGhosts`): everything seen so far is then weighed again.
  */
+import { NOTHING_WRONG } from '../../plant/faultBook';
 import type { GhostSpec } from '../../suspects/causes';
 import type { Forecast } from '../forecast/forecastOf';
 import type { Probe } from '../forecast/probe';
 import { spreadOf } from '../forecast/spreadOf';
+import { spreadsApart } from '../forecast/spreadsApart';
 import { decisionOf } from './decisionOf';
 import { type Belief, firstBelief, information, learn, type Seen, sharesBy, sharesOf } from './doubtOf';
 import { finerGhosts } from './finerGhosts';
@@ -19,7 +21,8 @@ export interface Likeliest {
 }
 
 export interface Suspicion {
-  likeliest(): Likeliest;
+  /** `atLast`: when nothing left could tell anything. */
+  likeliest(atLast?: boolean): Likeliest;
   /** Nats. */
   wouldTell(probes: readonly Probe[]): number;
   see(seen: readonly Seen[]): void;
@@ -33,6 +36,8 @@ const OUT = 1e-3;
 const UNLIKE = 2.5;
 const TOO_MANY = 2;
 const LIKELIEST = 3;
+/** Spreads over everything that was read, as a square sum [guess]. */
+const ALIKE = 1;
 
 export function suspicionOf(
   ensemble: readonly GhostSpec[],
@@ -68,13 +73,26 @@ export function suspicionOf(
     return all.filter(({ probe, value }) => {
       const shown = best.shows(probe);
       if (probe.unit === 'look' || Number.isNaN(shown)) return value !== shown;
-      return Math.abs(value - shown) > UNLIKE * spreadOf(probe, shown, atmospherePa);
+      return Math.abs(value - shown) > UNLIKE * spreadOf(probe, shown, atmospherePa, best.wanders(probe));
     }).length;
+  };
+  /** What shows what a sound car shows, at all that was read, is called sound: nobody could say more of it. */
+  const decisionsAtLast = (): readonly string[] => {
+    const sound = hypotheses.find(({ cause }) => cause === NOTHING_WRONG);
+    if (!sound) return decisions;
+    const off = ({ shows, wanders }: Hypothesis): number =>
+      all.reduce((sum, { probe }) => {
+        const spreads = spreadsApart(probe, shows(probe), sound.shows(probe), atmospherePa, wanders(probe));
+        return sum + spreads * spreads;
+      }, 0);
+    return decisions.map((decision, at) =>
+      belief[at] > Number.NEGATIVE_INFINITY && off(hypotheses[at]) < ALIKE * ALIKE ? NOTHING_WRONG : decision,
+    );
   };
   weighAgain();
   return {
-    likeliest() {
-      const [[decision, share]] = sorted(sharesBy(decisions, sharesOf(belief)));
+    likeliest(atLast = false) {
+      const [[decision, share]] = sorted(sharesBy(atLast ? decisionsAtLast() : decisions, sharesOf(belief)));
       const [[cause]] = sorted(byCause(belief)).filter(([one]) => decisionOf(one, known) === decision);
       return { decision, share, cause };
     },
