@@ -91,7 +91,11 @@ export function CarSide(props: CarSideProps): JSX.Element {
   const suspects = suspectsTable();
   const proofs = untrack(() => proving(props.links.proofs));
   createEffect(
-    on(proofs.proved, (made) => made && suspects.take({ table: made.proof.apart, data: made.data })),
+    on(proofs.proved, (made) => {
+      if (!made) return;
+      const { apart, own } = made.proof;
+      suspects.take({ table: apart, own, data: made.data });
+    }),
   );
   return (
     <section class="ws-car" aria-label={word('workshopCar.side')} data-region tabIndex={-1}>

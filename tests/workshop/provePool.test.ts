@@ -22,7 +22,7 @@ function prover(delayMs: number, did: ProofJob[]): Prover {
   const answerTo = (message: ToProver) => {
     switch (message.type) {
       case 'open':
-        return { type: 'opened', key: 'k' } as const;
+        return { type: 'opened', key: 'k', own: [] } as const;
       case 'next':
         return { type: 'next', jobs: message.done.length === 0 ? JOBS : [] } as const;
       case 'job':
@@ -84,12 +84,13 @@ describe('proving', () => {
 });
 
 describe('a prover', () => {
-  it('does a job as anybody would, and knows a proof by text and request', () => {
+  it('does a job as anybody would, and knows a proof by text, request and library', () => {
     const desk = proveDesk([scenario]);
     expect(() => desk({ type: 'next', done: [] })).toThrow(RangeError);
     expect(desk({ type: 'open', data: scenario.data, request: REQUEST })).toEqual({
       type: 'opened',
-      key: keyOf(scenario, REQUEST),
+      key: keyOf(scenario, REQUEST, [scenario]),
+      own: ['nothing-wrong'],
     });
     expect(desk({ type: 'job', job: { kind: 'plan', seed: 4 } })).toMatchObject({
       type: 'result',
@@ -97,7 +98,10 @@ describe('a prover', () => {
     });
     const next = desk({ type: 'next', done: [] });
     expect(next.type === 'next' && next.jobs.length).toBeGreaterThan(0);
-    expect(keyOf(scenario, proofRequests.usual)).not.toBe(keyOf(scenario, proofRequests.quick));
-    expect(keyOf({ ...scenario, hash: 'other' }, REQUEST)).not.toBe(keyOf(scenario, REQUEST));
+    const key = keyOf(scenario, REQUEST, [scenario]);
+    const other = { ...scenario, hash: 'other' };
+    expect(keyOf(scenario, proofRequests.usual, [scenario])).not.toBe(key);
+    expect(keyOf(other, REQUEST, [scenario])).not.toBe(key);
+    expect(keyOf(scenario, REQUEST, [other])).not.toBe(key);
   });
 });

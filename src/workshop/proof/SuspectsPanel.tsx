@@ -17,7 +17,8 @@ const FEW = 6;
 
 interface Shown {
   readonly table: ApartTable;
-  readonly data: ScenarioData;
+  /** What is wrong with the scenario's own car. */
+  readonly own: readonly string[];
   readonly names: CarLinks['names'];
   readonly units: DisplayUnits;
 }
@@ -72,8 +73,8 @@ export function SuspectsPanel(props: {
             <Show when={made().table} fallback={<p>{word('workshopCar.loopEmpty')}</p>}>
               {(table) => (
                 <>
-                  <Pairs table={table()} data={made().data} names={props.names} units={props.units} />
-                  <Readings table={table()} data={made().data} names={props.names} units={props.units} />
+                  <Pairs table={table()} own={made().own} names={props.names} units={props.units} />
+                  <Readings table={table()} own={made().own} names={props.names} units={props.units} />
                 </>
               )}
             </Show>
@@ -84,16 +85,11 @@ export function SuspectsPanel(props: {
   );
 }
 
-const causesOf = (data: ScenarioData): readonly string[] =>
-  data.faults.length > 0 ? data.faults.map(({ fault }) => fault) : ['nothing-wrong'];
-
-const isOwn = (suspect: string, data: ScenarioData): boolean =>
-  suspect.split('+').some((cause) => causesOf(data).includes(cause));
+const isOwn = ({ a, b }: Pair, own: readonly string[]): boolean => own.includes(a) || own.includes(b);
 
 /** Those that the scenario's own cause is in first, and of them those that ask for other work. */
 function Pairs(props: Shown): JSX.Element {
-  const rank = (pair: Pair): number =>
-    Number(isOwn(pair.a, props.data) || isOwn(pair.b, props.data)) * 2 + Number(pair.decisionDiffers);
+  const rank = (pair: Pair): number => 2 * Number(isOwn(pair, props.own)) + Number(pair.decisionDiffers);
   const pairs = (): Pair[] => [...props.table.pairs].sort((a, b) => rank(b) - rank(a));
   const own = (): number => pairs().filter((pair) => rank(pair) >= 2).length;
   const [isAll, setAll] = createSignal(false);
@@ -136,7 +132,7 @@ function PairCard(props: Shown & { readonly pair: Pair }): JSX.Element {
     });
   };
   return (
-    <li classList={{ own: isOwn(props.pair.a, props.data) || isOwn(props.pair.b, props.data) }}>
+    <li classList={{ own: isOwn(props.pair, props.own) }}>
       <b>
         {word('workshopCar.suspects.pair', {
           a: props.names.cause(props.pair.a),
@@ -178,7 +174,7 @@ function Readings(props: Shown): JSX.Element {
   const columns = (): number[] => (isAll() ? onBench() : onBench().slice(0, FEW));
   const rows = (): ApartRow[] =>
     [...props.table.rows].sort(
-      (a, b) => Number(isOwn(b.cause, props.data)) - Number(isOwn(a.cause, props.data)),
+      (a, b) => Number(props.own.includes(b.cause)) - Number(props.own.includes(a.cause)),
     );
   return (
     <>
@@ -206,7 +202,7 @@ function Readings(props: Shown): JSX.Element {
           <tbody>
             <For each={rows()}>
               {(row) => (
-                <tr classList={{ own: isOwn(row.cause, props.data) }}>
+                <tr classList={{ own: props.own.includes(row.cause) }}>
                   <th scope="row">
                     {props.names.cause(row.cause)}
                     <Show when={row.severity > 0}>

@@ -3,7 +3,9 @@
  * one job at a time, puts the proof together. The page asks and never reckons.
  */
 import type { ScenarioData } from '../../../shared/schema/scenario';
+import { hashText } from '../../numerics/hash';
 import { type JobResult, jobsOf, type ProofJob, runJob } from '../../prover/jobs';
+import { ownSuspects } from '../../prover/ownSuspects';
 import type { Proof, ProofRequest } from '../../prover/proof';
 import { proofOf } from '../../prover/proofOf';
 import { proverHash } from '../../prover/proverHash';
@@ -19,8 +21,8 @@ export type ToProver =
   | { readonly type: 'proof'; readonly results: readonly JobResult[] };
 
 export type FromProver =
-  /** `key`: what a proof depends on, all of it. */
-  | { readonly type: 'opened'; readonly key: string }
+  /** `key`: what a proof depends on, all of it; `own`: what is wrong with the scenario's car, as suspects are called. */
+  | { readonly type: 'opened'; readonly key: string; readonly own: readonly string[] }
   | { readonly type: 'next'; readonly jobs: readonly ProofJob[] }
   | { readonly type: 'result'; readonly result: JobResult }
   | { readonly type: 'proof'; readonly proof: Proof };
@@ -31,7 +33,11 @@ export function proveDesk(others: readonly Scenario[]): (message: ToProver) => F
   return (message) => {
     if (message.type === 'open') {
       held = { scenario: scenarioOf(message.data, rubrics), request: message.request };
-      return { type: 'opened', key: keyOf(held.scenario, held.request) };
+      return {
+        type: 'opened',
+        key: keyOf(held.scenario, held.request, others),
+        own: ownSuspects(held.scenario),
+      };
     }
     if (held === null) throw new RangeError('no scenario is held');
     const { scenario, request } = held;
@@ -46,5 +52,8 @@ export function proveDesk(others: readonly Scenario[]): (message: ToProver) => F
   };
 }
 
-export const keyOf = ({ hash }: Scenario, request: ProofRequest): string =>
-  [engineHash, proverHash, hash, canonicalJson(request)].join(' ');
+/** One player plays what solves the scenarios that ship, so these count too. */
+export function keyOf({ hash }: Scenario, request: ProofRequest, others: readonly Scenario[]): string {
+  const library = hashText(canonicalJson(others.map((one) => one.hash)));
+  return [engineHash, proverHash, hash, library, canonicalJson(request)].join(' ');
+}

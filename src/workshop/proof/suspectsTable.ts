@@ -8,6 +8,8 @@ import { type Thread, thread } from './thread';
 export interface SuspectsMade {
   /** Null where nothing can be told of a loop that came empty. */
   readonly table: ApartTable | null;
+  /** What is wrong with the scenario's own car, as suspects are called. */
+  readonly own: readonly string[];
   readonly data: ScenarioData;
 }
 
@@ -32,10 +34,11 @@ export function suspectsTable(): SuspectsTable {
   };
   const reckon = async (mine: Thread, data: ScenarioData): Promise<void> => {
     try {
-      await mine.ask({ type: 'open', data, request: proofRequests.quick });
+      const opened = await mine.ask({ type: 'open', data, request: proofRequests.quick });
       const answer = await mine.ask({ type: 'job', job: { kind: 'apart', seed: FIRST_SEED } });
-      if (running() !== mine || answer.type !== 'result' || answer.result.kind !== 'apart') return;
-      setMade({ table: answer.result.table, data });
+      if (running() !== mine || opened.type !== 'opened') return;
+      if (answer.type !== 'result' || answer.result.kind !== 'apart') return;
+      setMade({ table: answer.result.table, own: opened.own, data });
     } catch (error) {
       if (running() === mine) setFailure(error instanceof Error ? error.message : String(error));
     }
