@@ -1,7 +1,7 @@
 /** Of things that hang on conditions, those that have to be looked at: all, but while nothing happens only what may change. */
 import type { Moment } from './moment';
 
-export interface Awake<One> {
+interface Awake<One> {
   /** In their order. `quiet`: nothing happened, now or in the moment before. */
   now(quiet: boolean): readonly One[];
   /** To be called once they have been looked at. */

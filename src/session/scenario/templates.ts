@@ -16,6 +16,7 @@ export const TEMPLATE_IDS = [
 ] as const;
 export type TemplateId = (typeof TEMPLATE_IDS)[number];
 
-export const isTemplateId = (id: string): id is TemplateId => (TEMPLATE_IDS as readonly string[]).includes(id);
+export const isTemplateId = (id: string): id is TemplateId =>
+  (TEMPLATE_IDS as readonly string[]).includes(id);
 
 export const templateText = (id: TemplateId): Promise<string> => files[`${FOLDER}${id}.yaml`]();
