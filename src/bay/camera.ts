@@ -1,7 +1,8 @@
 /**
  * Which part of the bay fills the host, in CSS pixels. The whole frame of the layout covers the host and is cut from
- * the right only: mat, hoses, ports, loop and fans stay, what falls out is the far fender. Nearer steps centre on the
- * ports; "whole" shows the frame with nothing cut.
+ * the right only: mat, hoses, ports, loop and fans stay, what falls out is the far fender. A tall host would lose a port
+ * on the right: there the picture is as wide as it takes to have them all. Nearer steps centre on the ports; "whole" shows
+ * the frame with nothing cut.
  */
 import type { Layout, PointMm } from '../layout/layout';
 import type { ZoomStep } from './bayApi';
@@ -24,6 +25,8 @@ const LEVELS = [0, 1, 1.6, 2.4, 3.4] as const;
 export const COVER_LEVEL = 1;
 /** Hosts narrower than this open one step nearer, on the ports. */
 const PHONE_WIDTH = 480;
+/** Right of the last port there is room for a coupler and a finger. */
+const PORT_ROOM_MM = 60;
 /** How far past the frame the drawing may be moved: it is drawn at least this far. */
 const PAST_MM = 280;
 
@@ -45,11 +48,12 @@ export function levelNear(layout: Layout, size: HostSize, scale: number): number
 export function cameraFor(layout: Layout, size: HostSize, level: number, centre: PointMm | null): Camera {
   const [vx, vy, vw, vh] = layout.view;
   const cover = Math.max(size.width / vw, size.height / vh);
+  const whole = Math.min(size.width / vw, size.height / vh);
   if (level === 0) {
-    const whole = Math.min(size.width / vw, size.height / vh);
     return { scale: whole, x: vx - (size.width / whole - vw) / 2, y: vy - (size.height / whole - vh) / 2 };
   }
-  const scale = cover * LEVELS[level];
+  const allPorts = size.width / (Math.max(...layout.ports.map(({ at }) => at[0])) + PORT_ROOM_MM - vx);
+  const scale = level === COVER_LEVEL ? Math.max(whole, Math.min(cover, allPorts)) : cover * LEVELS[level];
   const [w, h] = [size.width / scale, size.height / scale];
   if (level === COVER_LEVEL && centre === null) return { scale, x: vx, y: vy + (vh - h) / 2 };
   const [cx, cy] = centre ?? portsCentre(layout);

@@ -22,6 +22,15 @@ describe('ports', () => {
     expect(distance(a.at, b.at) * scale).toBeGreaterThanOrEqual(44);
   });
 
+  it.each(each)('of the %s are all on a tablet, in what is drawn', (_, layout) => {
+    const size = { width: 800, height: 800 };
+    const camera = cameraFor(layout, size, COVER_LEVEL, null);
+    for (const { at } of layout.ports) expect(toScreen(camera, at)[0]).toBeLessThan(size.width - 22);
+    const [, top, , high] = layout.view;
+    expect(toBay(camera, [0, 0])[1]).toBeGreaterThanOrEqual(top - 280);
+    expect(toBay(camera, [0, size.height])[1]).toBeLessThanOrEqual(top + high + 280);
+  });
+
   it.each(each)('of the %s are all on screen on a phone, 44 px apart', (_, layout) => {
     const camera = cameraFor(layout, PHONE, openingLevel(PHONE), null);
     for (const port of layout.ports) {

@@ -234,10 +234,8 @@ export const doors: Readonly<Record<string, Door>> = {
   },
   async diagnose(hands, [, cause, sure], { nameOf }) {
     await open(hands, word('panels.cause.title'), named(hands, word('work.decide.else')));
+    const radio = hands.page.getByRole('radio', { name: nameOf(cause), exact: true, includeHidden: true });
     // its group may still be folded
-    const radio = hands.page
-      .locator('.form')
-      .getByRole('radio', { name: nameOf(cause), exact: true, includeHidden: true });
     const group = hands.page.locator('.form details.group').filter({ has: radio });
     if ((await group.count()) > 0 && (await group.getAttribute('open')) === null)
       await hands.press(group.locator('summary'));
