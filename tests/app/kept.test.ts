@@ -23,7 +23,7 @@ describe('a kept session', () => {
   it('that cannot be run is refused in words', async () => {
     const { scenarioId, mode, seed } = log;
     const open = (given: typeof log) => openCore({ scenarioId, mode, seed, log: given });
-    await expect(open({ ...log, engineHash: other }, log.scenarioId)).rejects.toMatchObject({
+    await expect(open({ ...log, engineHash: other })).rejects.toMatchObject({
       other: 'engine',
     });
     await expect(open({ ...log, scenarioHash: other })).rejects.toMatchObject({ other: 'scenario' });
