@@ -4,6 +4,7 @@
  */
 import { Worker } from 'node:worker_threads';
 import { type ProofJob, runJob } from '../../prover/jobs';
+import { livesGhosts } from '../../prover/livesGhosts';
 import { scenarios } from '../../session/scenario/library';
 import type { Scenario } from '../../session/scenario/scenario';
 import { toJson } from '../io';
@@ -20,8 +21,6 @@ const here = (): JobRunner => ({
   run: async (scenario, job) => toJson(runJob(scenario, job, scenarios), 0),
   close: async () => {},
 });
-
-const LIVES_GHOSTS: ReadonlySet<ProofJob['kind']> = new Set(['know', 'apart']);
 
 interface Waiting {
   readonly asked: Asked;
@@ -72,7 +71,7 @@ function inThreads(threads: number): JobRunner {
   return {
     run: ({ data, hash }, job) =>
       new Promise((done, failed) => {
-        const by = LIVES_GHOSTS.has(job.kind) ? keeperOf(hash) : null;
+        const by = livesGhosts(job) ? keeperOf(hash) : null;
         queue.push({ asked: { data, job }, by, done, failed });
         hand();
       }),

@@ -28,6 +28,7 @@ const SEEDS = 20;
 const MOST_SEEDS = 1000;
 const THREADS = 2;
 const MOST_THREADS = 64;
+
 export function toProve(operands: readonly string[], library: boolean, io: Io): readonly ToProve[] {
   if (library) return scenarios.map(shipped);
   if (operands.length === 0) throw new UsageError(word('prove.verb.what'));

@@ -4,6 +4,7 @@
  */
 import type { ScenarioData } from '../../../shared/schema/scenario';
 import type { JobResult, ProofJob } from '../../prover/jobs';
+import { livesGhosts } from '../../prover/livesGhosts';
 import type { Proof, ProofRequest } from '../../prover/proof';
 import type { FromProver, ToProver } from './proveDesk';
 
@@ -19,8 +20,6 @@ export interface KeptProofs {
   find(key: string): Promise<Proof | null>;
   keep(key: string, proof: Proof): Promise<void>;
 }
-
-const LIVES_GHOSTS: ReadonlySet<ProofJob['kind']> = new Set(['know', 'apart']);
 
 export async function proveWith(
   provers: readonly Prover[],
@@ -57,7 +56,7 @@ async function allDone(
   const results: JobResult[] = new Array(jobs.length);
   const waiting = jobs.map((job, at) => ({ job, at }));
   const take = (prover: Prover) => {
-    const at = waiting.findIndex(({ job }) => prover === provers[0] || !LIVES_GHOSTS.has(job.kind));
+    const at = waiting.findIndex(({ job }) => prover === provers[0] || !livesGhosts(job));
     return at < 0 ? undefined : waiting.splice(at, 1)[0];
   };
   let done = 0;
