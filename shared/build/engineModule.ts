@@ -1,7 +1,8 @@
 /**
  * Vite plugin: `import engineHash from 'virtual:engine-hash'` gives a hash of everything that decides how a log is played
- * and scored: the source below the screen, and the data of fluids, vehicles and rubrics. A session saved under another
- * hash can be shown but not played on. Words and comments count too: better one hash too many than a score that differs.
+ * and scored: the source below the screen, and the data of fluids, vehicles, rubrics and places. A session saved under
+ * another hash can be shown but not played on. Words and comments count too: better one hash too many than a score that
+ * differs.
  *
  * `virtual:prover-hash` gives one over that and over what a proof hangs on besides: the text twin, the players, the words
  * they read. What was proved under another hash is proved again.
@@ -16,7 +17,9 @@ const DECIDES = [
   ...['units', 'numerics', 'refrigerant', 'air', 'loop', 'layout', 'equipment', 'faults', 'plant', 'session'],
   ...['suspects', 'scoring'],
 ].map((folder) => `src/${folder}`);
-const DATA = ['shared/refrigerants', 'shared/vehicles', 'shared/rubrics', 'shared/schema'];
+const DATA = ['refrigerants', 'vehicles', 'rubrics', 'jurisdictions', 'schema'].map(
+  (folder) => `shared/${folder}`,
+);
 const PROVES = ['src/twin', 'src/prover', 'src/words/words.ts', 'src/words/sentence.ts', 'shared/words'];
 
 export function engineModule(): Plugin {
