@@ -57,7 +57,11 @@ export function createWritten(language: string) {
   const play = async (shown: string, scenario: Checked['scenario']): Promise<void> => {
     setPlaying('running');
     const problems = await desk.checkWhole(shown);
-    if (problems === null || shown !== text()) return;
+    if (shown !== text()) return;
+    if (problems === null) {
+      setPlaying('no');
+      return;
+    }
     show(shown, problems, scenario);
     setPlaying('done');
   };
@@ -71,6 +75,7 @@ export function createWritten(language: string) {
       if (found.choices) setChoices(found.choices);
       show(shown, found.problems, found.scenario);
       const { scenario } = found;
+      clearTimeout(playTimer);
       if (scenario) playTimer = window.setTimeout(() => void play(shown, scenario), PLAY_AFTER_MS);
     } catch (error) {
       setFailure(String(error));
