@@ -24,12 +24,12 @@ export interface Pair {
   readonly decisionDiffers: boolean;
   /** What parts them best on the bench, and by how many spreads of a reading. */
   readonly best: { readonly test: string; readonly spreads: number } | null;
-  /** The nearest reading that would part them, with what each shows; null where none does. */
+  /** The nearest reading that would part them, with what each shows, null where that is nothing; null where none does. */
   readonly wouldTell: {
     readonly test: string;
     readonly tool: string;
     readonly spreads: number;
-    readonly shows: readonly [a: number, b: number];
+    readonly shows: readonly [a: number | null, b: number | null];
   } | null;
 }
 

@@ -17,7 +17,7 @@ import type { Probe } from '../forecast/probe';
 import { spreadsApart } from '../forecast/spreadsApart';
 import { hiddenAsRead, suspectsIn } from '../forecast/suspectsIn';
 import { decisionOf } from '../know/decisionOf';
-import { isOnBench, testsOf } from '../know/testsOf';
+import { isOnBench, minutesAlone } from '../know/testsOf';
 
 const PARTED = 2;
 const AND = '+';
@@ -51,10 +51,8 @@ export function apartTable(
       wanders: probes.map((probe) => forecast.wanders(spec, probe)),
     }),
   );
-  const costOf = (probe: Probe): number => {
-    const [test] = testsOf([probe], { ...data.bench, hoses: ['gauge-set'], tools: [probe.tool as never] });
-    return test.minutes + (stages.find(({ id }) => id === probe.stage)?.minutes ?? 0);
-  };
+  const costOf = (probe: Probe): number =>
+    minutesAlone(probe) + (stages.find(({ id }) => id === probe.stage)?.minutes ?? 0);
   const apart = (a: Row, b: Row): readonly number[] =>
     probes.map((probe, at) =>
       spreadsApart(
@@ -105,7 +103,7 @@ export function apartTable(
               test: probes[tells].id,
               tool: probes[tells].tool,
               spreads: spreads[tells],
-              shows: [least.a.values[tells], least.b.values[tells]],
+              shows: [shownOf(least.a.values[tells]), shownOf(least.b.values[tells])],
             },
     };
   };
@@ -126,12 +124,15 @@ export function apartTable(
     rows: rows.map(({ cause, severity, values }) => ({
       cause,
       severity,
-      shows: values.map((value) => (Number.isNaN(value) ? null : value)),
+      shows: values.map(shownOf),
     })),
     pairs: causes.flatMap((a, at) => causes.slice(at + 1).flatMap((b) => pairFor(a, b) ?? [])),
     steps: forecast.steps(),
   };
 }
+
+/** JSON has no NaN, and a proof is the same in whatever way it came. */
+const shownOf = (value: number): number | null => (Number.isNaN(value) ? null : value);
 
 /** What is hidden takes the place of its cause. */
 function withOwn(ensemble: readonly GhostSpec[], scenario: Scenario): readonly GhostSpec[] {

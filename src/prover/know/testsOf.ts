@@ -13,6 +13,7 @@ export interface Test {
 
 const SAMPLE = 'sample';
 const SET_UP: Partial<Readonly<Record<Probe['tool'], number>>> = {
+  identifier: SET_UP_MINUTES.sample,
   'recovery-machine': SET_UP_MINUTES.recovery,
   detector: SET_UP_MINUTES.search,
 };
@@ -28,7 +29,7 @@ export function testsOf(probes: readonly Probe[], bench: ScenarioData['bench']):
       (probe): Test => ({
         id: probe.id,
         probes: [probe],
-        minutes: probe.minutes + (SET_UP[probe.tool] ?? 0),
+        minutes: minutesAlone(probe),
         needsGauges: probe.unit === 'Pa' || probe.tool === 'recovery-machine',
       }),
     ),
@@ -37,6 +38,9 @@ export function testsOf(probes: readonly Probe[], bench: ScenarioData['bench']):
       : []),
   ];
 }
+
+/** Of a test that is this one probe. */
+export const minutesAlone = ({ tool, minutes }: Probe): number => minutes + (SET_UP[tool] ?? 0);
 
 const minutesOf = (probes: readonly Probe[]): number => probes.reduce((sum, { minutes }) => sum + minutes, 0);
 
