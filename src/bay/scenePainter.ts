@@ -23,10 +23,6 @@ interface Matrix {
 const SHAPES: Readonly<Record<string, (ink: Ink, data: readonly number[]) => void>> = {
   moveTo: (ink, [x, y]) => ink.moveTo(x, y),
   lineTo: (ink, [x, y]) => ink.lineTo(x, y),
-  quadraticCurveTo: (ink, [cx, cy, x, y]) => ink.quadraticCurveTo(cx, cy, x, y),
-  bezierCurveTo: (ink, [ax, ay, bx, by, x, y]) => ink.bezierCurveTo(ax, ay, bx, by, x, y),
-  closePath: (ink) => ink.closePath(),
-  rect: (ink, [x, y, w, h]) => ink.rect(x, y, w, h),
   roundRect: (ink, [x, y, w, h, radius]) => ink.roundRect(x, y, w, h, radius),
   circle(ink, [x, y, radius]) {
     ink.moveTo(x + radius, y);
