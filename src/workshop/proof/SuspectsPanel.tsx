@@ -36,7 +36,10 @@ export function SuspectsPanel(props: {
   };
   createEffect(
     on(wanted, () => {
-      if (!isOld()) return;
+      if (!isOld()) {
+        props.suspects.callOff();
+        return;
+      }
       const later = setTimeout(() => props.ready && props.suspects.ask(props.ready), PAUSE_MS);
       onCleanup(() => clearTimeout(later));
     }),

@@ -18,6 +18,8 @@ export interface SuspectsTable {
   readonly isRunning: () => boolean;
   readonly failure: () => string | null;
   ask(data: ScenarioData): void;
+  /** What was asked for is not wanted any more; what was made stays. */
+  callOff(): void;
   /** One that a proof has made. */
   take(made: SuspectsMade): void;
 }
@@ -49,8 +51,10 @@ export function suspectsTable(): SuspectsTable {
     made,
     isRunning: () => running() !== null,
     failure,
+    callOff: stop,
     take(given) {
       stop();
+      setFailure(null);
       setMade(given);
     },
     ask(data) {
