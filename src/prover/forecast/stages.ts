@@ -1,7 +1,8 @@
 /**
  * What a car is put through to be read: at rest, running as the service information has it, at idle, with the cabin shut,
- * for long at speed, with the air conditioning switched off again, and for a moment with its low-pressure switch bridged. One order for ghosts and for whoever is in the bay, so that both are
- * read after the same time. Lengths are [guess]: needles settle within a minute and a half, a cabin within three or four.
+ * for long at speed, with the air conditioning switched off again, and for a moment with its low-pressure switch bridged.
+ * One order for ghosts and for whoever is in the bay, so that both are read after the same time. Lengths are [guess]: needles
+ * settle within a minute and a half, a cabin within three or four.
  */
 import { vehicleOf } from '../../loop/car/vehicles';
 import type { Command } from '../../plant/commandSpecs';

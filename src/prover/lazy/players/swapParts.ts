@@ -1,11 +1,10 @@
 /** Draws a fault that a new part would mend, fits that part and names the fault. */
 import { faultOf } from '../../../faults/registry';
 import { keyedUniform } from '../../../numerics/keyedRandom';
+import { NOTHING_WRONG } from '../../../plant/faultBook';
 import { blindly } from '../blindly';
 import type { Choice } from '../choice';
 import type { TidyHands } from '../tidyHands';
-
-const NOTHING_WRONG = 'nothing-wrong';
 
 export function swapParts(hands: TidyHands): void {
   blindly(hands, drawn);

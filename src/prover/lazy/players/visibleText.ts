@@ -3,14 +3,13 @@
  * whose words stand there most. What passes so is given away before a hose is touched.
  */
 import { faultOf } from '../../../faults/registry';
+import { NOTHING_WRONG } from '../../../plant/faultBook';
 import { byRoutine } from '../byRoutine';
 import type { Choice } from '../choice';
 import { causeInText } from '../text/causeInText';
 import { decisionInText } from '../text/decisionInText';
 import { visibleWords } from '../text/visibleWords';
 import type { TidyHands } from '../tidyHands';
-
-const NOTHING_WRONG = 'nothing-wrong';
 
 export function visibleText(hands: TidyHands): void {
   byRoutine(hands, read);
