@@ -4,10 +4,10 @@ import { idsIn, textOf } from '../../shared/build/languageFiles';
 import { validate } from '../../shared/build/validate';
 import type { Jurisdiction } from '../../shared/schema/jurisdiction';
 import { lawWords, ownLaw } from '../../shared/schema/lawWords';
+import { ownWords } from '../../shared/schema/ownWords';
 import { readYaml } from '../../shared/schema/readYaml';
 import { sameFigures } from '../../shared/schema/sameFigures';
 import type { ScenarioData } from '../../shared/schema/scenario';
-import { ownWords } from '../../shared/schema/ownWords';
 import { scenarioWords, scenarioWordsProblems } from '../../shared/schema/scenarioWords';
 
 const sourceOf = (file: string) => readYaml(file, textOf(file));
