@@ -30,6 +30,9 @@ export function keys(page: Page): Hands {
     target.evaluate((element) => {
       const active = document.activeElement;
       if (element === active) return true;
+      const isRadio = (one: Element | null): one is HTMLInputElement =>
+        one instanceof HTMLInputElement && one.type === 'radio';
+      if (isRadio(element) && isRadio(active) && element.name === active.name) return true;
       const group = element.closest('[role="radiogroup"], [role="menu"]');
       return group?.contains(active) ?? false;
     });
@@ -80,6 +83,8 @@ export function keys(page: Page): Hands {
     },
     async tick(target) {
       await reach(target);
+      for (let step = 0; step < MOST_TABS && !(await isFocused(target)); step++)
+        await keyboard.press('ArrowDown');
       await keyboard.press('Space');
     },
     async pick(list, index) {
