@@ -142,6 +142,7 @@ describe('prove as it is run', () => {
 describe('what prove cannot be asked', () => {
   test.each([
     [[], 'FILE'],
+    [['warm-at-the-lights', '--library'], '--library'],
     [['warm-at-the-lights', '--seeds', 'many'], 'whole number'],
     [['warm-at-the-lights', '--threads', '0'], 'whole number'],
     [['no-such-lesson'], 'no scenario'],

@@ -30,6 +30,7 @@ const THREADS = 2;
 const MOST_THREADS = 64;
 
 export function toProve(operands: readonly string[], library: boolean, io: Io): readonly ToProve[] {
+  if (library && operands.length > 0) throw new UsageError(word('prove.verb.notBoth'));
   if (library) return scenarios.map(shipped);
   if (operands.length === 0) throw new UsageError(word('prove.verb.what'));
   return operands.map((given) => {

@@ -8,6 +8,7 @@ export interface ProveWords {
   'prove.verb.library': never;
   'prove.verb.noCache': never;
   'prove.verb.what': never;
+  'prove.verb.notBoth': never;
   'prove.verb.notWhole': 'given' | 'most' | 'name';
   'prove.verb.progress': 'done' | 'id' | 'known';
   'prove.verb.line': 'id' | 'verdict';
