@@ -25,9 +25,7 @@ export function prepare({ core, give, scenario: { data } }: TidyHands): void {
   give('begin', ...SAFE);
   give(...core.choices('sheet').map((sheet) => `read-sheet ${sheet}`), ...HISTORY);
   // with an identifier on the bench the label's gas is what people write who do not use it
-  give(
-    `note-loop ${vehicleOf(data.vehicle).metering.kind}`,
-    `note-gas ${hasIdentifier ? data.contents.refrigerant : 'unknown'}`,
-  );
+  const { metering, label } = vehicleOf(data.vehicle);
+  give(`note-loop ${metering.kind}`, `note-gas ${hasIdentifier ? label.refrigerant : 'unknown'}`);
   for (const { id } of layout.ports) give(`trace ${id}`, `judge-port ${id} ${tracePort(layout, id).side}`);
 }
