@@ -26,7 +26,10 @@ declare module 'virtual:prover-hash' {
 declare module 'virtual:words' {
   type Lot = () => Promise<Readonly<Record<string, string>>>;
   const words: Readonly<
-    Record<string, Readonly<Record<'page' | 'job' | 'findings' | 'pages' | 'workshop' | 'line', Lot>>>
+    Record<
+      string,
+      Readonly<Record<'page' | 'job' | 'findings' | 'inside' | 'pages' | 'workshop' | 'line', Lot>>
+    >
   >;
   export default words;
 }

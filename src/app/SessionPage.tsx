@@ -22,7 +22,7 @@ import { openRunningSession, type RunningSession } from './session';
 import { holdSession } from './tabLock';
 import { withWords } from './withWords';
 
-const DebriefPage = lazy(() => withWords(['findings'], import('./DebriefPage')));
+const DebriefPage = lazy(() => withWords(['findings', 'inside'], import('./DebriefPage')));
 
 export interface SessionPageProps {
   readonly asked: Asked;

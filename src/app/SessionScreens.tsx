@@ -23,8 +23,9 @@ import { LoadLater } from './LoadLater';
 import type { SessionPageProps } from './SessionPage';
 import type { RunningSession } from './session';
 import { settings } from './settings';
+import { withWords } from './withWords';
 
-const InsidePage = lazy(() => import('./InsidePage'));
+const InsidePage = lazy(() => withWords(['inside'], import('./InsidePage')));
 const WordsPage = lazy(() => import('./WordsPage'));
 
 type Screen = 'bay' | 'inside' | 'words';

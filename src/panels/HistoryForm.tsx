@@ -131,7 +131,7 @@ export function HistoryForm(props: {
         label={word('instrument.strip.view')}
         options={[
           { value: 'chart' as const, label: word('instrument.strip.chart') },
-          { value: 'table' as const, label: word('inside.tableOnly') },
+          { value: 'table' as const, label: word('instrument.strip.asTable') },
         ]}
         value={shown()}
         onChoose={setShown}

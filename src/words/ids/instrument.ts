@@ -54,6 +54,7 @@ export interface InstrumentWords {
   'instrument.strip.title': never;
   'instrument.strip.view': never;
   'instrument.strip.chart': never;
+  'instrument.strip.asTable': never;
   'instrument.strip.table': never;
   'instrument.strip.time': never;
   'instrument.strip.what': never;
