@@ -1,34 +1,14 @@
 /** What goes along with a view: ids that arguments may take now, and where the probes are. */
-import type { IdSet } from '../plant/commandSpecs';
+import { ID_SETS, type IdSet } from '../plant/commandSpecs';
 import type { SessionCore } from '../session/corePort';
 import { liveLog } from '../session/liveLog';
 import type { Choices } from './protocol';
 
-const SETS: readonly IdSet[] = [
-  'port',
-  'part',
-  'hose',
-  'can',
-  'can-inlet',
-  'gauge',
-  'air-place',
-  'line-place',
-  'zone',
-  'channel',
-  'sheet',
-  'cause',
-  'replaceable',
-  'device',
-  'device-place',
-  'tank',
-  'leak-place',
-  'loop-place',
-  'cleanable',
-  'covered-port',
-];
-
 export function choicesOf(core: SessionCore): Choices {
-  return Object.fromEntries(SETS.map((set) => [set, core.choices(set)])) as Record<IdSet, readonly string[]>;
+  return Object.fromEntries(ID_SETS.map((set) => [set, core.choices(set)])) as Record<
+    IdSet,
+    readonly string[]
+  >;
 }
 
 /** Which channel a command gives its place. */

@@ -8,27 +8,29 @@ import { OIL_KINDS } from '../equipment/oils';
 import { CLUTCH_DOINGS, GASES, SUMS, TOLD } from './taskDesk';
 
 /** Sets of ids whose members depend on the vehicle, the bench or a registry. */
-export type IdSet =
-  | 'port'
-  | 'covered-port'
-  | 'part'
-  | 'hose'
-  | 'can'
-  | 'can-inlet'
-  | 'gauge'
-  | 'air-place'
-  | 'line-place'
-  | 'zone'
-  | 'channel'
-  | 'sheet'
-  | 'cause'
-  | 'replaceable'
-  | 'device'
-  | 'device-place'
-  | 'tank'
-  | 'leak-place'
-  | 'loop-place'
-  | 'cleanable';
+export const ID_SETS = [
+  'port',
+  'covered-port',
+  'part',
+  'hose',
+  'can',
+  'can-inlet',
+  'gauge',
+  'air-place',
+  'line-place',
+  'zone',
+  'channel',
+  'sheet',
+  'cause',
+  'replaceable',
+  'device',
+  'device-place',
+  'tank',
+  'leak-place',
+  'loop-place',
+  'cleanable',
+] as const;
+export type IdSet = (typeof ID_SETS)[number];
 
 export type ArgSpec =
   | { readonly kind: 'choice'; readonly of: readonly string[] }
