@@ -89,7 +89,8 @@ describe('a condition', () => {
     expect(issues({ all: [{ signal: 'engine.rpm', over: 0 }, { not: { event: 'coupled' } }] })).toEqual([]);
     expect(issues({ signal: 'engine.rpm', over: 0, under: 3 })[0]).toContain('exactly one');
     expect(issues({ signal: 'engine.rpm' })[0]).toContain('exactly one');
-    expect(issues({ al: [] })[0]).toContain('all, any, not, signal, event');
+    expect(issues({ whole: [] })[0]).toContain('all, any, not, signal, event');
+    expect(issues({ al: [] })).toEqual([expect.stringMatching(/^all\|/), expect.stringContaining('"al"')]);
     expect(issues({ all: [{ signal: 'engine.rpm', ovr: 0 }] })[0]).toMatch(/^all\.0/);
   });
 });

@@ -19,7 +19,7 @@ const SAME: Readonly<Record<string, readonly RegExp[]>> = {
     /^task\.(oil\.(PAG|POE)|gas\.R-\w+)$/,
     /^(cli\.usageOfVerb|panels\.car\.(ac|rpm)|panels\.service\.motor|report\.axis\.(micron|errorPercent))$/,
     /^(help\.unit|instrument)\.\w+$/,
-    /^(workshop\.(mark\.error|found\.mendKey)|shelf\.minutes|debrief\.next\.open|instrument\.plot\.minute|drill\.name\.cover|work\.clock\.run\w+)$/,
+    /^(workshop\.(mark\.error|found\.mendKey)|prove\.worth\.nats|shelf\.minutes|debrief\.next\.open|instrument\.plot\.minute|drill\.name\.cover|work\.clock\.run\w+)$/,
   ],
 };
 
