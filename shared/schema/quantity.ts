@@ -1,8 +1,8 @@
 /** A quantity as text, number then unit (`620 g`). Which unit fits is checked with the quantity's kind; an issue may carry what was meant. */
 import { z } from 'zod';
 import { parseQuantity, QuantityError } from '../../src/units/quantity';
-import { unitMeant } from '../../src/units/unitMeant';
 import { type QuantityKind, unitsOf } from '../../src/units/unitTable';
+import { unitMeant } from './unitMeant.ts';
 
 export function quantity(
   kind: QuantityKind,

@@ -1,8 +1,8 @@
 /** A condition part by part, so that each slip in it is told where it stands: a signal, an event, a value with its unit. */
 import type { Comparison, Condition } from '../../../shared/schema/condition';
 import type { YamlPath } from '../../../shared/schema/readYaml';
+import { unitMeant } from '../../../shared/schema/unitMeant';
 import type { SignalSpec } from '../../plant/signalTypes';
-import { unitMeant } from '../../units/unitMeant';
 import { nearest } from '../../words/nearest';
 import { word } from '../../words/words';
 import { ConditionError, compileCondition, matchingSignals } from '../conditions/compileCondition';

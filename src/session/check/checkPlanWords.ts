@@ -2,9 +2,9 @@
 import type { PlanLine, SingleLine } from '../../../shared/schema/plan';
 import type { YamlPath } from '../../../shared/schema/readYaml';
 import type { ScenarioData } from '../../../shared/schema/scenario';
+import { unitMeant } from '../../../shared/schema/unitMeant';
 import type { Command } from '../../plant/commandSpecs';
 import type { Plant } from '../../plant/plantPort';
-import { unitMeant } from '../../units/unitMeant';
 import { nearest } from '../../words/nearest';
 import { isWordId, say, word } from '../../words/words';
 import { STEPS_PER_MINUTE } from '../clock';

@@ -2,9 +2,10 @@
  * What a person meant who wrote a quantity that cannot be read: `35 C` is `35 degC`, `620 gr` is `620 g`, a bare `480` of a
  * mass is `480 g`. Undefined where nothing is near, or nothing near is inside what is allowed.
  */
-import { nearest } from '../words/nearest';
-import { parseQuantity, QuantityError } from './quantity';
-import { type QuantityKind, unitsOf } from './unitTable';
+
+import { parseQuantity, QuantityError } from '../../src/units/quantity';
+import { type QuantityKind, unitsOf } from '../../src/units/unitTable';
+import { nearest } from '../../src/words/nearest';
 
 export interface Allowed {
   readonly min: number;
