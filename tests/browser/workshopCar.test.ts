@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { DESK, expectClean } from '../support/cleanScreen';
 import { openPage } from '../support/openPage';
-import { begin } from './driver';
+import { begin, stepOf } from './driver';
 
 const context = { viewport: DESK, reducedMotion: 'reduce' } as const;
 
@@ -49,6 +49,7 @@ describe('a scenario of one’s own', () => {
     await page.getByRole('button', { name: 'Play as trainee' }).click();
     await begin(page);
     expect(page.url()).toMatch(/scenario=own-[0-9a-f]{16}&mode=explore/);
+    await expect.poll(() => stepOf(page)).toBeGreaterThan(0);
     await page.reload();
     await page.getByText('Fine until it stands, explore').waitFor({ timeout: 60_000 });
     await page.getByRole('button', { name: /^Go on from/ }).click();
