@@ -97,6 +97,7 @@ describe('an instructor', () => {
     await page.keyboard.press('Home');
     await page.keyboard.press('Delete');
     await page.getByText('unknown key "asks"').waitFor({ timeout: 15_000 });
+    await says(page, /^asks:/m);
     await page.keyboard.press('Control+Home');
     for (let i = 0; i < 4 && !/^tasks:/m.test(await textOf(page)); i++) {
       await page.keyboard.press('Alt+n');

@@ -2,7 +2,7 @@
  * The text of a scenario as an editor. It lives in a shadow root, because there its looks are constructed sheets: the page
  * allows no inline ones. Tab is left alone and leads on to the next control.
  */
-import { history, historyKeymap, standardKeymap } from '@codemirror/commands';
+import { history, historyKeymap, isolateHistory, standardKeymap } from '@codemirror/commands';
 import { yaml } from '@codemirror/lang-yaml';
 import { indentUnit } from '@codemirror/language';
 import { EditorState, type Extension } from '@codemirror/state';
@@ -44,12 +44,14 @@ export function createEditor(host: HTMLElement, options: EditorOptions): Editor 
   const root = host.shadowRoot ?? host.attachShadow({ mode: 'open' });
   let timer = 0;
   const mend = (view: EditorView, { fix }: Mark): void => {
-    if (fix)
-      view.dispatch({
-        changes: fix,
-        selection: { anchor: fix.from + fix.insert.length },
-        userEvent: 'input.mend',
-      });
+    // Its mark may stand a moment longer than the slip.
+    if (!fix || view.state.sliceDoc(fix.from, fix.to) === fix.insert) return;
+    view.dispatch({
+      changes: fix,
+      selection: { anchor: fix.from + fix.insert.length },
+      userEvent: 'input.mend',
+      annotations: isolateHistory.of('full'),
+    });
   };
   const view = new EditorView({
     root,
