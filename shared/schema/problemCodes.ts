@@ -62,3 +62,5 @@ export const PROBLEM_CODES = [
   'SCN401',
   'SCN402',
 ] as const;
+
+export type ProblemCode = (typeof PROBLEM_CODES)[number];

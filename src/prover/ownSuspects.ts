@@ -4,11 +4,10 @@
  */
 import { NOTHING_WRONG } from '../plant/faultBook';
 import type { Scenario } from '../session/scenario/scenario';
+import { suspectOf } from '../suspects/causes';
 import { hiddenAsRead } from './forecast/suspectsIn';
-
-const AND = '+';
 
 export function ownSuspects(scenario: Scenario): readonly string[] {
   const hidden = hiddenAsRead(scenario);
-  return hidden.length > 0 ? [hidden.join(AND)] : [NOTHING_WRONG];
+  return hidden.length > 0 ? [suspectOf(hidden)] : [NOTHING_WRONG];
 }

@@ -52,7 +52,10 @@ export function checkRules(
 
 /** The conditions of a rule of the scenario's own, each told where it stands. */
 function checkConditions(rule: Rule, path: YamlPath, table: SignalTable, findings: Findings): void {
-  const told = { code: 'SCN130', tell: (reason: string) => word('check.rule', { rule: rule.id, reason }) };
+  const told = {
+    code: 'SCN130' as const,
+    tell: (reason: string) => word('check.rule', { rule: rule.id, reason }),
+  };
   const look = (condition: Condition | undefined, ...keys: readonly string[]): void => {
     if (condition !== undefined) checkCondition(condition, [...path, ...keys], table, findings, told);
   };

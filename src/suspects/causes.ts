@@ -78,11 +78,14 @@ export function ensembleAt({
 export function pairOf(hidden: readonly string[]): readonly GhostSpec[] {
   if (hidden.length !== 2) return [];
   return USUAL.map((severity) => ({
-    cause: hidden.join(AND),
+    cause: suspectOf(hidden),
     severity,
     both: hidden.map((cause) => ({ cause, severity })),
   }));
 }
+
+/** Causes that stand together, as one suspect. */
+export const suspectOf = (causes: readonly string[]): string => causes.join(AND);
 
 /** The causes a suspect stands for: one, or the two of a pair. */
 export const causesIn = (suspect: string): readonly string[] => suspect.split(AND);

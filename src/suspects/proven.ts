@@ -27,4 +27,8 @@ export function provenShare(
 export const isFoundBySearch = (cause: string): boolean =>
   faultIds.includes(cause) && faultOf(cause).toldBy === 'search';
 
-const asRead = (cause: string): string => (cause === LEAK || isFoundBySearch(cause) ? SHORT : cause);
+/** A loop that is short, and one that leaks anywhere, are one to any reading. */
+export const readsAsShort = (cause: string): boolean =>
+  cause === SHORT || cause === LEAK || isFoundBySearch(cause);
+
+const asRead = (cause: string): string => (readsAsShort(cause) ? SHORT : cause);

@@ -3,7 +3,7 @@ import { createSignal, For, type JSX, Show } from 'solid-js';
 import { word } from '../words/words';
 import type { FaultRow, FormValues } from './edit/formOf';
 import type { Wish } from './edit/wish';
-import type { FaultWord } from './work/vocabulary';
+import type { FaultWord } from './reader/vocabulary';
 import type { Written } from './written';
 
 const STEP = 0.05;

@@ -7,9 +7,9 @@ import { rubrics } from '../session/scenario/rubrics';
 import { showMarks } from '../units/format';
 import { learnWords, setLanguage } from '../words/words';
 import { changesFor } from './edit/changesFor';
-import { lookAt } from './work/lookAt';
-import type { Answer, Request, Spoken } from './work/protocol';
-import { vocabulary } from './work/vocabulary';
+import { lookAt } from './reader/lookAt';
+import type { Answer, Request, Spoken } from './reader/protocol';
+import { vocabulary } from './reader/vocabulary';
 
 /** Problems name it with their place. */
 const FILE = 'text';

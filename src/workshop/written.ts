@@ -10,9 +10,9 @@ import type { Wish } from './edit/wish';
 import type { Editor } from './editor/createEditor';
 import type { Mark } from './editor/marks';
 import { type Draft, keepDraft, keptDraft, onOtherTab, setAside } from './keep/drafts';
-import { openDesk } from './work/desk';
-import type { Choices, Looked } from './work/protocol';
-import type { Vocabulary } from './work/vocabulary';
+import { openDesk } from './reader/desk';
+import type { Choices, Looked } from './reader/protocol';
+import type { Vocabulary } from './reader/vocabulary';
 
 const LOOK_AFTER_MS = 180;
 const KEEP_AFTER_MS = 500;

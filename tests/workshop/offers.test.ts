@@ -1,9 +1,9 @@
 /** What is offered where a cursor stands, from the schema and the registries themselves. */
 import { describe, expect, it } from 'vitest';
 import '../../src/loop/car/allVehicles';
+import { vocabulary } from '../../src/workshop/reader/vocabulary';
 import { offersAt } from '../../src/workshop/text/offers';
 import { placeAt } from '../../src/workshop/text/placeAt';
-import { vocabulary } from '../../src/workshop/work/vocabulary';
 
 const known = {
   vocabulary: vocabulary(),

@@ -9,7 +9,7 @@
  */
 import { layoutOf } from '../../layout/layouts';
 import type { Scenario } from '../../session/scenario/scenario';
-import { causesOf, type GhostSpec } from '../../suspects/causes';
+import { causesOf, type GhostSpec, suspectOf } from '../../suspects/causes';
 import type { ApartTable, Pair, TestOf } from '../apartTable';
 import { forecastOf } from '../forecast/forecastOf';
 import { ghostOptions } from '../forecast/ghostOptions';
@@ -20,7 +20,6 @@ import { decisionOf } from '../know/decisionOf';
 import { isOnBench, minutesAlone } from '../know/testsOf';
 
 const PARTED = 2;
-const AND = '+';
 
 interface Row {
   readonly cause: string;
@@ -142,7 +141,7 @@ function withOwn(ensemble: readonly GhostSpec[], scenario: Scenario): readonly G
   const both = hidden.flatMap((cause) =>
     own.filter(({ fault }) => fault === cause).map(({ severity }) => ({ cause, severity })),
   );
-  const cause = hidden.join(AND);
+  const cause = suspectOf(hidden);
   const severity = Math.max(...both.map((one) => one.severity));
   const others = ensemble.filter((spec) => spec.cause !== cause);
   return [...others, { cause, severity, ...(both.length > 1 ? { both } : {}) }];

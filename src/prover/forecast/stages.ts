@@ -6,6 +6,7 @@
  */
 import { vehicleOf } from '../../loop/car/vehicles';
 import type { Command } from '../../plant/commandSpecs';
+import { serviceRpm } from '../../plant/serviceRpm';
 
 export const STAGE_IDS = ['rest', 'running', 'idle', 'shut', 'motorway', 'off', 'bridged'] as const;
 export type StageId = (typeof STAGE_IDS)[number];
@@ -26,13 +27,11 @@ const IDLE_RPM = 900;
 /** Dear, since nobody bridges a switch who can tell otherwise. */
 const BRIDGED_MINUTES = 5;
 const FAST_RPM = 2500;
-const RPM_STEP = 50;
-const S_PER_MIN = 60;
 
 /** Those that this car can be put through, in the order of `STAGE_IDS`. */
 export function stagesOf(vehicleId: string): readonly Stage[] {
-  const { service, evaporatorAir } = vehicleOf(vehicleId);
-  const rpm = RPM_STEP * Math.round((S_PER_MIN * service.engine) / RPM_STEP);
+  const { evaporatorAir } = vehicleOf(vehicleId);
+  const rpm = serviceRpm(vehicleId);
   const engine = (speed: number): Command[] => (rpm > 0 ? [{ do: 'engine', rpm: speed }] : []);
   const running: Command[] = [
     { do: 'windows', to: 'open' },

@@ -6,19 +6,15 @@
 import { faultIds, faultOf } from '../../faults/registry';
 import { NOTHING_WRONG } from '../../plant/faultBook';
 import { causesIn } from '../../suspects/causes';
-import { isFoundBySearch } from '../../suspects/proven';
+import { readsAsShort } from '../../suspects/proven';
 
 const SHORT = 'low-charge';
-const LEAK = 'leak';
-
-export const isShort = (cause: string): boolean =>
-  cause === SHORT || cause === LEAK || isFoundBySearch(cause);
 
 /** By suspect, which may be two causes; `known` are the parts and lines of this car. */
 export function decisionOf(suspect: string, known: ReadonlySet<string>): string {
   const each = causesIn(suspect).map((cause) => {
     if (cause === NOTHING_WRONG) return cause;
-    if (isShort(cause)) return SHORT;
+    if (readsAsShort(cause)) return SHORT;
     if (!faultIds.includes(cause)) return cause;
     const parts = faultOf(cause).clearedBy.filter((part) => known.has(part));
     return parts.length > 0 ? parts.join(',') : cause;

@@ -10,13 +10,13 @@ import { layoutOf } from '../../layout/layouts';
 import { NOTHING_WRONG } from '../../plant/faultBook';
 import { STEPS_PER_MINUTE } from '../../session/clock';
 import type { Scenario } from '../../session/scenario/scenario';
-import { causesIn, type GhostSpec } from '../../suspects/causes';
-import { PROVEN } from '../../suspects/proven';
+import { causesIn, type GhostSpec, suspectOf } from '../../suspects/causes';
+import { PROVEN, readsAsShort } from '../../suspects/proven';
 import { forecastOf } from '../forecast/forecastOf';
 import { ghostOptions } from '../forecast/ghostOptions';
 import { suspectsIn } from '../forecast/suspectsIn';
 import type { KnowRun, KnowTrial } from '../knowRun';
-import { decisionOf, isShort } from './decisionOf';
+import { decisionOf } from './decisionOf';
 import { handsOf } from './hands';
 import { nextTest } from './nextTest';
 import { seatFor } from './seat';
@@ -80,7 +80,7 @@ export function playToKnow(
     for (let test = next(); test; test = next()) take(test);
   } while (suspicion.lookedCloser());
   const { share, cause: claimed } = suspicion.likeliest(true);
-  const charge = causesIn(claimed).some(isShort) ? 'charge' : 'do-not-charge';
+  const charge = causesIn(claimed).some(readsAsShort) ? 'charge' : 'do-not-charge';
   seat.say(`decide ${charge}`);
   for (const cause of causesIn(claimed)) seat.say(`diagnose ${cause} ${share >= PROVEN ? 'sure' : 'likely'}`);
   seat.leave();
@@ -107,5 +107,5 @@ const lastLook = (tests: readonly Test[]): Test | null =>
 function isRight({ answer }: Scenario, claimed: string, known: ReadonlySet<string>): boolean {
   const hidden = answer.hidden ?? [];
   if (hidden.length === 0) return claimed === NOTHING_WRONG;
-  return decisionOf(hidden.join('+'), known) === decisionOf(claimed, known);
+  return decisionOf(suspectOf(hidden), known) === decisionOf(claimed, known);
 }

@@ -3,6 +3,7 @@
  * lesson that does not ask for that test three minutes will do: long enough for needles to settle.
  */
 import { vehicleOf } from '../../loop/car/vehicles';
+import { serviceRpm } from '../../plant/serviceRpm';
 import type { TidyHands } from './tidyHands';
 import { waysOf } from './ways';
 
@@ -12,8 +13,8 @@ const LONGER = 1.02;
 
 /** Starts the car as the test has it. */
 export function startTest({ give, scenario: { data } }: TidyHands): void {
-  const { service, evaporatorAir } = vehicleOf(data.vehicle);
-  const rpm = 50 * Math.round((60 * service.engine) / 50);
+  const { evaporatorAir } = vehicleOf(data.vehicle);
+  const rpm = serviceRpm(data.vehicle);
   give('windows open', `blower ${evaporatorAir.steps.length - 1}`, 'air recirculated', 'temperature coldest');
   give(...(rpm > 0 ? [`engine ${rpm}`] : []), 'ac on');
 }

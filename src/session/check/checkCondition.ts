@@ -1,5 +1,6 @@
 /** A condition part by part, so that each slip in it is told where it stands: a signal, an event, a value with its unit. */
 import type { Comparison, Condition } from '../../../shared/schema/condition';
+import type { ProblemCode } from '../../../shared/schema/problemCodes';
 import type { YamlPath } from '../../../shared/schema/readYaml';
 import { unitMeant } from '../../../shared/schema/unitMeant';
 import type { SignalSpec } from '../../plant/signalTypes';
@@ -19,7 +20,7 @@ export function checkCondition(
   path: YamlPath,
   table: SignalTable,
   findings: Findings,
-  { code, tell }: { readonly code: string; readonly tell: (reason: string) => string },
+  { code, tell }: { readonly code: ProblemCode; readonly tell: (reason: string) => string },
 ): void {
   const all = (parts: readonly Condition[], at: YamlPath): void => {
     for (const [index, part] of parts.entries()) walk(part, [...at, index]);

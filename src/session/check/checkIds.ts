@@ -10,7 +10,7 @@ import type { Sound } from './soundKeys';
 
 export function checkDeliveries({ deliver }: ScenarioData, plant: Plant, findings: Findings): void {
   const table = { signals: [...plant.signals, ...sessionSignals(plant)] };
-  const told = { code: 'SCN120', tell: (reason: string) => reason };
+  const told = { code: 'SCN120' as const, tell: (reason: string) => reason };
   deliver.forEach(({ done }, at) => {
     checkCondition(done, ['deliver', at, 'done'], table, findings, told);
   });

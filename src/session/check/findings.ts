@@ -1,5 +1,6 @@
 /** Findings of `check` with the place they stand at. What the codes mean stands in problemCodes.ts. */
 import type { Problem } from '../../../shared/schema/problem';
+import type { ProblemCode } from '../../../shared/schema/problemCodes';
 import type { YamlPath, YamlSource } from '../../../shared/schema/readYaml';
 import { nearest } from '../../words/nearest';
 import { word } from '../../words/words';
@@ -12,10 +13,10 @@ export interface Meant {
 
 export interface Findings {
   /** With `meant`, the place is that of what is written wrongly, and a fix is offered. */
-  error(path: YamlPath, code: string, message: string, meant?: Meant | null): void;
-  warning(path: YamlPath, code: string, message: string): void;
+  error(path: YamlPath, code: ProblemCode, message: string, meant?: Meant | null): void;
+  warning(path: YamlPath, code: ProblemCode, message: string): void;
   /** An id that is not among `known`: told with the nearest of them. */
-  unknown(path: YamlPath, code: string, what: string, id: string, known: readonly string[]): void;
+  unknown(path: YamlPath, code: ProblemCode, what: string, id: string, known: readonly string[]): void;
   readonly list: readonly Problem[];
   /** First keys of the paths that errors were told of. */
   readonly errorsUnder: ReadonlySet<string | number>;
@@ -27,7 +28,7 @@ export function findingsIn(source: YamlSource): Findings {
   const put = (
     level: Problem['level'],
     path: YamlPath,
-    code: string,
+    code: ProblemCode,
     message: string,
     meant?: Meant | null,
   ) => {

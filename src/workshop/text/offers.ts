@@ -3,8 +3,8 @@
  * words of a plan's line one after the other.
  */
 import type { KeyDescription } from '../../../shared/schema/describeKeys';
-import type { Choices } from '../work/protocol';
-import type { Vocabulary } from '../work/vocabulary';
+import type { Choices } from '../reader/protocol';
+import type { Vocabulary } from '../reader/vocabulary';
 import { lineOffers } from './lineOffers';
 import { keysWritten, type PlaceAt } from './placeAt';
 
