@@ -9,6 +9,7 @@ import { openRecorded } from '../session/openRecorded';
 import { playPlan } from '../session/plan/playPlan';
 import type { Scenario } from '../session/scenario/scenario';
 import { isWordId, say, word } from '../words/words';
+import { sayFinding } from './sayFinding';
 import { type Score, score } from './score';
 
 const SOLUTION_MARK = 95;
@@ -23,8 +24,8 @@ export function checkPlans(
   onPlan('solution');
   const solution = play(scenario, plans.solution, 'solution', findings);
   if (solution.score < SOLUTION_MARK || !solution.passed) {
-    const lost = solution.findings.filter(({ severity }) => severity !== null).map(({ rule }) => rule);
-    const broken = lost.join(', ') || word('check.none');
+    const lost = solution.findings.filter(({ severity }) => severity !== null);
+    const broken = lost.map((one) => `${one.rule}: ${sayFinding(one)}`).join(' ') || word('check.none');
     const message = word('check.solutionLow', {
       score: String(solution.score),
       mark: String(SOLUTION_MARK),
@@ -42,11 +43,16 @@ export function checkPlans(
 
 function play(scenario: Scenario, lines: readonly PlanLine[], plan: string, findings: Findings): Score {
   const { core, record } = openRecorded(scenario, 'assessed', SEED);
-  for (const { line, reason, params } of playPlan(core, lines)) {
-    const told = isWordId(reason) ? say({ id: reason, values: params }) : reason;
-    const message = word('check.refused', { number: String(line + 1), reason: told });
-    if (plan === 'solution') findings.error(['plans', plan], 'SCN203', message);
-    else findings.warning(['plans', plan], 'SCN203', message);
+  const told = new Set<string>();
+  for (const { place, words, reason, params } of playPlan(core, lines)) {
+    const path = ['plans', plan, ...place];
+    // a line that is repeated is told once
+    if (told.has(path.join())) continue;
+    told.add(path.join());
+    const why = isWordId(reason) ? say({ id: reason, values: params }) : reason;
+    const message = word('check.refused', { line: words, reason: why });
+    if (plan === 'solution') findings.error(path, 'SCN203', message);
+    else findings.warning(path, 'SCN203', message);
   }
   if (core.view().phase !== 'debrief')
     findings.error(['plans', plan], 'SCN204', word('check.unfinished', { plan }));

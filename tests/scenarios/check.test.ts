@@ -129,8 +129,18 @@ describe('a file', () => {
       ...solution,
       ...lines.slice(at('nothing')),
     ].join('\n');
-    const codes = check(swapped).map(({ code }) => code);
-    expect(codes).toEqual(expect.arrayContaining(['SCN201', 'SCN202']));
+    const found = check(swapped);
+    expect(found.map(({ code }) => code)).toEqual(expect.arrayContaining(['SCN201', 'SCN202']));
+    const low = found.find(({ code }) => code === 'SCN201');
+    expect(low?.message).toMatch(/ At \d\d:\d\d /);
+  });
+
+  it('whose solution has a line that is refused says which, in its words and at its place', () => {
+    const line = text.split('\n').findIndex((one) => one.includes('- begin')) + 2;
+    const twice = text.replace('- begin\n', '- begin\n    - repeat: [begin]\n      times: 3\n');
+    const refused = check(twice).filter(({ code }) => code === 'SCN203');
+    expect(refused).toHaveLength(1);
+    expect(refused[0]).toMatchObject({ line, message: expect.stringContaining('"begin"') });
   });
 
   it('is refused a fault of the charge in a loop that starts evacuated', () => {

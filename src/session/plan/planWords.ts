@@ -23,12 +23,22 @@ export const LONGEST_WAIT_STEPS = 3600 * STEPS_PER_SECOND;
 
 const UNTIL = 'until something happens';
 
+/** A line, and where in the plan it is written. */
+export interface PlacedLine {
+  readonly line: SingleLine;
+  readonly place: readonly (string | number)[];
+}
+
 /** A plan with its repeated lines written out. */
-export function singleLines(lines: readonly PlanLine[]): SingleLine[] {
-  return lines.flatMap((line) => {
-    if (typeof line === 'string' || !('repeat' in line)) return [line as SingleLine];
+export const singleLines = (lines: readonly PlanLine[]): SingleLine[] =>
+  placedLines(lines).map(({ line }) => line);
+
+export function placedLines(lines: readonly PlanLine[]): PlacedLine[] {
+  return lines.flatMap((line, at): PlacedLine[] => {
+    if (typeof line === 'string' || !('repeat' in line)) return [{ line: line as SingleLine, place: [at] }];
     const { repeat, times } = line as RepeatedLines;
-    return Array.from({ length: times }, () => repeat).flat();
+    const once = repeat.map((one, within) => ({ line: one, place: [at, 'repeat', within] }));
+    return Array.from({ length: times }, () => once).flat();
   });
 }
 

@@ -14,7 +14,7 @@ export interface CheckWords {
   'check.bentSign': 'fault' | 'rule' | 'signal' | 'vehicle';
   'check.solutionLow': 'broken' | 'mark' | 'score';
   'check.passes': 'plan' | 'score';
-  'check.refused': 'number' | 'reason';
+  'check.refused': 'line' | 'reason';
   'check.unfinished': 'plan';
   'check.chargeOfNothing': never;
   'check.chargeFaultOfNothing': 'id';
