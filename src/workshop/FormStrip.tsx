@@ -2,6 +2,7 @@
 import { createMemo, createSignal, For, type JSX, Show } from 'solid-js';
 import { word } from '../words/words';
 import type { FormValues } from './edit/formOf';
+import { portChanges } from './edit/portsAlong';
 import type { Along, Wish } from './edit/wish';
 import { FaultFields } from './FaultFields';
 import { NumberBox } from './NumberBox';
@@ -38,7 +39,8 @@ export function FormStrip(props: { readonly written: Written }): JSX.Element {
     const [before, charge] = [vehicle(), form()?.chargeG];
     const share = before && charge ? charge / before.chargeG : 1;
     const chargeG = share === 1 ? next.chargeG : Math.round((share * next.chargeG) / G_STEP) * G_STEP;
-    void change({ set: 'vehicle', to: id, refrigerant: next.refrigerant, chargeG });
+    const ports = portChanges(before?.ports ?? [], next.ports);
+    void change({ set: 'vehicle', to: id, refrigerant: next.refrigerant, chargeG, ports });
   };
   return (
     <details class="ws-form" open={innerHeight >= LOW_SCREEN_PX}>

@@ -4,7 +4,9 @@ import { parse } from 'yaml';
 import { changed } from '../../src/workshop/edit/changes';
 import { changesFor } from '../../src/workshop/edit/changesFor';
 import { formOf } from '../../src/workshop/edit/formOf';
+import { portChanges } from '../../src/workshop/edit/portsAlong';
 import type { Wish } from '../../src/workshop/edit/wish';
+import { vocabulary } from '../../src/workshop/reader/vocabulary';
 
 const TEXT = `# A lesson about fans.
 id: own
@@ -74,8 +76,35 @@ describe('a change by the form', () => {
   });
 
   it('of the car takes its refrigerant and charge along', () => {
-    const { data } = asked({ set: 'vehicle', to: 'pickup', refrigerant: 'R-12', chargeG: 1250 });
+    const { data } = asked({ set: 'vehicle', to: 'pickup', refrigerant: 'R-12', chargeG: 1250, ports: [] });
     expect([data.vehicle, data.contents]).toEqual(['pickup', { refrigerant: 'R-12', charge: '1250 g' }]);
+  });
+
+  it('of the car leads the hoses of the plans to the same sides of the other car', () => {
+    const { vehicles } = vocabulary();
+    const portsOf = (id: string) => vehicles.find((one) => one.id === id)?.ports ?? [];
+    const text = TEXT.replace(
+      '    - begin\n',
+      [
+        '    - begin',
+        '    - trace port-b # the high one',
+        '    - couple gauge-low port-a firewall,corner-rear,fender,mat',
+        '    - couple gauge-high port-b over,there',
+        '    - repeat: [cap port-a off]',
+        '      times: 2\n',
+      ].join('\n'),
+    );
+    const ports = portChanges(portsOf('van'), portsOf('hatchback'));
+    const wish = { set: 'vehicle', to: 'hatchback', refrigerant: 'R-134a', chargeG: 480, ports } as const;
+    const { data, text: next, along } = asked(wish, text);
+    expect(data.plans.solution.slice(1, 5)).toEqual([
+      'trace port-a',
+      'couple gauge-low port-b side-middle,fender,mat',
+      'couple gauge-high port-a over,there',
+      { repeat: ['cap port-b off'], times: 2 },
+    ]);
+    expect(next).toContain('# the high one');
+    expect(along).toEqual(['contents', 'ports']);
   });
 
   it('adds a fault and takes it out again, and a list may become empty and full again', () => {

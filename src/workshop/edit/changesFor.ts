@@ -1,12 +1,14 @@
 /**
  * The changes of a text that a form's wish comes to. What would contradict it is changed along and told: the answer and the
- * diagnosis of the solution with a fault, the varied weather with the weather, refrigerant and charge with the car.
+ * diagnosis of the solution with a fault, the varied weather with the weather, refrigerant, charge and the ports that the
+ * plans name with the car.
  */
 import { isMap, isScalar, isSeq } from 'yaml';
 import { parseQuantity } from '../../units/quantity';
 import { CELSIUS_ZERO_K } from '../../units/temperature';
 import type { TextChange } from './changes';
 import { addItem, removeItem } from './listItems';
+import { portsAlong } from './portsAlong';
 import { setValue } from './setValue';
 import { lengthAt, nodeAt, type Path, scalarAt, type Tree, treeOf } from './tree';
 import type { Along, Wish } from './wish';
@@ -66,6 +68,7 @@ function wished(text: string, tree: Tree, wish: Wish): Found {
         [set(['vehicle'], wish.to), null],
         [set(['contents', 'refrigerant'], wish.refrigerant), 'contents'],
         [set(['contents', 'charge'], `${wish.chargeG} g`), 'contents'],
+        ...portsAlong(text, tree, wish.ports).map((change) => [change, 'ports'] as const),
       ];
     case 'fault':
       return [[set(['faults', wish.at, 'fault'], wish.to), null], ...renamed(text, tree, wish)];

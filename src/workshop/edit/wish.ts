@@ -1,14 +1,22 @@
+import type { PortChange } from './portsAlong';
+
 /** What a form may ask to have changed in a text. */
 export type Wish =
   | { readonly set: 'temperature'; readonly toC: number }
   | { readonly set: 'humidity'; readonly toPercent: number }
   | { readonly set: 'charge'; readonly toG: number }
   | { readonly set: 'complaint' | 'title'; readonly to: string }
-  | { readonly set: 'vehicle'; readonly to: string; readonly refrigerant: string; readonly chargeG: number }
+  | {
+      readonly set: 'vehicle';
+      readonly to: string;
+      readonly refrigerant: string;
+      readonly chargeG: number;
+      readonly ports: readonly PortChange[];
+    }
   | { readonly set: 'fault'; readonly at: number; readonly to: string }
   | { readonly set: 'severity'; readonly at: number; readonly to: number }
   | { readonly add: 'fault'; readonly id: string; readonly severity: number }
   | { readonly remove: 'fault'; readonly at: number };
 
 /** Places that had to be changed along, so that the file goes on saying one thing. */
-export type Along = 'answer' | 'plan' | 'varies' | 'contents';
+export type Along = 'answer' | 'plan' | 'varies' | 'contents' | 'ports';

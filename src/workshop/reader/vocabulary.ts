@@ -9,12 +9,16 @@ import { ruleSchema } from '../../../shared/schema/rubric';
 import { scenarioSchema } from '../../../shared/schema/scenario';
 import { WAITS } from '../../../shared/schema/waits';
 import { faults } from '../../faults/registry';
+import { layoutOf } from '../../layout/layouts';
+import { tracePort } from '../../layout/trace';
+import { routesOf } from '../../layout/zones';
 import { vehicleIds, vehicleOf } from '../../loop/car/vehicles';
 import { type ArgSpec, type CommandId, commandSpecs } from '../../plant/commandSpecs';
 import { eventIds } from '../../session/conditions/eventIds';
 import { rubrics } from '../../session/scenario/rubrics';
 import { KINDS } from '../../units/unitTable';
 import { isWordId, say } from '../../words/words';
+import type { PortWays } from '../edit/portsAlong';
 import { figureOf } from './figureOf';
 
 export interface VehicleWord {
@@ -22,6 +26,7 @@ export interface VehicleWord {
   readonly name: string;
   readonly refrigerant: string;
   readonly chargeG: number;
+  readonly ports: readonly PortWays[];
 }
 
 export interface FaultWord {
@@ -73,6 +78,7 @@ export function vocabulary(): Vocabulary {
         name: named(`name.vehicle.${id}`, id),
         refrigerant,
         chargeG: Math.round(charge * G_PER_KG),
+        ports: portsOf(id),
       };
     }),
     faults: faults.map((fault) => ({
@@ -93,6 +99,15 @@ export function vocabulary(): Vocabulary {
     events: eventIds,
     rubrics: [...rubrics.keys()],
   };
+}
+
+function portsOf(vehicle: string): PortWays[] {
+  const layout = layoutOf(vehicle);
+  return layout.ports.map(({ id }) => ({
+    id,
+    side: tracePort(layout, id).side,
+    ways: routesOf(layout, id).map((route) => ({ id: route.id, through: route.through.join(',') })),
+  }));
 }
 
 const named = (id: string, otherwise: string): string => (isWordId(id) ? say({ id }) : otherwise);
