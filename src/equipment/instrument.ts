@@ -27,10 +27,16 @@ export interface Instrument extends InstrumentSpec {
 
 const CUT = 2;
 
-export function makeInstrument(spec: InstrumentSpec, seed: number, dtS: number): Instrument {
-  const deviate = Math.max(-CUT, Math.min(CUT, keyedNormal(seed, 'instrument offset', spec.id, 0)));
-  const approach = spec.lagS > 0 ? 1 - exp(-dtS / spec.lagS) : 1;
-  return { ...spec, offset: deviate * spec.offsetSpread, approach };
+/** `seed` null: without error of its own. */
+export function makeInstrument(spec: InstrumentSpec, seed: number | null, dtS: number): Instrument {
+  const { id, minimum, maximum, resolution, lagS, offsetSpread } = spec;
+  const offset = seed === null ? 0 : deviate(id, seed) * offsetSpread;
+  const approach = lagS > 0 ? 1 - exp(-dtS / lagS) : 1;
+  return { id, minimum, maximum, resolution, lagS, offsetSpread, offset, approach };
+}
+
+function deviate(id: string, seed: number): number {
+  return Math.max(-CUT, Math.min(CUT, keyedNormal(seed, 'instrument offset', id, 0)));
 }
 
 /** The lagged value after one step; starts at the truth when there was none. */

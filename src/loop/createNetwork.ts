@@ -22,38 +22,21 @@ import { waterMgPerKg } from './waterInRefrigerant';
 const SEA_LEVEL_PA = 101325;
 const ROOM_K = 298.15;
 
+/**
+ * One literal and not several spread together: so all networks have one shape, and what steps one stays compiled for the
+ * next.
+ */
 export function createNetwork(refrigerant: Refrigerant): Network {
   const core = createCore(refrigerant);
-  core.numbers.totals[TOTAL.roomPressurePa] = SEA_LEVEL_PA;
-  core.numbers.totals[TOTAL.roomTemperatureK] = ROOM_K;
+  const { plan, numbers } = core;
+  numbers.totals[TOTAL.roomPressurePa] = SEA_LEVEL_PA;
+  numbers.totals[TOTAL.roomTemperatureK] = ROOM_K;
+  const at = (vessel: number, cell: number): number => plan.firstCell[vessel] + cell;
+  const draw = createDraw();
   return {
-    ...structureOf(core),
-    ...settingsOf(core),
-    ...readingsOf(core),
     refrigerantId: refrigerant.id,
     step: (dtS) => stepNetwork(core, dtS),
-  };
-}
 
-type Part<K extends keyof Network> = Pick<Network, K>;
-
-function structureOf(
-  core: NetworkCore,
-): Part<
-  | 'structure'
-  | 'rebuild'
-  | 'addVessel'
-  | 'removeVessel'
-  | 'bringIn'
-  | 'addLink'
-  | 'removeLink'
-  | 'vesselNamed'
-  | 'linkNamed'
-  | 'cellNamed'
-  | 'restore'
-> {
-  const { plan, numbers } = core;
-  return {
     structure: () => ({
       vessels: plan.vesselSlots.map((slot) => ({
         slot,
@@ -115,29 +98,7 @@ function structureOf(
     vesselNamed: (id) => plan.vesselSpecs.findIndex((spec) => spec?.id === id),
     linkNamed: (id) => plan.linkByName.get(id) ?? -1,
     cellNamed: (vessel, id) => plan.vesselSpecs[vessel]?.cells.findIndex((cell) => cell.id === id) ?? -1,
-  };
-}
 
-function settingsOf(
-  core: NetworkCore,
-): Part<
-  | 'setRoom'
-  | 'setForeign'
-  | 'renewDesiccant'
-  | 'setOpening'
-  | 'setMeter'
-  | 'setSpeed'
-  | 'setStroke'
-  | 'setReedLeak'
-  | 'setShaftHeat'
-  | 'setSurroundings'
-  | 'setHeat'
-  | 'setWall'
-  | 'setTilt'
-  | 'setShaking'
-> {
-  const { plan, numbers } = core;
-  return {
     setRoom(pressurePa, temperatureK, humidityRatio = 0) {
       numbers.totals[TOTAL.roomHumidityRatio] = humidityRatio;
       numbers.totals[TOTAL.roomPressurePa] = pressurePa;
@@ -192,19 +153,7 @@ function settingsOf(
     setShaking(vessel, share) {
       numbers.shaking[vessel] = share;
     },
-  };
-}
 
-function readingsOf(
-  core: NetworkCore,
-): Omit<
-  Network,
-  keyof ReturnType<typeof structureOf> | keyof ReturnType<typeof settingsOf> | 'step' | 'refrigerantId'
-> {
-  const { plan, numbers } = core;
-  const at = (vessel: number, cell: number): number => plan.firstCell[vessel] + cell;
-  const draw = createDraw();
-  return {
     state: numbers.state,
     reserve: numbers.reserve,
     stateHash: () => hashFloats(numbers.state),

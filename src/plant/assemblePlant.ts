@@ -52,7 +52,8 @@ export interface PlantParts {
   readonly desk: Desk;
 }
 
-export function assemblePlant(options: PlantOptions): PlantParts {
+/** `errorSeed`: what the errors of the instruments are drawn by; null for none. */
+export function assemblePlant(options: PlantOptions, errorSeed: number | null = options.seed): PlantParts {
   const vehicle = vehicleOf(options.vehicleId);
   const layout = layoutOf(options.vehicleId);
   const { weather } = options;
@@ -95,7 +96,7 @@ export function assemblePlant(options: PlantOptions): PlantParts {
     cans,
     toolVessels: addTools(car.network, tools, weather, stranger !== null, options.bench.tankHeldKg),
     foreign,
-    panel: makePanel(options.seed),
+    panel: makePanel(errorSeed),
     faults,
     tally,
     places: leakPlaces(car),

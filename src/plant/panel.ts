@@ -97,7 +97,8 @@ export interface Panel {
   readonly instruments: readonly Instrument[];
 }
 
-export function makePanel(seed: number): Panel {
+/** `seed` null: instruments without error of their own. */
+export function makePanel(seed: number | null): Panel {
   const instruments = CHANNELS.map((channel) => makeInstrument(SPECS[channel], seed, STEP_S));
   const lagged = new Float64Array(CHANNELS.length).fill(Number.NaN);
   return { lagged, truth: new Float64Array(CHANNELS.length), instruments };

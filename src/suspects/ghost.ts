@@ -26,7 +26,7 @@ export interface Ghost {
 
 /** Throws `RangeError` as `buildPlant` does. */
 export function buildGhost(options: PlantOptions, spec: GhostSpec): Ghost {
-  const parts = withTrueInstruments(assemblePlant(ghostOptions(options, spec)));
+  const parts = assemblePlant(ghostOptions(options, spec), null);
   const plant = makeExecutive(parts);
   return {
     spec,
@@ -48,9 +48,4 @@ function ghostOptions(options: PlantOptions, spec: GhostSpec): PlantOptions {
     chargeKg: dueWith(vehicleOf(options.vehicleId), options.refrigerant).chargeKg,
     faults: faults.map(({ cause, severity }) => ({ id: cause, severity, onsetStep: 0 })),
   };
-}
-
-function withTrueInstruments(parts: PlantParts): PlantParts {
-  const instruments = parts.panel.instruments.map((instrument) => ({ ...instrument, offset: 0 }));
-  return { ...parts, panel: { ...parts.panel, instruments } };
 }
