@@ -6,6 +6,7 @@ import './styles/workshopProof.css';
 import { type JSX, Show } from 'solid-js';
 import { proofMarkup } from '../export/proof/proofMarkup';
 import { causeName, readingText, testName, toolName } from '../export/proof/written';
+import { writerOf } from '../panels/evidenceUnits';
 import { TopBar } from '../panels/TopBar';
 import type { Mode } from '../session/corePort';
 import { word } from '../words/words';
@@ -37,7 +38,10 @@ export default function WorkshopPage(props: WorkshopPageProps): JSX.Element {
     },
     proofs: proofStore,
     ProofSheet,
-    saveProof: (proof) => saveFile(`${proof.scenario}.proof.html`, proofMarkup([proof]), 'text/html'),
+    saveProof(proof) {
+      const page = proofMarkup([proof], writerOf(settings().units));
+      saveFile(`${proof.scenario}.proof.html`, page, 'text/html');
+    },
     names: {
       cause: causeName,
       test: testName,

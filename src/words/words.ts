@@ -47,6 +47,9 @@ function wordsOutsideThePage(): Map<string, string> {
 /** Languages that have a folder, English first. */
 export const languages = (): string[] => Object.keys(lots);
 
+/** The language that is set. */
+export const spokenLanguage = (): string => language;
+
 /**
  * Sets a language; what had been fetched of the one before is fetched of this one. What it lacks is in its lots from
  * English. Throws `RangeError` where there is none.

@@ -3,6 +3,7 @@ import wordsOfProof from '../../shared/words/en/prove.yaml';
 import { proofMarkup } from '../../src/export/proof/proofMarkup';
 import { proofSheet } from '../../src/export/proof/proofSheet';
 import { sheetText } from '../../src/export/proof/sheetText';
+import { baysText } from '../../src/export/proof/written';
 import { findingCodes } from '../../src/prover/findingCodes';
 import { proofOf } from '../../src/prover/proofOf';
 import { scenarioById } from '../../src/session/scenario/library';
@@ -38,15 +39,26 @@ describe('the page of a proof', () => {
   });
 
   test('shows readings as a person reads them, for the tests of this bench only', () => {
-    expect(text).toMatch(/\* radiator fan not turning, 60\u00a0% +2,100 kPa/);
+    expect(text).toMatch(/\* radiator fan not turning, 60\u00a0% +2,100\u00a0kPa/);
     expect(text).toContain('–');
-    expect(text).toMatch(/\nnothing is wrong +1,400 kPa\n/);
-    expect(text).toMatch(/6 %.* against 1 %/);
+    expect(text).toMatch(/\nnothing is wrong +1,400\u00a0kPa\n/);
+    expect(text).toMatch(/6\u00a0%.* against 1\u00a0%/);
   });
 
   test('says what was left out and why', () => {
-    expect(text).toContain('1 of 20 bays');
+    expect(text).toContain('played in 1 of 20 bays');
     expect(text).toContain('no clock');
+  });
+
+  test('says what helps, and shows readings in whatever units are asked for', () => {
+    expect(text).toMatch(/PRV106 .* What helps: Put there what would tell/);
+    const inPsi = sheetText(proofSheet(proof, ({ value }) => `${Math.round(value / 6894.757)} psi`));
+    expect(inPsi).toMatch(/\nnothing is wrong +203\u00a0psi\n/);
+  });
+
+  test('writes many bays in a row as one span', () => {
+    expect(baysText([3, 1, 4, 5, 9, 10])).toBe('1, 3–5, 9, 10');
+    expect(baysText([])).toBe('');
   });
 
   test('is one file without script, and what an author wrote stays text', () => {
@@ -62,6 +74,7 @@ describe('the page of a proof', () => {
     try {
       const spanish = sheetText(proofSheet(proof));
       expect(spanish).toContain('Se rechaza.');
+      expect(proofMarkup([proof])).toContain('<html lang="es">');
       expect(spanish).not.toMatch(/bench|scores/);
     } finally {
       await setLanguage('en');
@@ -70,6 +83,9 @@ describe('the page of a proof', () => {
 });
 
 test('every code of the prover has its sentence, and no sentence is of another', () => {
-  const { finding } = wordsOfProof as { readonly finding: Readonly<Record<string, string>> };
-  expect(Object.keys(finding)).toEqual(Object.keys(findingCodes));
+  const { finding, help } = wordsOfProof as Readonly<Record<string, Readonly<Record<string, string>>>>;
+  const codes = Object.keys(findingCodes);
+  expect(Object.keys(finding)).toEqual(codes);
+  // that of the whole library stands on no scenario's page
+  expect(Object.keys(help)).toEqual(codes.filter((code) => code !== 'PRV120'));
 });

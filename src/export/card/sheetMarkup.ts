@@ -1,11 +1,15 @@
-/** A printed page as one file that needs nothing else: its tree as markup, with the style sheet in it; `more` is its own. */
+/**
+ * A printed page as one file that needs nothing else: its tree as markup, with the style sheet in it; `more` is its own.
+ * Its words are of the language that is set.
+ */
+import { spokenLanguage } from '../../words/words';
 import { safe } from '../report/page';
 import STYLE from './card.css?raw';
 import { classesOf, type Leaf } from './leaf';
 
 export function sheetMarkup(title: string, sheet: Leaf, more = ''): string {
   return [
-    '<!doctype html><html lang="en"><head><meta charset="utf-8">',
+    `<!doctype html><html lang="${spokenLanguage()}"><head><meta charset="utf-8">`,
     '<meta name="viewport" content="width=device-width, initial-scale=1">',
     `<title>${safe(title)}</title><style>${STYLE}${more}</style></head><body>`,
     markup(sheet),

@@ -2,7 +2,18 @@
 import type { ProofFinding } from '../../prover/proof';
 import { PROVEN } from '../../suspects/proven';
 import { word } from '../../words/words';
-import { causeName, listed, named, percent, playerName, tenths, testName, toolName, whole } from './written';
+import {
+  baysText,
+  causeName,
+  listed,
+  named,
+  percent,
+  playerName,
+  tenths,
+  testName,
+  toolName,
+  whole,
+} from './written';
 
 export function findingText({ code, values }: ProofFinding): string {
   const text = (key: string): string => String(values[key] ?? '');
@@ -12,21 +23,21 @@ export function findingText({ code, values }: ProofFinding): string {
     case 'PRV101':
       return word('prove.finding.PRV101', {
         score: tenths(number('score')),
-        seeds: list('seeds'),
+        seeds: baysText([values.seeds ?? []].flat().map(Number)),
         mark: whole(number('mark')),
       });
     case 'PRV102':
       return word('prove.finding.PRV102', { rules: list('rules') });
     case 'PRV103':
       return word('prove.finding.PRV103', {
-        seeds: list('seeds'),
+        seeds: baysText([values.seeds ?? []].flat().map(Number)),
         claimed: causeName(text('claimed')),
         share: percent(number('share')),
         proven: percent(PROVEN),
       });
     case 'PRV104':
       return word('prove.finding.PRV104', {
-        seeds: list('seeds'),
+        seeds: baysText([values.seeds ?? []].flat().map(Number)),
         claimed: causeName(text('claimed')),
         charge: named(`prove.charge.${text('charge')}`, text('charge')),
       });

@@ -3,6 +3,7 @@
  * passes, suspects against tests, how even it is over its seeds, what it is worth, and what was left out.
  */
 import type { Proof, ProofFinding } from '../../prover/proof';
+import { type WriteQuantity, writeMetric } from '../../session/writeQuantity';
 import { word } from '../../words/words';
 import { type Leaf, leaf, list } from '../card/leaf';
 import { findingText } from './findingText';
@@ -12,15 +13,17 @@ import { leftSection } from './sections/leftSection';
 import { luckSection } from './sections/luckSection';
 import { solveSection } from './sections/solveSection';
 import { worthSection } from './sections/worthSection';
+import { named } from './written';
 
-export function proofSheet(proof: Proof): Leaf {
+/** Readings as `write` has them; kPa and °C when nothing is given. */
+export function proofSheet(proof: Proof, write: WriteQuantity = writeMetric): Leaf {
   return leaf(
     'article',
     'sheet proof',
     head(proof),
     solveSection(proof),
     luckSection(proof),
-    ...apartSections(proof),
+    ...apartSections(proof, write),
     fairSection(proof),
     ...worthSection(proof),
     leftSection(proof),
@@ -55,9 +58,15 @@ const found = (findings: readonly ProofFinding[]): Leaf[] =>
     : [
         list(
           'found',
-          findings.map((finding) => `${finding.code} ${findingText(finding)}`),
+          findings.map((finding) => `${finding.code} ${findingText(finding)}${helpText(finding)}`),
         ),
       ];
+
+/** What an author can do about it. */
+function helpText({ code }: ProofFinding): string {
+  const how = named(`prove.help.${code}`, '');
+  return how === '' ? '' : ` ${word('prove.helps', { how })}`;
+}
 
 function foot({ apart, scenarioHash, engineHash }: Proof): Leaf {
   return leaf(

@@ -1,6 +1,6 @@
 /** Names and numbers as a proof writes them. */
 import type { Spread } from '../../prover/proof';
-import { writeMetric } from '../../session/writeQuantity';
+import { type WriteQuantity, writeMetric } from '../../session/writeQuantity';
 import { causesIn } from '../../suspects/causes';
 import { formatNumber, formatQuantity } from '../../units/format';
 import { isWordId, say, word } from '../../words/words';
@@ -18,17 +18,23 @@ export { testName } from '../../prover/forecast/testName';
 export const toolName = (id: string): string => named(`proveTests.tool.${id}`, id);
 export const playerName = (id: string): string => named(`lazyPlayers.${id}.name`, id);
 
+export const HARD_SPACE = '\u00a0';
 const LOOKS = ['no', 'yes', 'onAndOff', 'slowly'] as const;
 
 export const whole = (value: number): string => formatNumber(value, 1);
 export const tenths = (value: number): string => formatNumber(value, 0.1);
 export const percent = (share: number): string => formatQuantity(share, 'percent', 1);
 
-/** A reading in units of the trade; what is looked at as `prover/forecast/folded` tells it apart. */
-export function readingText(value: number | null, unit: string): string {
+/** A reading of a test, its unit on the same line; what is looked at as `prover/forecast/folded` tells it apart. */
+export function readingText(
+  value: number | null,
+  unit: string,
+  test = '',
+  write: WriteQuantity = writeMetric,
+): string {
   if (value === null) return '–';
   if (unit === 'look') return named(`prove.look.${LOOKS[value]}`, whole(value));
-  return unit === '1' ? percent(value) : writeMetric({ source: '', value, unit });
+  return (unit === '1' ? percent(value) : write({ source: test, value, unit })).replace(' ', HARD_SPACE);
 }
 
 export const spanText = ({ least, most }: Spread): string =>
@@ -41,5 +47,18 @@ export const spreadText = ({ least, mean, most }: Spread): string =>
 
 export const seedsText = (count: number): string =>
   count === 1 ? word('prove.solve.seedsOne') : word('prove.solve.seedsMany', { count: whole(count) });
+
+/** Bays by number, three and more in a row as "4–7". */
+export function baysText(seeds: readonly number[]): string {
+  const rows: [number, number][] = [];
+  for (const seed of [...seeds].sort((a, b) => a - b)) {
+    const last = rows[rows.length - 1];
+    if (last && seed === last[1] + 1) last[1] = seed;
+    else rows.push([seed, seed]);
+  }
+  return listed(
+    rows.flatMap(([from, to]) => (to - from > 1 ? [`${from}–${to}`] : to > from ? [from, to] : [from])),
+  );
+}
 
 export const listed = (values: readonly (string | number)[]): string => values.join(', ');

@@ -35,6 +35,18 @@ export interface ProveWords {
   'prove.finding.PRV110': 'least' | 'most';
   'prove.finding.PRV111': 'level' | 'names';
   'prove.finding.PRV120': 'of' | 'passed' | 'player';
+  'prove.helps': 'how';
+  'prove.help.PRV101': never;
+  'prove.help.PRV102': never;
+  'prove.help.PRV103': never;
+  'prove.help.PRV104': never;
+  'prove.help.PRV105': never;
+  'prove.help.PRV106': never;
+  'prove.help.PRV107': never;
+  'prove.help.PRV108': never;
+  'prove.help.PRV109': never;
+  'prove.help.PRV110': never;
+  'prove.help.PRV111': never;
   'prove.way.tool': 'test' | 'tool';
   'prove.way.none': never;
   'prove.charge.charge': never;

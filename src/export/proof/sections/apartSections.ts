@@ -1,16 +1,16 @@
 /** Suspects against the tests of this bench, a few tests to a table, and the pairs that none of them parts. */
 import type { ApartTable, Pair } from '../../../prover/apartTable';
 import type { Proof } from '../../../prover/proof';
+import type { WriteQuantity } from '../../../session/writeQuantity';
 import { word } from '../../../words/words';
 import { type Leaf, leaf } from '../../card/leaf';
-import { causeName, percent, readingText, tenths, testName, toolName } from '../written';
+import { causeName, HARD_SPACE, percent, readingText, tenths, testName, toolName } from '../written';
 import { tableLeaf } from './tableLeaf';
 
 /** Columns that fit on a printed page. */
 const COLUMNS = 7;
-const HARD_SPACE = '\u00a0';
 
-export function apartSections({ apart, own }: Proof): Leaf[] {
+export function apartSections({ apart, own }: Proof, write: WriteQuantity): Leaf[] {
   if (apart === null) return [];
   return [
     leaf(
@@ -18,13 +18,13 @@ export function apartSections({ apart, own }: Proof): Leaf[] {
       'apart',
       leaf('h2', '', word('prove.apart.title')),
       leaf('p', 'small', word('prove.apart.about', { seed: String(apart.seed) })),
-      ...readings(apart, own),
+      ...readings(apart, own, write),
     ),
-    leaf('section', 'alike', leaf('h2', '', word('prove.apart.pairsTitle')), ...pairsOf(apart)),
+    leaf('section', 'alike', leaf('h2', '', word('prove.apart.pairsTitle')), ...pairsOf(apart, write)),
   ];
 }
 
-function readings({ tests, rows }: ApartTable, own: readonly string[]): Leaf[] {
+function readings({ tests, rows }: ApartTable, own: readonly string[], write: WriteQuantity): Leaf[] {
   const here = tests.flatMap(({ isOnBench }, at) => (isOnBench ? [at] : []));
   const lots = Array.from({ length: Math.ceil(here.length / COLUMNS) }, (_, lot) =>
     here.slice(lot * COLUMNS, (lot + 1) * COLUMNS),
@@ -34,7 +34,7 @@ function readings({ tests, rows }: ApartTable, own: readonly string[]): Leaf[] {
       [word('prove.apart.suspect'), ...lot.map((at) => testName(tests[at].id))],
       rows.map(({ cause, severity, shows }) => [
         suspectText(cause, severity, own.includes(cause)),
-        ...lot.map((at) => readingText(shows[at], tests[at].unit)),
+        ...lot.map((at) => readingText(shows[at], tests[at].unit, tests[at].id, write)),
       ]),
     ),
   );
@@ -47,7 +47,7 @@ function suspectText(cause: string, severity: number, isOwn: boolean): string {
     : word('prove.apart.severity', { cause: name, severity: percent(severity).replace(' ', HARD_SPACE) });
 }
 
-function pairsOf({ tests, pairs }: ApartTable): Leaf[] {
+function pairsOf({ tests, pairs }: ApartTable, write: WriteQuantity): Leaf[] {
   if (pairs.length === 0) return [leaf('p', '', word('prove.apart.pairsNone'))];
   const heads = [
     word('prove.apart.pair'),
@@ -64,7 +64,7 @@ function pairsOf({ tests, pairs }: ApartTable): Leaf[] {
         `${causeName(pair.a)} / ${causeName(pair.b)}`,
         pair.decisionDiffers ? word('prove.apart.workOther') : word('prove.apart.workSame'),
         bestText(pair),
-        wouldText(pair, unitOf),
+        wouldText(pair, unitOf, write),
       ]),
     ),
   ];
@@ -75,9 +75,9 @@ const bestText = ({ best }: Pair): string =>
     ? word('prove.nobody')
     : word('prove.apart.bestText', { test: testName(best.test), spreads: tenths(best.spreads) });
 
-function wouldText({ wouldTell }: Pair, unitOf: ReadonlyMap<string, string>): string {
+function wouldText({ wouldTell }: Pair, unitOf: ReadonlyMap<string, string>, write: WriteQuantity): string {
   if (wouldTell === null) return word('prove.apart.none');
   const { test, tool, shows } = wouldTell;
-  const [a, b] = shows.map((value) => readingText(value, unitOf.get(test) ?? ''));
+  const [a, b] = shows.map((value) => readingText(value, unitOf.get(test) ?? '', test, write));
   return word('prove.apart.wouldText', { test: testName(test), tool: toolName(tool), a, b });
 }

@@ -2,10 +2,10 @@
 import type { Proof } from '../../../prover/proof';
 import { word } from '../../../words/words';
 import { type Leaf, leaf, pairs } from '../../card/leaf';
-import { listed, spreadText } from '../written';
+import { baysText, spreadText } from '../written';
 
 export function fairSection({ fairness: { scores, costMinutes, unsolvable } }: Proof): Leaf {
-  const lost = unsolvable.length === 0 ? word('prove.fair.none') : listed(unsolvable);
+  const lost = unsolvable.length === 0 ? word('prove.fair.none') : baysText(unsolvable);
   return leaf(
     'section',
     'fair',
