@@ -143,6 +143,8 @@ function App() {
     const { log, scenarioId, ownTitle } = found;
     return { scenarioId, seconds: log.lastStep / STEPS_PER_SECOND, ownTitle };
   };
+  /** Somewhere else than at the shelf, so that menu and help have somewhere to go back to. */
+  const isAway = (): boolean => opening() !== null || atWorkshop() || atCard() || drill() !== null;
   const keep = async (log: SessionLog): Promise<void> => {
     if (!(await keepLog(log))) setStorageRefused(true);
   };
@@ -157,7 +159,7 @@ function App() {
       <Show when={over() === 'menu' && language()} keyed>
         <Menu
           settings={settings()}
-          inSession={opening() !== null}
+          canGoBack={isAway()}
           onChange={changeSettings}
           onBack={() => setOver(null)}
           onHome={() => goTo(null)}
@@ -167,7 +169,7 @@ function App() {
       </Show>
       <Show when={over() === 'help'}>
         <Help
-          inSession={opening() !== null}
+          canGoBack={isAway()}
           onBack={() => setOver(null)}
           onHome={() => goTo(null)}
           onMenu={() => setOver('menu')}

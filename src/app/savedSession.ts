@@ -16,6 +16,8 @@ export interface KeptSession {
 const NAME = 'portside';
 const STORE = 'session';
 const KEY = 'current';
+/** In the store that writes at once. */
+const LEFT = 'portside-left';
 
 let opening: Promise<IDBPDatabase> | null = null;
 
@@ -30,6 +32,8 @@ function database(): Promise<IDBPDatabase> {
 
 /** True where it could be kept. The score, and what was thought of it, stay with the very log they were made of. */
 export async function keepLog(log: SessionLog): Promise<boolean> {
+  const leave = (): void => leaveBehind(log);
+  addEventListener('pagehide', leave);
   try {
     const before = await keptSession();
     const kept = before && sameLog(before.log, log) ? { ...before, log } : { log, last: null };
@@ -37,6 +41,8 @@ export async function keepLog(log: SessionLog): Promise<boolean> {
     return true;
   } catch {
     return false;
+  } finally {
+    removeEventListener('pagehide', leave);
   }
 }
 
@@ -51,7 +57,29 @@ export async function keepScored(kept: KeptSession): Promise<void> {
 
 export async function keptSession(): Promise<KeptSession | null> {
   try {
+    const left = leftLog();
+    if (left) await (await database()).put(STORE, { log: left, last: null }, KEY);
     return keptOf(await (await database()).get(STORE, KEY));
+  } catch {
+    return null;
+  }
+}
+
+/** The log of a page that goes away while the store is still being written: the store would lose it. */
+function leaveBehind(log: SessionLog): void {
+  try {
+    localStorage.setItem(LEFT, JSON.stringify(log));
+  } catch {
+    // Nothing is kept here.
+  }
+}
+
+/** Is there once: whoever asks has to keep it. */
+function leftLog(): SessionLog | null {
+  try {
+    const left: unknown = JSON.parse(localStorage.getItem(LEFT) ?? 'null');
+    localStorage.removeItem(LEFT);
+    return isLog(left) ? left : null;
   } catch {
     return null;
   }

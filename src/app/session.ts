@@ -9,7 +9,7 @@ import type { DebriefData } from '../panels/debriefModel';
 import { newlyHappened } from '../panels/newlyHappened';
 import type { ClockState, Notice, SessionModel } from '../panels/sessionModel';
 import { STEPS_PER_SECOND } from '../session/clock';
-import type { SessionView } from '../session/corePort';
+import type { SessionLog, SessionView } from '../session/corePort';
 import { type CoreClient, startCore } from './coreClient';
 import { findJob } from './findJob';
 import { gaugeHistory } from './gaugeHistory';
@@ -84,6 +84,7 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
     const words = newest && happeningWords(newest, named);
     if (words) tell('note', words);
   };
+  let log: SessionLog | null = null;
   const wantsFile: ((file: string | null) => void)[] = [];
   const giveFile = (file: string | null): void => {
     for (const give of wantsFile.splice(0)) give(file);
@@ -106,8 +107,10 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
     return dispose;
   });
   const other = (message: Exclude<FromWorker, { type: 'opened' | 'frame' | 'seen' | 'outcome' }>): void => {
-    if (message.type === 'log') hooks.onLog(message.log);
-    else if (message.type === 'ranAgain') hooks.onRanAgain(message.share);
+    if (message.type === 'log') {
+      log = message.log;
+      hooks.onLog(log);
+    } else if (message.type === 'ranAgain') hooks.onRanAgain(message.share);
     else if (message.type === 'file') giveFile(message.file);
     else if (message.type === 'debriefed' || message.type === 'weighed') void showDebrief(message.debrief);
     else if (message.type === 'failed') {
@@ -154,6 +157,9 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
     nameOf: named,
     send(command) {
       if (hooks.readOnly()) return;
+      // nothing keeps a job from beginning, so it is written down before the core answers
+      if (command.do === 'begin' && log?.commands.length === 0)
+        hooks.onLog({ ...log, commands: [{ step: log.lastStep, command }] });
       void client.send(command).then((outcome) => {
         if (!outcome.ok) tell('cross', refusalWords(outcome.reason, outcome.params, named));
       });

@@ -85,19 +85,19 @@ function Keys(): JSX.Element {
 }
 
 export interface HelpProps {
-  readonly inSession: boolean;
+  readonly canGoBack: boolean;
   readonly onBack: () => void;
   readonly onHome: () => void;
   readonly onMenu: () => void;
 }
 
 export function Help(props: HelpProps): JSX.Element {
-  onEscape(() => (props.inSession ? props.onBack() : props.onHome()));
+  onEscape(() => (props.canGoBack ? props.onBack() : props.onHome()));
   return (
     <div>
       <TopBar onHome={props.onHome} onMenu={props.onMenu}>
         <span class="sp" />
-        <Show when={props.inSession}>
+        <Show when={props.canGoBack}>
           <button type="button" class="btn sm" onClick={() => props.onBack()}>
             {word('help.back')}
           </button>

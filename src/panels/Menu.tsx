@@ -21,7 +21,7 @@ export interface Settings {
 
 export interface MenuProps {
   readonly settings: Settings;
-  readonly inSession: boolean;
+  readonly canGoBack: boolean;
   readonly onChange: (settings: Settings) => void;
   readonly onBack: () => void;
   readonly onHome: () => void;
@@ -95,14 +95,14 @@ function UnitSettings(props: {
 
 export function Menu(props: MenuProps): JSX.Element {
   const change = (part: Partial<Settings>): void => props.onChange({ ...props.settings, ...part });
-  onEscape(() => (props.inSession ? props.onBack() : props.onHome()));
+  onEscape(() => (props.canGoBack ? props.onBack() : props.onHome()));
   return (
     <div>
       <TopBar onHome={props.onHome} onHelp={props.onHelp} />
       <main class="pg menu" id="main">
         <nav class="mn" aria-label={word('help.menu')} data-region tabIndex={-1}>
           <h1>{word('help.menu')}</h1>
-          <Show when={props.inSession}>
+          <Show when={props.canGoBack}>
             <button type="button" class="item" onClick={() => props.onBack()}>
               <Icon name="back" />
               {word('help.back')}

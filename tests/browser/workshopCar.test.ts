@@ -3,7 +3,6 @@ import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { DESK, expectClean } from '../support/cleanScreen';
 import { openPage } from '../support/openPage';
-import { begin, stepOf } from './driver';
 
 const context = { viewport: DESK, reducedMotion: 'reduce' } as const;
 
@@ -47,10 +46,14 @@ describe('a scenario of one’s own', () => {
     const kept = await page.evaluate(() => localStorage.getItem('portside-workshop'));
     await page.getByRole('combobox', { name: 'Played in' }).selectOption('explore');
     await page.getByRole('button', { name: 'Play as trainee' }).click();
-    await begin(page);
+    const start = page.locator('.brief .btn.pri');
+    await start.waitFor();
     expect(page.url()).toMatch(/scenario=own-[0-9a-f]{16}&mode=explore/);
-    await expect.poll(() => stepOf(page)).toBeGreaterThan(0);
-    await page.reload();
+    // what was begun is not lost to whoever reloads in the same moment
+    await start.evaluate((button: HTMLElement) => {
+      button.click();
+      setTimeout(() => location.reload(), 10);
+    });
     await page.getByText('Fine until it stands, explore').waitFor({ timeout: 60_000 });
     await page.getByRole('button', { name: /^Go on from/ }).click();
     await page.getByRole('button', { name: 'Finish the job' }).click();
@@ -79,6 +82,9 @@ describe('a proof', () => {
     await expectClean(page, 'before a proof');
     await page.getByRole('button', { name: 'Prove it' }).click();
     await page.getByText(/^\d+ of \d+ parts are done/).waitFor({ timeout: 90_000 });
+    // nor is it lost under the menu
+    await page.getByRole('button', { name: 'Menu' }).click();
+    await page.getByRole('button', { name: 'Back to where you were' }).click();
     await page.getByRole('button', { name: 'Stop', exact: true }).click();
     await page.locator('.wc-progress').waitFor({ state: 'detached' });
     expect(await page.locator('.wc-sheet').count()).toBe(0);
