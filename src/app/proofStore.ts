@@ -1,6 +1,6 @@
 /** Proofs kept in this browser by all that decides them; a changed engine, prover or text has another key. */
 import { type IDBPDatabase, openDB } from 'idb';
-import type { Proof } from '../prover/proof';
+import { proofIn, proofText } from '../workshop/proof/proofText';
 import type { KeptProofs } from '../workshop/proof/provePool';
 
 const NAME = 'portside-proofs';
@@ -22,12 +22,10 @@ function database(): Promise<IDBPDatabase> {
   return opening;
 }
 
-/** Text, not data: one that was cut short cannot be read, and is as if it were not there. */
 export const proofStore: KeptProofs = {
   async find(key) {
     try {
-      const text: unknown = await (await database()).get(STORE, key);
-      return typeof text === 'string' ? (JSON.parse(text) as Proof) : null;
+      return proofIn(await (await database()).get(STORE, key));
     } catch {
       return null;
     }
@@ -39,7 +37,7 @@ export const proofStore: KeptProofs = {
       const order = [...(Array.isArray(found) ? found.map(String) : []).filter((one) => one !== key), key];
       for (const one of order.slice(0, Math.max(0, order.length - MOST)))
         await all.objectStore(STORE).delete(one);
-      await all.objectStore(STORE).put(JSON.stringify(proof), key);
+      await all.objectStore(STORE).put(proofText(proof), key);
       await all.objectStore(ORDER).put(order.slice(-MOST), KEPT);
       await all.done;
     } catch {

@@ -4,6 +4,7 @@ import type { JobResult, ProofJob } from '../../src/prover/jobs';
 import type { Proof, ProofRequest } from '../../src/prover/proof';
 import { scenarioById } from '../../src/session/scenario/library';
 import { proofRequests } from '../../src/workshop/proof/proofRequests';
+import { proofIn, proofText } from '../../src/workshop/proof/proofText';
 import { keyOf, proveDesk, type ToProver } from '../../src/workshop/proof/proveDesk';
 import { type KeptProofs, type Prover, proveWith } from '../../src/workshop/proof/provePool';
 
@@ -80,6 +81,16 @@ describe('proving', () => {
       'it broke',
     );
     expect(kept.all.size).toBe(0);
+  });
+});
+
+describe('a proof that is kept', () => {
+  it('is found as it was; one that was cut short, changed or of another make is none', () => {
+    const proof = { scenario: 'leaves', verdict: 'refused', findings: [] } as unknown as Proof;
+    const kept = proofText(proof);
+    expect(proofIn(kept)).toEqual(proof);
+    const spoilt = [kept.slice(0, -2), kept.replace('refused', 'holds'), kept.split('\n')[1], '', undefined];
+    expect(spoilt.map(proofIn)).toEqual(spoilt.map(() => null));
   });
 });
 
