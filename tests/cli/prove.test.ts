@@ -1,5 +1,14 @@
 import { spawnSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import {
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  utimesSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeEach, describe, expect, test } from 'vitest';
@@ -82,6 +91,26 @@ describe('what was proved before', () => {
     jobCache('five').put('key', 'body');
     expect(readdirSync(all)).toHaveLength(3);
     expect(jobCache('five').get('key')).toBe('body');
+  });
+
+  test('does not pile up: what an ended prover left halfway goes after an hour, the oldest when there are too many', () => {
+    jobCache('one').put('key', 'body');
+    const folder = join(String(process.env.XDG_CACHE_HOME), 'portside', 'proofs', 'one');
+    const put = (name: string, ageSeconds: number): void => {
+      writeFileSync(join(folder, name), '');
+      const written = Date.now() / 1000 - ageSeconds;
+      utimesSync(join(folder, name), written, written);
+    };
+    put('left.halfway', 7200);
+    put('being.written', 10);
+    for (let one = 0; one < 20_000; one++) put(`entry${one}`, 60 + one);
+    expect(jobCache('one').get('key')).toBe('body');
+    const names = readdirSync(folder);
+    expect(names).toHaveLength(15_001);
+    expect(names).toContain('being.written');
+    expect(names).toContain('entry14998');
+    expect(names).not.toContain('entry14999');
+    expect(names).not.toContain('left.halfway');
   });
 });
 

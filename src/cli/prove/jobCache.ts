@@ -1,7 +1,8 @@
 /**
  * What was reckoned for a proof before, kept in the person's own cache folder: an entry for each part, by the prover's hash and
- * by what went in. An entry is its own sum and what came out; one that is cut short or changed counts as none. Where nothing
- * can be written nothing is kept, and nothing said.
+ * by what went in. An entry is its own sum and what came out; one that is cut short or changed counts as none. The oldest go
+ * when there are too many, and what was written halfway by a prover that was ended. Where nothing can be written nothing is
+ * kept, and nothing said.
  */
 import { createHash, randomUUID } from 'node:crypto';
 import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
@@ -18,11 +19,19 @@ export const noCache: JobCache = { get: () => null, put: () => {} };
 /** Folders of other provers that are kept, the latest used first. */
 const KEPT = 2;
 
+/** Entries of a prover: the library with twenty bays of everything is some ten thousand, mostly under 4 kB each. */
+const MOST_ENTRIES = 20_000;
+/** So many stay where there were more, so that not every start looks for the oldest. */
+const STAYING = 15_000;
+/** A file that is being written is renamed at once. */
+const HALFWAY_MS = 3_600_000;
+
 export function jobCache(proverHash: string): JobCache {
   const all = join(cacheFolder(), 'portside', 'proofs');
   const folder = join(all, proverHash);
   quietly(() => mkdirSync(folder, { recursive: true }));
   quietly(() => forgetOthers(all, proverHash));
+  quietly(() => tidy(folder));
   const file = (key: string): string => join(folder, sum(key));
   return {
     get: (key) => quietly(() => bodyOf(readFileSync(file(key), 'utf8'))) ?? null,
@@ -51,11 +60,30 @@ function bodyOf(entry: string): string | null {
 const sum = (text: string): string => createHash('sha256').update(text).digest('hex');
 
 function forgetOthers(all: string, proverHash: string): void {
-  const others = readdirSync(all)
-    .filter((name) => name !== proverHash)
-    .map((name) => ({ path: join(all, name), used: statSync(join(all, name)).mtimeMs }));
-  others.sort((a, b) => b.used - a.used);
-  for (const { path } of others.slice(KEPT)) rmSync(path, { recursive: true, force: true });
+  forgetOldest(
+    all,
+    readdirSync(all).filter((name) => name !== proverHash),
+    KEPT,
+  );
+}
+
+function tidy(folder: string): void {
+  const names = readdirSync(folder);
+  for (const name of names.filter((one) => one.includes('.'))) {
+    const path = join(folder, name);
+    if (Date.now() - statSync(path).mtimeMs > HALFWAY_MS) rmSync(path, { force: true });
+  }
+  const entries = names.filter((one) => !one.includes('.'));
+  if (entries.length > MOST_ENTRIES) forgetOldest(folder, entries, STAYING);
+}
+
+function forgetOldest(folder: string, names: readonly string[], staying: number): void {
+  const dated = names.map((name) => ({
+    path: join(folder, name),
+    writtenMs: statSync(join(folder, name)).mtimeMs,
+  }));
+  dated.sort((a, b) => b.writtenMs - a.writtenMs);
+  for (const { path } of dated.slice(staying)) rmSync(path, { recursive: true, force: true });
 }
 
 function quietly<Made>(act: () => Made): Made | undefined {
