@@ -78,8 +78,10 @@ function Play(props: { readonly ready: ScenarioData | null; readonly links: CarL
   );
 }
 
+/** Who plays for a while and comes back finds it as it was. */
+const [tab, setTab] = createSignal<Tab>('car');
+
 export function CarSide(props: CarSideProps): JSX.Element {
-  const [tab, setTab] = createSignal<Tab>('car');
   /** Of the text as it stands: null while it has errors, or has not been looked at yet. */
   const ready = createMemo(() => {
     const checked = props.checked();

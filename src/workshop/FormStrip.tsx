@@ -1,10 +1,12 @@
 /** What is changed most, as a form. It writes into the text, and shows what the text says: the two are one. */
-import { createMemo, createSignal, For, type JSX, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, type JSX, on, Show } from 'solid-js';
+import type { DisplayUnits } from '../instruments/displayUnits';
 import { word } from '../words/words';
 import type { FormValues } from './edit/formOf';
 import { portChanges } from './edit/portsAlong';
 import type { Along, Wish } from './edit/wish';
 import { FaultFields } from './FaultFields';
+import { type FormUnit, massUnit, temperatureUnit } from './formUnits';
 import { NumberBox } from './NumberBox';
 import type { Written } from './written';
 
@@ -16,7 +18,10 @@ const G_STEP = 10;
 /** What stands in brackets behind a car's name; there is no room for it here. */
 const INVENTED = /\s*\([^)]*\)$/;
 
-export function FormStrip(props: { readonly written: Written }): JSX.Element {
+const shown = (value: number | null, unit: FormUnit): number | null =>
+  value === null ? null : unit.show(value);
+
+export function FormStrip(props: { readonly written: Written; readonly units: DisplayUnits }): JSX.Element {
   const { written } = props;
   const [said, setSaid] = createSignal('');
   /** While the text cannot be read, what it said before stands there shut, so that nothing jumps about. */
@@ -25,6 +30,14 @@ export function FormStrip(props: { readonly written: Written }): JSX.Element {
   const vehicles = () => written.vocabulary()?.vehicles ?? [];
   const vehicle = () => vehicles().find(({ id }) => id === form()?.vehicle);
 
+  const temperature = () => temperatureUnit(props.units);
+  const mass = () => massUnit(props.units);
+  /** What was said of a change stands until the next one, whoever makes it. */
+  createEffect(on(written.text, () => setSaid(''), { defer: true }));
+  const note = (): string => {
+    if (isShut()) return word('workshop.form.unreadable');
+    return said() === '' ? word('workshop.form.note') : said();
+  };
   const alongText = (along: readonly Along[]): string =>
     word('workshop.form.along', { what: along.map((one) => word(`workshop.along.${one}`)).join(', ') });
   const change = async (wish: Wish): Promise<void> => {
@@ -42,11 +55,15 @@ export function FormStrip(props: { readonly written: Written }): JSX.Element {
     const ports = portChanges(before?.ports ?? [], next.ports);
     void change({ set: 'vehicle', to: id, refrigerant: next.refrigerant, chargeG, ports });
   };
+  const ofLabel = (): string => {
+    const { symbol, show } = mass();
+    const label = vehicle()?.chargeG;
+    return label === undefined ? symbol : word('workshop.form.ofLabel', { mass: `${show(label)} ${symbol}` });
+  };
   return (
     <details class="ws-form" open={innerHeight >= LOW_SCREEN_PX}>
       <summary>
-        <b>{word('workshop.form.title')}</b>{' '}
-        <span class="xs mut">{isShut() ? word('workshop.form.unreadable') : word('workshop.form.note')}</span>
+        <b>{word('workshop.form.title')}</b> <span class="xs mut">{note()}</span>
       </summary>
       <Show when={form()}>
         {(values) => (
@@ -68,12 +85,12 @@ export function FormStrip(props: { readonly written: Written }): JSX.Element {
             </label>
             <NumberBox
               label={word('workshop.form.temperature')}
-              unit="°C"
-              value={values().temperatureC}
-              least={WEATHER.leastC}
-              most={WEATHER.mostC}
-              step={0.5}
-              onSet={(toC) => void change({ set: 'temperature', toC })}
+              unit={temperature().symbol}
+              value={shown(values().temperatureC, temperature())}
+              least={temperature().show(WEATHER.leastC)}
+              most={temperature().show(WEATHER.mostC)}
+              step={temperature().step}
+              onSet={(to) => void change({ set: 'temperature', toC: temperature().read(to) })}
             />
             <NumberBox
               label={word('workshop.form.humidity')}
@@ -86,12 +103,12 @@ export function FormStrip(props: { readonly written: Written }): JSX.Element {
             />
             <NumberBox
               label={word('workshop.form.charge')}
-              unit={vehicle() ? word('workshop.form.ofLabel', { grams: String(vehicle()?.chargeG) }) : 'g'}
-              value={values().chargeG}
+              unit={ofLabel()}
+              value={shown(values().chargeG, mass())}
               least={0}
-              most={MOST_CHARGE_G}
-              step={G_STEP}
-              onSet={(toG) => void change({ set: 'charge', toG })}
+              most={mass().show(MOST_CHARGE_G)}
+              step={mass().step}
+              onSet={(to) => void change({ set: 'charge', toG: mass().read(to) })}
             />
             <FaultFields written={written} values={values()} onChange={(wish) => void change(wish)} />
             <label class="ws-f says">
@@ -106,7 +123,7 @@ export function FormStrip(props: { readonly written: Written }): JSX.Element {
           </fieldset>
         )}
       </Show>
-      <p class="xs mut ws-said" role="status">
+      <p class="vh" role="status">
         {said()}
       </p>
     </details>

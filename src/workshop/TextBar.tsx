@@ -56,37 +56,38 @@ export function TextBar(props: TextBarProps): JSX.Element {
           {has() ? kept() : ''}
         </span>
       </span>
-      <span class="sp" />
-      <button
-        type="button"
-        class="btn sm"
-        aria-expanded={props.isStarting}
-        onClick={() => props.onStarting(!props.isStarting || !has())}
-      >
-        {word('workshop.bar.start')}
-      </button>
-      <button type="button" class="btn sm" onClick={() => input?.click()}>
-        {word('workshop.bar.open')}
-      </button>
-      <input
-        ref={input}
-        type="file"
-        hidden
-        aria-label={word('workshop.bar.openFile')}
-        accept=".yaml,.yml,text/yaml,application/yaml"
-        onChange={(event) => {
-          props.onFile(event.currentTarget.files?.[0]);
-          event.currentTarget.value = '';
-        }}
-      />
-      <Show when={has()}>
-        <button type="button" class="btn sm" onClick={() => saveText(name(), written.text())}>
-          {word('workshop.bar.save')}
+      <span class="ws-acts">
+        <button
+          type="button"
+          class="btn sm"
+          aria-expanded={props.isStarting}
+          onClick={() => props.onStarting(!props.isStarting || !has())}
+        >
+          {word('workshop.bar.start')}
         </button>
-        <button type="button" class="btn sm" onClick={() => void share()}>
-          {word('workshop.bar.share')}
+        <button type="button" class="btn sm" onClick={() => input?.click()}>
+          {word('workshop.bar.open')}
         </button>
-      </Show>
+        <input
+          ref={input}
+          type="file"
+          hidden
+          aria-label={word('workshop.bar.openFile')}
+          accept=".yaml,.yml,text/yaml,application/yaml"
+          onChange={(event) => {
+            props.onFile(event.currentTarget.files?.[0]);
+            event.currentTarget.value = '';
+          }}
+        />
+        <Show when={has()}>
+          <button type="button" class="btn sm" onClick={() => saveText(name(), written.text())}>
+            {word('workshop.bar.save')}
+          </button>
+          <button type="button" class="btn sm" onClick={() => void share()}>
+            {word('workshop.bar.share')}
+          </button>
+        </Show>
+      </span>
     </div>
   );
 }

@@ -107,7 +107,7 @@ export function Workshop(props: WorkshopProps): JSX.Element {
           />
         </Show>
         <div class="ws-work" hidden={isStarting()}>
-          <FormStrip written={written} />
+          <FormStrip written={written} units={props.units} />
           <EditorPane written={written} fileName={() => fileNameOf(written.looked()?.form?.id)} />
           <Findings written={written} />
         </div>

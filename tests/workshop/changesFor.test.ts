@@ -6,6 +6,7 @@ import { changesFor } from '../../src/workshop/edit/changesFor';
 import { formOf } from '../../src/workshop/edit/formOf';
 import { portChanges } from '../../src/workshop/edit/portsAlong';
 import type { Wish } from '../../src/workshop/edit/wish';
+import { massUnit, temperatureUnit } from '../../src/workshop/formUnits';
 import { vocabulary } from '../../src/workshop/reader/vocabulary';
 
 const TEXT = `# A lesson about fans.
@@ -104,7 +105,7 @@ describe('a change by the form', () => {
       { repeat: ['cap port-b off'], times: 2 },
     ]);
     expect(next).toContain('# the high one');
-    expect(along).toEqual(['contents', 'ports']);
+    expect(along).toEqual(['ports', 'contents']);
   });
 
   it('adds a fault and takes it out again, and a list may become empty and full again', () => {
@@ -149,4 +150,17 @@ it('a form reads what is written in whatever unit', () => {
   });
   expect(formOf('- a list')).toBeNull();
   expect(formOf('weather: warm')?.temperatureC).toBeNull();
+});
+
+it('a form takes what is typed in units of the reader, and shows the same number again', () => {
+  const units = { pressure: 'psi', temperature: 'degF', mass: 'oz' } as const;
+  const [temperature, mass] = [temperatureUnit(units), massUnit(units)];
+  for (let fahrenheit = 14; fahrenheit <= 122; fahrenheit++) {
+    const toC = temperature.read(fahrenheit);
+    const form = formOf(`weather: { temperature: ${toC} degC }`);
+    expect(temperature.show(form?.temperatureC ?? Number.NaN)).toBe(fahrenheit);
+  }
+  for (let ounces = 0.5; ounces < 100; ounces += 0.5) expect(mass.show(mass.read(ounces))).toBe(ounces);
+  expect([temperature.read(95), mass.read(16)]).toEqual([35, 453.6]);
+  expect(temperatureUnit({ ...units, temperature: 'degC' }).read(31.5)).toBe(31.5);
 });

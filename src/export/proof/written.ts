@@ -57,7 +57,9 @@ export function baysText(seeds: readonly number[]): string {
     else rows.push([seed, seed]);
   }
   return listed(
-    rows.flatMap(([from, to]) => (to - from > 1 ? [`${from}–${to}`] : to > from ? [from, to] : [from])),
+    rows.flatMap(([from, to]): (string | number)[] =>
+      to - from > 1 ? [`${from}–${to}`] : to > from ? [from, to] : [from],
+    ),
   );
 }
 

@@ -73,7 +73,7 @@ export interface WorkshopWords {
   'workshop.form.temperature': never;
   'workshop.form.humidity': never;
   'workshop.form.charge': never;
-  'workshop.form.ofLabel': 'grams';
+  'workshop.form.ofLabel': 'mass';
   'workshop.form.fault': 'number';
   'workshop.form.severity': never;
   'workshop.form.sound': never;

@@ -66,9 +66,9 @@ function wished(text: string, tree: Tree, wish: Wish): Found {
     case 'vehicle':
       return [
         [set(['vehicle'], wish.to), null],
+        ...portsAlong(text, tree, wish.ports).map((change) => [change, 'ports'] as const),
         [set(['contents', 'refrigerant'], wish.refrigerant), 'contents'],
         [set(['contents', 'charge'], `${wish.chargeG} g`), 'contents'],
-        ...portsAlong(text, tree, wish.ports).map((change) => [change, 'ports'] as const),
       ];
     case 'fault':
       return [[set(['faults', wish.at, 'fault'], wish.to), null], ...renamed(text, tree, wish)];

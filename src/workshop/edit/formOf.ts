@@ -29,7 +29,12 @@ export function formOf(text: string): FormValues | null {
     id: words(['id']),
     title: words(['title']),
     vehicle: words(['vehicle']),
-    temperatureC: rounded(quantityAt(tree, ['weather', 'temperature'], 'temperature'), 1, -CELSIUS_ZERO_K),
+    temperatureC: rounded(
+      quantityAt(tree, ['weather', 'temperature'], 'temperature'),
+      1,
+      -CELSIUS_ZERO_K,
+      100,
+    ),
     humidityPercent: rounded(quantityAt(tree, ['weather', 'humidity'], 'ratio'), 100),
     chargeG: rounded(quantityAt(tree, ['contents', 'charge'], 'mass'), 1000),
     faults: Array.from({ length: lengthAt(tree, ['faults']) }, (_, index) => {
@@ -51,5 +56,6 @@ function quantityAt(tree: Tree, path: Path, kind: QuantityKind): number | null {
   }
 }
 
-const rounded = (value: number | null, factor: number, shift = 0): number | null =>
-  value === null ? null : Math.round((value + shift) * factor * 10) / 10;
+/** To tenths, or to what `parts` of one there are. */
+const rounded = (value: number | null, factor: number, shift = 0, parts = 10): number | null =>
+  value === null ? null : Math.round((value + shift) * factor * parts) / parts;

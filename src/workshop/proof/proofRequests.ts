@@ -5,7 +5,7 @@ import type { ProofRequest } from '../../prover/proof';
 export const THOROUGHNESS = ['quick', 'usual', 'full'] as const;
 export type Thoroughness = (typeof THOROUGHNESS)[number];
 
-/** The usual one is that of the command line: some 20 s on two cores. */
+/** The usual one is that of the command line: a minute or two on two cores. */
 export const proofRequests: Readonly<Record<Thoroughness, ProofRequest>> = {
   quick: { seeds: 3, budgetSteps: budgets.library },
   usual: { seeds: 20, budgetSteps: budgets.usual },

@@ -19,8 +19,10 @@ const MOST_THREADS = 2;
 
 const threadCount = (): number => Math.max(1, Math.min(MOST_THREADS, navigator.hardwareConcurrency || 1));
 
+/** It outlives the workshop: who plays for a while and comes back finds it. */
+const [proved, setProved] = createSignal<{ readonly proof: Proof; readonly data: ScenarioData } | null>(null);
+
 export function proving(kept: KeptProofs): Proving {
-  const [proved, setProved] = createSignal<ReturnType<Proving['proved']>>(null);
   const [soFar, setSoFar] = createSignal<ProvedSoFar | null>(null);
   const [failure, setFailure] = createSignal<string | null>(null);
   let threads: readonly Thread[] = [];
