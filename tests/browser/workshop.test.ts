@@ -35,7 +35,10 @@ describe('an instructor', () => {
     await beginWith(page, TEMPLATE);
 
     await page.getByLabel('Fault 1').selectOption({ label: 'radiator fan turning slowly' });
-    await page.getByText('Changed along with it: the answer, the diagnosis in the solution.').waitFor();
+    await page
+      .locator('.ws-form summary')
+      .getByText('Changed along with it: the answer, the diagnosis in the solution.')
+      .waitFor();
     await says(page, /fault: condenser-fan-slow/);
     await page.getByLabel('Fault 1').selectOption({ label: 'radiator fan not turning' });
     await says(page, /causes: \[condenser-fan-dead\]/);
