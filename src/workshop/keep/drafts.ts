@@ -12,9 +12,6 @@ export interface Draft {
 
 const NOW = 'portside-workshop';
 const BEFORE = 'portside-workshop-before';
-/** Files that people write are smaller; `check` refuses more. */
-export const MOST_LETTERS = 262_144;
-
 export const keptDraft = (): Draft | null => read(NOW);
 export const draftBefore = (): Draft | null => read(BEFORE);
 
@@ -57,7 +54,7 @@ function write(key: string, draft: Draft): boolean {
 export function draftIn(stored: string | null): Draft | null {
   try {
     const { text, atMs, tab } = JSON.parse(stored ?? '') as Partial<Draft>;
-    if (typeof text !== 'string' || text === '' || text.length > MOST_LETTERS) return null;
+    if (typeof text !== 'string' || text === '') return null;
     return { text, atMs: Number.isFinite(atMs) ? Number(atMs) : 0, tab: String(tab) };
   } catch {
     return null;

@@ -4,10 +4,9 @@
  * few letters cannot become a flood.
  */
 import { fromTemplate, templateIn, toldByTemplate } from './byTemplate';
+import { MOST_BYTES } from './readFile';
 
 export const MOST_LINK_LETTERS = 2000;
-/** The most that `check` reads. */
-const MOST_BYTES = 262_144;
 const KEY = 'enclosed';
 
 /** Templates by id, as they are written. */

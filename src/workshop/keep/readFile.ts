@@ -1,10 +1,12 @@
 /** A file that a person brings along, as text; or why it is none. */
-import { MOST_LETTERS } from './drafts';
+
+/** Files that people write are smaller; `check` refuses more. */
+export const MOST_BYTES = 262_144;
 
 export type FileRead = { readonly text: string } | { readonly trouble: 'tooLarge' | 'notText' };
 
 export async function readFile(file: Blob): Promise<FileRead> {
-  if (file.size > MOST_LETTERS) return { trouble: 'tooLarge' };
+  if (file.size > MOST_BYTES) return { trouble: 'tooLarge' };
   try {
     const text = new TextDecoder('utf-8', { fatal: true }).decode(await file.arrayBuffer());
     return text.includes('\0') ? { trouble: 'notText' } : { text };
