@@ -51,34 +51,29 @@ export function prepareCells(core: NetworkCore, vessel: number, dtS: number): vo
     const share = streams < PARTING_KG_PER_S ? streams * PER_PARTING : 1;
     const S = slipAtRest[c] + (zivi - slipAtRest[c]) * share;
     slip[c] = S;
-    const ratio = streams * PER_NOMINAL;
-    const r = ratio > MOST_FLOW_FACTOR ? MOST_FLOW_FACTOR : ratio;
+    // by Math.min it stays a bare double; chosen by ? it gets a box for every cell
+    const r = Math.min(streams * PER_NOMINAL, MOST_FLOW_FACTOR);
     const x = (enthalpy[c] - hl) * perLatent;
     // a wall colder than saturation is wetted even by vapour that is still a little superheated
     const cold = wall[c] < saturationK;
     const dryAt = cold ? DRY_SUPERHEAT : 1;
-    if (x >= dryAt) {
-      wallGain[c] = dtS * singlePhase(r, isPot[c]) * vapourSide[c];
-      continue;
-    }
-    if (x <= -WET_IN) {
-      wallGain[c] = dtS * singlePhase(r, isPot[c]) * liquidSide[c];
-      continue;
-    }
-    const two = twoPhase(r, isPot[c]) * boiling[c] * wetting;
-    wallGain[c] = two;
+    const wetted = x > -WET_IN && x < dryAt;
+    const two = wetted ? twoPhase(r, isPot[c]) * boiling[c] * wetting : 0;
     const dryFrom = cold ? 1 : DRY_OUT;
     const xIn = x > 0 ? x : 0;
-    const gas = isPot[c] === 1 || x >= 1 ? xIn : S * xIn;
-    const all = isPot[c] === 1 || x >= 1 ? 1 : 1 - xIn + gas;
-    if (gas > dryFrom * all) {
-      const dry = (gas / all - dryFrom) / (dryAt - dryFrom);
-      wallGain[c] = two + dry * (dtS * singlePhase(r, isPot[c]) * vapourSide[c] - two);
-    } else if (x < WET_IN) {
-      const wet = (x + WET_IN) * (0.5 / WET_IN);
-      const alone = dtS * singlePhase(r, isPot[c]) * liquidSide[c];
-      wallGain[c] = alone + wet * (two - alone);
+    const parted = isPot[c] === 1 || x >= 1;
+    const gas = parted ? xIn : S * xIn;
+    const all = parted ? 1 : 1 - xIn + gas;
+    const dries = gas > dryFrom * all;
+    if (wetted && !dries && x >= WET_IN) {
+      wallGain[c] = two;
+      continue;
     }
+    const vapour = x >= dryAt || (wetted && dries);
+    const alone = dtS * singlePhase(r, isPot[c]) * (vapour ? vapourSide[c] : liquidSide[c]);
+    if (!wetted) wallGain[c] = alone;
+    else if (dries) wallGain[c] = two + ((gas / all - dryFrom) / (dryAt - dryFrom)) * (alone - two);
+    else wallGain[c] = alone + (x + WET_IN) * (0.5 / WET_IN) * (two - alone);
   }
 }
 

@@ -79,7 +79,7 @@ export function makeExecutive(parts: PlantParts): Plant {
     if (faults.settle(car, tally[TALLY.step])) heedCaps(parts);
     car.step(STEP_S);
     tally[TALLY.step] += 1;
-    happened.length = 0;
+    if (happened.length > 0) happened.length = 0;
     keepTally(parts, happened);
     heedHoses(rig, parts, happened);
     heedTools(rig, parts, happened);

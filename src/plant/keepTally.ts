@@ -1,5 +1,6 @@
 /** After each step: sums, highest values, and the events the model brought about by itself. */
 import type { HoseId } from '../equipment/hoses';
+import { AT } from '../loop/car/carNumbers';
 import { hasClutch } from '../loop/car/coolingAsked';
 import type { PlantParts } from './assemblePlant';
 import type { PlantEvent } from './commandSpecs';
@@ -44,7 +45,7 @@ export function keepTally(parts: PlantParts, events: PlantEvent[]): void {
 /** Where there is a clutch to hear. */
 function noteClutch({ car, tally }: PlantParts, events: PlantEvent[]): void {
   if (!hasClutch(car.vehicle)) return;
-  const clutchIn = car.number('clutchIn');
+  const clutchIn = car.network.reserve[AT.clutchIn];
   if (clutchIn === tally[TALLY.clutchIn]) return;
   tally[TALLY.clutchIn] = clutchIn;
   events.push({ id: clutchIn > 0 ? 'clutch-in' : 'clutch-out' });
@@ -55,7 +56,7 @@ function noteClutch({ car, tally }: PlantParts, events: PlantEvent[]): void {
 }
 
 function noteTrip({ car, tally }: PlantParts, gaugePa: number, events: PlantEvent[]): void {
-  const highSwitch = car.number('highSwitch');
+  const highSwitch = car.network.reserve[AT.highSwitch];
   if (highSwitch < tally[TALLY.highSwitch]) {
     tally[TALLY.trips] += 1;
     events.push({ id: 'high-pressure-trip', quantity: gaugePa, unit: 'Pa' });
@@ -70,7 +71,7 @@ function noteRelief({ car, tally }: PlantParts, gaugePa: number, events: PlantEv
 }
 
 function noteSlug({ car, tally }: PlantParts, events: PlantEvent[]): void {
-  const liquidKg = car.number('sluggedKg');
+  const liquidKg = car.network.reserve[AT.sluggedKg];
   if (liquidKg < tally[TALLY.sluggedToldKg] + SLUG_STEP_KG) return;
   tally[TALLY.sluggedToldKg] = liquidKg;
   events.push({ id: 'liquid-slug', quantity: liquidKg, unit: 'kg' });

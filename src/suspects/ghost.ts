@@ -33,7 +33,7 @@ export function buildGhost(options: PlantOptions, spec: GhostSpec): Ghost {
     plant,
     parts,
     runTo(step) {
-      while (plant.step < step) plant.advance();
+      for (let toDo = step - plant.step; toDo > 0; toDo--) plant.advance();
     },
     perform(command) {
       if (commandSpecs[command.do].group !== 'session') plant.apply(command);
