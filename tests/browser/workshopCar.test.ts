@@ -75,6 +75,16 @@ describe('a scenario of one’s own', () => {
 });
 
 describe('a proof', () => {
+  test('whose program cannot be fetched says so', { timeout: 120_000 }, async () => {
+    const { page, context: tabs } = await openPage({ path: '?workshop=1', context });
+    await tabs.route(/prove\.worker/, (route) => route.abort());
+    await atCar(page);
+    await page.getByRole('radio', { name: 'Proof' }).click();
+    await page.getByRole('button', { name: 'Prove it' }).click();
+    await page.getByRole('alert').filter({ hasText: 'could not be fetched' }).waitFor({ timeout: 15_000 });
+    expect(await page.getByRole('button', { name: 'Prove it' }).isEnabled()).toBe(true);
+  });
+
   test('says how far it is and can be stopped; the page goes on', { timeout: 240_000 }, async () => {
     const { page } = await openPage({ path: '?workshop=1', context });
     await atCar(page);

@@ -13,6 +13,7 @@ export interface WorkshopCarWords {
   'workshopCar.stale': never;
   'workshopCar.running': never;
   'workshopCar.failed': 'reason';
+  'workshopCar.notFetched': never;
   'workshopCar.title': never;
   'workshopCar.way.label': never;
   'workshopCar.way.running': never;

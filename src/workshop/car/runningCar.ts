@@ -4,6 +4,7 @@
  */
 import { createEffect, createMemo, createSignal, on, onCleanup, untrack } from 'solid-js';
 import type { ScenarioData } from '../../../shared/schema/scenario';
+import { whyItBroke } from '../whyItBroke';
 import type { FromCar, ToCar } from './car.worker';
 import type { CarRun, CarWay } from './carRun';
 import { type CarsAt, PIECES } from './carStory';
@@ -72,7 +73,7 @@ export function runningCar(scenario: () => ScenarioData | null): RunningCar {
   };
   worker.onmessage = ({ data }: MessageEvent<FromCar>) => take(data);
   worker.onerror = (event) => {
-    setFailure(event.message ?? '');
+    setFailure(whyItBroke(event));
     setProgress(null);
   };
   const key = createMemo(() => {

@@ -1,4 +1,5 @@
 /** A prover in a thread of its own. */
+import { whyItBroke } from '../whyItBroke';
 import type { FromProver, ToProver } from './proveDesk';
 import type { Prover } from './provePool';
 
@@ -16,7 +17,7 @@ export function thread(): Thread {
       new Promise((resolve, reject) => {
         worker.onmessage = ({ data }: MessageEvent<Answer>) =>
           data.type === 'failed' ? reject(new Error(data.reason)) : resolve(data);
-        worker.onerror = (event) => reject(new Error(event.message ?? ''));
+        worker.onerror = (event) => reject(new Error(whyItBroke(event)));
         worker.postMessage(message);
       }),
     stop: () => worker.terminate(),

@@ -6,6 +6,7 @@
 import type { Problem } from '../../../shared/schema/problem';
 import type { Changes } from '../edit/changesFor';
 import type { Wish } from '../edit/wish';
+import { whyItBroke } from '../whyItBroke';
 import type { Answer, Looked, Request, Spoken } from './protocol';
 import type { Vocabulary } from './vocabulary';
 
@@ -37,6 +38,7 @@ function openLine(spoken: Spoken): Line {
   const worker = start();
   const waiting = new Map<number, (answer: Answer) => void>();
   let last = 0;
+  let broken: string | null = null;
   worker.onmessage = ({ data }: MessageEvent<Answer>) => {
     waiting.get(data.number)?.(data);
     waiting.delete(data.number);
@@ -45,11 +47,15 @@ function openLine(spoken: Spoken): Line {
     for (const [number, give] of waiting) give({ number, gives: 'nothing', failed });
     waiting.clear();
   };
-  worker.onerror = ({ message }) => giveUp(message ?? '');
+  worker.onerror = (event) => {
+    broken = whyItBroke(event);
+    giveUp(broken);
+  };
   return {
     ask(asking) {
       last += 1;
       const number = last;
+      if (broken !== null) return Promise.resolve({ number, gives: 'nothing', failed: broken });
       worker.postMessage({ ...asking, number, spoken });
       return new Promise((resolve) => waiting.set(number, resolve));
     },
