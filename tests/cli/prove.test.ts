@@ -165,6 +165,8 @@ describe('prove as it is run', () => {
     expect(warm.status).toBe(1);
     expect(warm.stdout).toMatch(/^\S+giveaway\.yaml:\d+:\d+ PRV105 /);
     expect(readFileSync(page, 'utf8')).toContain('PRV105');
+    const nowhere = portside(file, '--seeds', '1', '--threads', '1', '--page', scratch);
+    expect([nowhere.status, nowhere.stdout]).toEqual([2, warm.stdout]);
   }, 600_000);
 });
 

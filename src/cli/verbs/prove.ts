@@ -42,9 +42,10 @@ export default defineVerb({
       const prover = { runner, cache, ...progressNotes(io) };
       const proofs = await proveEach(asked, request, prover, threads);
       const luck = library ? libraryLuck(proofs) : null;
-      if (options.page !== undefined) io.writeFile(options.page, proofMarkup(proofs));
       if (options.json) io.json(printed(asked, proofs, luck));
       else io.text(luck === null ? proofs.map(asText(asked)).join('\n') : libraryText(proofs, luck));
+      // last, so that where it cannot be written what was found is told all the same
+      if (options.page !== undefined) io.writeFile(options.page, proofMarkup(proofs));
       const refused = proofs.some(({ verdict }) => verdict === 'refused');
       return refused || luckFindings(luck ?? []).length > 0 ? 1 : 0;
     } finally {
