@@ -10,8 +10,8 @@ import { playEntries } from './playEntries';
 import { toEnd } from './toEnd';
 
 export interface FirstApart {
-  /** To be called at each second of the new run, with the entry that is next there; whether the cars stand alike. */
-  second(next: number): boolean;
+  /** To be called at each second of the new run until the step is found, with the entry that is next there. */
+  second(next: number): void;
   /** The step, as far as is known by now. */
   found(): number | null;
   /** The same, once the new run has come to its end. */
@@ -73,11 +73,9 @@ export function lookForFirstApart({ stage, looking, once, edited, from }: Looker
   return {
     second(next) {
       const isAlike = plant.stateHash() === once.secondHashes[plant.step / STEPS_PER_SECOND - 1];
-      if (found !== null) return isAlike;
-      if (isAlike && plant.step - alike.step >= KEEP_STEPS)
-        alike = { step: plant.step, entries: next, run: stage.run.snapshot() };
       if (!isAlike) found = search(plant.step, plant.step > once.lastStep);
-      return isAlike;
+      else if (plant.step - alike.step >= KEEP_STEPS)
+        alike = { step: plant.step, entries: next, run: stage.run.snapshot() };
     },
     found: () => found,
     atEnd() {

@@ -57,10 +57,10 @@ export function* liveAgain(
     refused,
     afterStep(next) {
       if (plant.step % STEPS_PER_SECOND !== 0) return false;
-      const isAlike = apart.second(next);
+      if (apart.found() === null) apart.second(next);
       const apartAt = apart.found();
       if (apartAt !== null) heedApart(apartAt);
-      if (!isAlike || plant.step <= span.toStep) return false;
+      if (plant.step <= span.toStep) return false;
       const there = checkpointAt.get(plant.step);
       if (!there || once.entries.length - there.entries !== edited.length - next) return false;
       if (!sameRun(run.snapshot(), there.run)) return false;
