@@ -59,6 +59,7 @@ export const PROBLEM_CODES = [
   'SCN302',
   'SCN303',
   'SCN304',
+  'SCN305',
   'SCN401',
   'SCN402',
 ] as const;

@@ -5,6 +5,7 @@ import type { Problem } from '../../shared/schema/problem';
 import { checkScenario } from '../../src/scoring/checkScenario';
 import { readScenario } from '../../src/scoring/readScenario';
 import { checkPhysics } from '../../src/session/check/checkPhysics';
+import { checkTeaching } from '../../src/session/check/checkTeaching';
 import { scenarioById } from '../../src/session/scenario/library';
 import { plantOptions } from '../../src/session/scenario/plantOptions';
 import { rubrics } from '../../src/session/scenario/rubrics';
@@ -200,5 +201,21 @@ describe('a file', () => {
     expect(warnings.map(({ code }) => code)).toEqual(
       expect.arrayContaining(['SCN211', 'SCN212', 'SCN301', 'SCN302']),
     );
+  });
+
+  it('is warned where one thing to deliver is done whenever another is', () => {
+    const two = readFileSync('scenarios/templates/two-faults.yaml', 'utf8');
+    const told = (from: string, to: string): string[] => {
+      const { formed } = readScenario('two.yaml', two.replace(from, to), rubrics);
+      if (formed) checkTeaching(formed.data, formed.findings);
+      return (formed?.findings.list ?? []).map(({ code, message }) => `${code} ${message}`);
+    };
+    expect(told('', '')).toEqual([]);
+    expect(told('diagnosed, subject: condenser-air-blocked', 'diagnosed')).toEqual([
+      expect.stringMatching(/^SCN305 "second" is done whenever "first" is/),
+    ]);
+    expect(told('subject: condenser-air-blocked }', 'subject: cabin-filter-blocked }')).toEqual([
+      expect.stringMatching(/^SCN305 "second"/),
+    ]);
   });
 });

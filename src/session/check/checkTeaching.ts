@@ -25,6 +25,7 @@ export function checkTeaching(data: ScenarioData, findings: Findings): void {
     findings.warning(['complaint'], 'SCN302', word('check.givesAway', { word: given }));
   if (new Set(data.hints).size < data.hints.length)
     findings.warning(['hints'], 'SCN303', word('check.sameHints'));
+  checkDone(data, findings);
   checkLength(data.complaint, ['complaint'], findings);
   data.hints.forEach((hint, at) => {
     checkLength(hint, ['hints', at], findings);
@@ -35,6 +36,22 @@ function givenAway({ complaint, faults, answer }: ScenarioData): string | undefi
   const telling = [...faults.map(({ fault }) => fault), ...answer.causes].flatMap((id) => id.split('-'));
   const said = new Set(complaint.toLowerCase().split(/[^a-z]+/));
   return telling.find((word) => word.length > 2 && !HARMLESS.has(word) && said.has(word));
+}
+
+/** One event without a subject is done by that event of whatever it is. */
+function checkDone({ deliver }: ScenarioData, findings: Findings): void {
+  deliver.forEach(({ id, done }, at) => {
+    if (!('event' in done)) return;
+    const { event, subject } = done;
+    const other = deliver.find((one, place) => {
+      if (place === at || !('event' in one.done) || one.done.event !== event) return false;
+      return one.done.subject === subject ? place < at : subject === undefined;
+    });
+    if (other) {
+      const said = word('check.sameDone', { id, other: other.id, event });
+      findings.warning(['deliver', at, 'done'], 'SCN305', said);
+    }
+  });
 }
 
 function checkLength(text: string, path: readonly (string | number)[], findings: Findings): void {

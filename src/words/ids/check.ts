@@ -25,6 +25,7 @@ export interface CheckWords {
   'check.givesAway': 'word';
   'check.sameHints': never;
   'check.longSentence': 'most' | 'words';
+  'check.sameDone': 'event' | 'id' | 'other';
   'check.faultTwice': 'id';
   'check.clash': 'id' | 'other';
   'check.noFault': 'id';

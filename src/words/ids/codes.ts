@@ -56,6 +56,7 @@ export interface CodesWords {
   'codes.SCN302': never;
   'codes.SCN303': never;
   'codes.SCN304': never;
+  'codes.SCN305': never;
   'codes.SCN401': never;
   'codes.SCN402': never;
   'codes.PRV101': never;
