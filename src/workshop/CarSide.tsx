@@ -47,8 +47,16 @@ const modeName = (mode: Mode): string =>
 function Play(props: { readonly ready: ScenarioData | null; readonly links: CarLinks }): JSX.Element {
   const [mode, setMode] = createSignal<Mode>('practice');
   const [isRefused, setRefused] = createSignal(false);
+  /** A second press while the first is still making ready would open a second session. */
+  let isOpening = false;
   const play = async (): Promise<void> => {
-    if (props.ready) setRefused(!(await props.links.play(props.ready, mode())));
+    if (!props.ready || isOpening) return;
+    isOpening = true;
+    try {
+      setRefused(!(await props.links.play(props.ready, mode())));
+    } finally {
+      isOpening = false;
+    }
   };
   return (
     <div class="row wrap wc-play">

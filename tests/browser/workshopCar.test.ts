@@ -45,10 +45,12 @@ describe('a scenario of one’s own', () => {
     await atCar(page);
     const kept = await page.evaluate(() => localStorage.getItem('portside-workshop'));
     await page.getByRole('combobox', { name: 'Played in' }).selectOption('explore');
-    await page.getByRole('button', { name: 'Play as trainee' }).click();
+    const pages = await page.evaluate(() => history.length);
+    await page.getByRole('button', { name: 'Play as trainee' }).dblclick();
     const start = page.locator('.brief .btn.pri');
     await start.waitFor();
     expect(page.url()).toMatch(/scenario=own-[0-9a-f]{16}&mode=explore/);
+    expect(await page.evaluate(() => history.length)).toBe(pages + 1);
     // what was begun is not lost to whoever reloads in the same moment
     await start.evaluate((button: HTMLElement) => {
       button.click();
