@@ -48,6 +48,18 @@ test('two causes that no test tells apart are not proven', () => {
   expect(play('leaves', 1, twice)).toMatchObject({ reached: false });
 });
 
+test('a severity that no ghost has, and that no line between two shows, is found by a closer look', () => {
+  // a drier of 0.45: hardly a restriction at a third, nearly shut at 0.55
+  const run = play('cold-spot', 1, suspects('drier-restricted', 'low-charge'));
+  expect(run).toMatchObject({ claimed: 'drier-restricted', reached: true, right: true });
+});
+
+test('where there is an identifier no needle is read before it, and a gas that is not the loop’s own is proven by it alone', () => {
+  const run = play('no-label-at-all', 1, [...suspects('mixed-refrigerant', 'overcharge')]);
+  expect(run.trials.map(({ tests }) => tests)).toEqual([['gas-r134a.rest', 'gas-air.rest']]);
+  expect(run).toMatchObject({ claimed: 'mixed-refrigerant', right: true });
+});
+
 test('nothing is to be found out of a loop that came empty', () => {
   expect(playToKnow(scenarioById('weighed-in'), 1, [SOUND])).toBeNull();
 });

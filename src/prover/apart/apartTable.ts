@@ -3,23 +3,23 @@
  * parts, with the nearest test that would. A cause has a row for each severity of the ensemble; two causes are as far apart
  * as their nearest rows. What the scenario hides stands at its own severity only: that is the car in the bay.
  *
- * Two rows are parted where they are two spreads apart over all that the bench can read, each channel counted once, in the
- * stage that tells most: sqrt(sum of squares). Of two alike before, that brings one to a share of 0.88 on the mean; 0.8 is
- * proven. A test that would part them does so alone.
+ * Two rows are parted where they are two spreads apart over all that the bench can read (`spreadsTogether`). A test that
+ * would part them does so alone.
  */
 import { layoutOf } from '../../layout/layouts';
+import { NOTHING_WRONG } from '../../plant/faultBook';
 import type { Scenario } from '../../session/scenario/scenario';
-import { causesOf, type GhostSpec, suspectOf } from '../../suspects/causes';
+import { causesOf, type GhostSpec } from '../../suspects/causes';
 import type { ApartTable, Pair, TestOf } from '../apartTable';
 import { forecastOf } from '../forecast/forecastOf';
 import { ghostOptions } from '../forecast/ghostOptions';
 import type { Probe } from '../forecast/probe';
 import { spreadsApart } from '../forecast/spreadsApart';
-import { hiddenAsRead, suspectsIn } from '../forecast/suspectsIn';
+import { suspectsIn } from '../forecast/suspectsIn';
 import { decisionOf } from '../know/decisionOf';
 import { isOnBench, minutesAlone } from '../know/testsOf';
-
-const PARTED = 2;
+import { ownGhost } from './ownGhost';
+import { PARTED, spreadsTogether } from './spreadsTogether';
 
 interface Row {
   readonly cause: string;
@@ -62,13 +62,11 @@ export function apartTable(
         Math.max(a.wanders[at], b.wanders[at]),
       ),
     );
-  const together = (spreads: readonly number[]): number => {
-    const most = new Map<string, number>();
-    probes.forEach(({ channel }, at) => {
-      if (onBench[at]) most.set(channel, Math.max(spreads[at], most.get(channel) ?? 0));
-    });
-    return Math.sqrt([...most.values()].reduce((sum, one) => sum + one * one, 0));
-  };
+  const together = (spreads: readonly number[]): number =>
+    spreadsTogether(
+      probes.filter((_, at) => onBench[at]),
+      spreads.filter((_, at) => onBench[at]),
+    );
   const bestOf = (spreads: readonly number[]): number =>
     spreads.reduce((best, one, at) => (onBench[at] && (best < 0 || one > spreads[best]) ? at : best), -1);
   const nearestOf = (spreads: readonly number[]): number =>
@@ -135,14 +133,8 @@ const shownOf = (value: number): number | null => (Number.isNaN(value) ? null : 
 
 /** What is hidden takes the place of its cause. */
 function withOwn(ensemble: readonly GhostSpec[], scenario: Scenario): readonly GhostSpec[] {
-  const hidden = hiddenAsRead(scenario);
-  const own = scenario.data.faults.filter(({ fault }) => hidden.includes(fault));
-  if (own.length === 0 || own.length !== hidden.length) return ensemble;
-  const both = hidden.flatMap((cause) =>
-    own.filter(({ fault }) => fault === cause).map(({ severity }) => ({ cause, severity })),
-  );
-  const cause = suspectOf(hidden);
-  const severity = Math.max(...both.map((one) => one.severity));
-  const others = ensemble.filter((spec) => spec.cause !== cause);
-  return [...others, { cause, severity, ...(both.length > 1 ? { both } : {}) }];
+  const own = ownGhost(scenario);
+  return own === null || own.cause === NOTHING_WRONG
+    ? ensemble
+    : [...ensemble.filter(({ cause }) => cause !== own.cause), own];
 }

@@ -57,7 +57,7 @@ export function probesOf(any: Ghost, stages: readonly StageId[]): readonly Probe
     ...looks(['rest'], 'dirt.condenser', 'ever'),
     ...looks(['rest'], 'dirt.cabin-filter', 'ever'),
     ...looks(['rest'], 'dirt.evaporator', 'ever'),
-    ...NAMED_GASES.flatMap((_, gas) => at(['rest'], share(gas))),
+    ...gasesOf(any).flatMap((gas) => at(['rest'], share(gas))),
     ...at(['rest'], { ...look('leaks', 'ever'), channel: 'leak-search', tool: 'detector' }),
     ...at(['rest'], {
       channel: 'recovery-scale',
@@ -69,6 +69,10 @@ export function probesOf(any: Ghost, stages: readonly StageId[]): readonly Probe
     }),
   ];
 }
+
+/** The loop's own and air: which other gas makes up the rest is no matter, and no ghost knows. */
+const gasesOf = ({ parts: { options } }: Ghost): number[] =>
+  NAMED_GASES.flatMap((name, gas) => (name === options.refrigerant || name === 'air' ? [gas] : []));
 
 const gauge = (
   channel: string,

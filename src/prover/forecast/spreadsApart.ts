@@ -2,7 +2,7 @@
  * How far apart two ghosts are in one test, in spreads of a reading. Looks that differ count as what is as telling, 19 to 1;
  * where only one has something to read, as the furthest a reading counts.
  */
-import { FURTHEST } from './logOdds';
+import { furthest } from './logOdds';
 import type { Probe } from './probe';
 import { spreadOf } from './spreadOf';
 
@@ -17,7 +17,7 @@ export function spreadsApart(
   atmospherePa: number,
   wanderK: number,
 ): number {
-  if (Number.isNaN(a) || Number.isNaN(b)) return Number.isNaN(a) === Number.isNaN(b) ? 0 : FURTHEST;
+  if (Number.isNaN(a) || Number.isNaN(b)) return Number.isNaN(a) === Number.isNaN(b) ? 0 : furthest(probe);
   if (probe.unit === 'look') return a === b ? 0 : LOOKS_DIFFER;
   const [one, other] = [a, b].map((shown) => spreadOf(probe, shown, atmospherePa, wanderK));
   const wider = Math.max(one, other);

@@ -18,6 +18,10 @@ import type { Hypothesis } from './hypotheses';
 export interface Seen {
   readonly probe: Probe;
   readonly value: number;
+  /** The session's, as it was read there. */
+  readonly signal: string;
+  /** Steps of the session at which it was looked at, a whole second each; none for what was taken out of the loop. */
+  readonly steps: readonly number[];
 }
 
 /** Not normed; minus infinity for what was given up. */

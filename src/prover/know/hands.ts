@@ -24,6 +24,8 @@ const AIR_SETTLES = 'run 30 s';
 const WATCH_S = 30;
 const WATCHED: ReadonlySet<Probe['tool']> = new Set(['eyes', 'charging-hose', 'gauge-set']);
 
+type Read = Omit<Seen, 'probe'>;
+
 export function handsOf(seat: Seat, probes: readonly Probe[], { hoses }: ScenarioData['bench']): Hands {
   const hasSet = hoses.includes('gauge-set');
   const seenOf = ({ seen, tool }: Probe): string =>
@@ -39,13 +41,9 @@ export function handsOf(seat: Seat, probes: readonly Probe[], { hoses }: Scenari
     isStopped = true;
     if (now?.id !== 'rest') for (const line of ['ac off', 'engine 0', 'run 3 min']) seat.say(line);
   };
-  const watched = (probe: Probe, stage: Stage): number => {
+  const watched = (probe: Probe, stage: Stage): Read => {
     const from = probe.fromS ?? stage.seconds - stage.watchedS;
-    const signal = seenOf(probe);
-    return folded(
-      probe.fold,
-      film.slice(from).map((second) => second.get(signal) ?? Number.NaN),
-    );
+    return readIn(film.slice(from), seenOf(probe), probe.fold);
   };
   const say = (probe: Probe): void => {
     const { channel } = probe;
@@ -56,21 +54,18 @@ export function handsOf(seat: Seat, probes: readonly Probe[], { hoses }: Scenari
       if (seat.sitting.core.choices('part').includes(part)) seat.say(`look ${part}`);
     }
   };
-  const middleOf = (channel: string, signal: string): number => {
+  const middleOf = (channel: string, signal: string): Read => {
     const seconds = seat.watch(WATCH_S, [signal]);
     seat.say(`note-reading ${channel}`);
-    return folded(
-      'mean',
-      seconds.map((second) => second.get(signal) ?? Number.NaN),
-    );
+    return readIn(seconds, signal, 'mean');
   };
-  const onPipe = (place: string): number => {
+  const onPipe = (place: string): Read => {
     seat.say(`probe-line ${place}`);
     seat.say(CLAMP_SETTLES);
     return middleOf('line', 'lineThermometer.temperatureK');
   };
   /** A probe that was there all along has been watched already. */
-  const inAir = (probe: Probe, place: string): number => {
+  const inAir = (probe: Probe, place: string): Read => {
     if (airAt === place && now) {
       seat.say('note-reading air');
       return watched(probe, now);
@@ -90,7 +85,7 @@ export function handsOf(seat: Seat, probes: readonly Probe[], { hoses }: Scenari
       .filter(({ channel }) => !hasRun || channel !== 'gas-air')
       .map((probe) => {
         seat.say(`note-reading ${probe.channel}`);
-        return { probe, value: seat.sees(probe.seen) };
+        return { probe, value: seat.sees(probe.seen), signal: probe.seen, steps: [] };
       });
   };
   const weigh = (probe: Probe): number => {
@@ -107,15 +102,16 @@ export function handsOf(seat: Seat, probes: readonly Probe[], { hoses }: Scenari
     seat.say('note-reading recovery-scale');
     return seat.sees(probe.seen) - before;
   };
-  const read = (probe: Probe): number => {
-    if (probe.tool === 'recovery-machine') return weigh(probe);
+  const read = (probe: Probe): Read => {
+    if (probe.tool === 'recovery-machine') return { value: weigh(probe), signal: probe.seen, steps: [] };
     if (probe.tool === 'thermometer') {
       const place = probe.place ?? VENT;
       return probe.channel.startsWith('line') ? onPipe(place) : inAir(probe, place);
     }
     say(probe);
-    if (probe.tool === 'eyes' && probe.stage === 'rest') return folded(probe.fold, [seat.sees(probe.seen)]);
-    return now ? watched(probe, now) : Number.NaN;
+    if (probe.tool === 'eyes' && probe.stage === 'rest')
+      return { value: folded(probe.fold, [seat.sees(probe.seen)]), signal: probe.seen, steps: [] };
+    return now ? watched(probe, now) : { value: Number.NaN, signal: probe.seen, steps: [] };
   };
   return {
     enter(stage) {
@@ -130,12 +126,21 @@ export function handsOf(seat: Seat, probes: readonly Probe[], { hoses }: Scenari
     },
     take({ probes: [first, ...more] }) {
       const seen =
-        first.tool === 'identifier' ? sample([first, ...more]) : [{ probe: first, value: read(first) }];
+        first.tool === 'identifier' ? sample([first, ...more]) : [{ probe: first, ...read(first) }];
       return seen.filter(({ value }) => !Number.isNaN(value));
     },
     isOver: () => isEmpty,
   };
 }
+
+const readIn = (film: Film, signal: string, fold: Probe['fold']): Read => ({
+  value: folded(
+    fold,
+    film.map(({ saw }) => saw.get(signal) ?? Number.NaN),
+  ),
+  signal,
+  steps: film.map(({ step }) => step),
+});
 
 /** `fan.fan2.speedRatio` and `dirt.condenser` name a part; so do the glass and the clutch. */
 function partIn(channel: string): string {

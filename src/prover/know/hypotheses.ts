@@ -12,6 +12,8 @@ export type Shows = (probe: Probe) => number;
 
 export interface Hypothesis {
   readonly cause: string;
+  /** The ghost it is, or would be. */
+  readonly spec: GhostSpec;
   /** Whether it is a ghost itself. */
   readonly isGhost: boolean;
   /** Of its cause: what is hardly there seldom brings a car in [guess]. */
@@ -47,10 +49,33 @@ export function hypothesesOf(ensemble: readonly GhostSpec[], forecast: Forecast)
     const before = milder[0] ?? (spec === sound ? undefined : sound);
     const from = before && rows.get(before);
     const ways = milder.length > 0 ? BETWEEN : FROM_SOUND;
-    const between = from ? ways.map((way) => partWay(spec.cause, from, own, way, wanders)) : [];
+    const partly =
+      before && from
+        ? ways.map((way) => partWay(between(before, spec, way.share), from, own, way, wanders))
+        : [];
     const weight = spec !== sound && spec.severity < MILD ? FROM_SOUND[1].weight : 1;
-    return [...between, { cause: spec.cause, isGhost: true, weight, shows: own, wanders }];
+    return [...partly, { cause: spec.cause, spec, isGhost: true, weight, shows: own, wanders }];
   });
+}
+
+/** A car that is known to fit stands for itself. */
+export const fittedOf = (spec: GhostSpec, forecast: Forecast): Hypothesis => ({
+  cause: spec.cause,
+  spec,
+  isGhost: true,
+  weight: 1,
+  shows: shownBy(spec, forecast),
+  wanders: (probe) => forecast.wanders(spec, probe),
+});
+
+/** `from` is a milder ghost of the same cause, or the sound car. */
+function between(from: GhostSpec, to: GhostSpec, share: number): GhostSpec {
+  const part = (a: number, b: number): number => a + share * (b - a);
+  const both = to.both?.map((one, at) => ({
+    ...one,
+    severity: part(from.both?.[at].severity ?? 0, one.severity),
+  }));
+  return { ...to, severity: part(from.severity, to.severity), ...(both ? { both } : {}) };
 }
 
 function shownBy(spec: GhostSpec, forecast: Forecast): Shows {
@@ -62,9 +87,16 @@ function shownBy(spec: GhostSpec, forecast: Forecast): Shows {
   };
 }
 
-function partWay(cause: string, from: Shows, to: Shows, { share, weight }: Way, wanders: Shows): Hypothesis {
+function partWay(
+  spec: GhostSpec,
+  from: Shows,
+  to: Shows,
+  { share, weight }: Way,
+  wanders: Shows,
+): Hypothesis {
   return {
-    cause,
+    cause: spec.cause,
+    spec,
     isGhost: false,
     weight,
     wanders,

@@ -1,27 +1,33 @@
 /**
  * The player that asks: it looks for the cause as somebody good would, each time by the test that tells most for its minutes,
  * and says what it then holds proven. It has the text twin, the car's service information, the bench and the suspects that
- * its score is weighed with (`suspectsIn`); what is hidden and what the author answers are compared afterwards.
+ * its score is weighed with (`suspectsAsked`); what is hidden and what the author answers are compared afterwards.
  *
  * It goes on until one decision (`decisionOf`) has 0.95 of all belief [guess], or nothing that is left could tell anything;
- * from 0.8 on it is proven, as in `suspects/proven`. Nothing is called sound that has not been run with its cabin shut.
+ * from 0.8 on it is proven, as in `suspects/proven`. Before it puts a running car through another stage, and in the end
+ * where doubt is left or what was seen is unlike all forecasts, it takes a closer look (`closerLook`). Nothing is called sound that has not been run with its cabin shut.
  */
 import { layoutOf } from '../../layout/layouts';
 import { NOTHING_WRONG } from '../../plant/faultBook';
 import { STEPS_PER_MINUTE } from '../../session/clock';
 import type { Scenario } from '../../session/scenario/scenario';
-import { causesIn, type GhostSpec, suspectOf } from '../../suspects/causes';
+import { causesIn, type GhostSpec } from '../../suspects/causes';
 import { PROVEN, readsAsShort } from '../../suspects/proven';
-import { forecastOf } from '../forecast/forecastOf';
+import { ownGhost } from '../apart/ownGhost';
+import { PARTED, spreadsTogether } from '../apart/spreadsTogether';
+import { type Forecast, forecastOf } from '../forecast/forecastOf';
 import { ghostOptions } from '../forecast/ghostOptions';
-import { suspectsIn } from '../forecast/suspectsIn';
+import { spreadsApart } from '../forecast/spreadsApart';
+import { suspectsAsked } from '../forecast/suspectsIn';
 import type { KnowRun, KnowTrial } from '../knowRun';
+import { type CloserLook, closerLookAt } from './closerLook';
 import { decisionOf } from './decisionOf';
+import type { Seen } from './doubtOf';
 import { handsOf } from './hands';
 import { nextTest } from './nextTest';
 import { seatFor } from './seat';
-import { suspicionOf } from './suspicion';
-import { type Test, testsOf } from './testsOf';
+import { type Likeliest, suspicionOf } from './suspicion';
+import { isOnBench, SAMPLE, type Test, testsOf } from './testsOf';
 import { costOf, stageOf, type Whereabouts } from './whereabouts';
 
 const SURE = 0.95;
@@ -30,7 +36,7 @@ const SURE = 0.95;
 export function playToKnow(
   scenario: Scenario,
   seed: number,
-  ensemble: readonly GhostSpec[] = suspectsIn(scenario, seed),
+  ensemble: readonly GhostSpec[] = suspectsAsked(scenario, seed),
 ): KnowRun | null {
   const { data } = scenario;
   if (data.contents.state === 'evacuated') return null;
@@ -48,6 +54,8 @@ export function playToKnow(
   let left = testsOf(forecast.probes, data.bench).filter(({ probes }) => probes[0].tool !== 'detector');
   let here: Whereabouts = { stages, at: 0, hasGauges: false };
   let costMinutes = 0;
+  let closer: CloserLook | null = null;
+  const seen: Seen[] = [];
 
   const enter = (at: number): void => {
     if (at > 0) seat.couple();
@@ -64,7 +72,9 @@ export function playToKnow(
       enter(0);
     }
     here = { ...here, hasGauges: here.hasGauges || test.needsGauges };
-    suspicion.see(hands.take(test));
+    const taken = hands.take(test);
+    seen.push(...taken);
+    suspicion.see(taken);
     left = hands.isOver() ? [] : left.filter((other) => other !== test);
     trials.push({ tests: test.probes.map(({ id }) => id), nats, share: suspicion.likeliest().share });
   };
@@ -73,13 +83,35 @@ export function playToKnow(
     if (share < SURE) return nextTest(suspicion, left, here);
     return decision === NOTHING_WRONG && here.at < shut ? lastLook(left) : null;
   };
+  const isDoubtful = (): boolean => suspicion.likeliest().share < SURE || suspicion.isUnlike();
+  const closerSteps = (): number => closer?.steps() ?? 0;
+  /** Whether something is proven after a closer look. */
+  const isProvenCloser = (): boolean => {
+    closer ??= closerLookAt(data, seed, suspicion.candidates(), forecast);
+    const { core } = seat.sitting;
+    suspicion.settle(closer.look(core.log().commands, core.step, seen));
+    const { share, decision } = suspicion.likeliest();
+    return share >= PROVEN && (decision !== NOTHING_WRONG || here.at >= shut);
+  };
 
   seat.prepare();
   enter(0);
-  do {
-    for (let test = next(); test; test = next()) take(test);
-  } while (suspicion.lookedCloser());
-  const { share, cause: claimed } = suspicion.likeliest(true);
+  // nobody reads needles of a gas they do not know: common practice
+  for (const test of left.filter(({ id }) => id === SAMPLE)) take(test);
+  for (let isSettled = false; ; ) {
+    const test = next();
+    const isElsewhere = test !== null && here.at > 0 && stageOf(test, here) !== here.at;
+    if (!isSettled && (test === null ? isDoubtful() : isElsewhere)) {
+      isSettled = true;
+      if (isProvenCloser()) break;
+      continue;
+    }
+    if (test === null) break;
+    take(test);
+    isSettled = false;
+  }
+  const held = suspicion.likeliest();
+  const { share, cause: claimed } = held;
   const charge = causesIn(claimed).some(readsAsShort) ? 'charge' : 'do-not-charge';
   seat.say(`decide ${charge}`);
   for (const cause of causesIn(claimed)) seat.say(`diagnose ${cause} ${share >= PROVEN ? 'sure' : 'likely'}`);
@@ -91,12 +123,12 @@ export function playToKnow(
     claimed,
     share,
     charge,
-    right: isRight(scenario, claimed, known),
+    right: isRight(scenario, held, known, forecast, options.weather.pressurePa),
     minutes: core.step / STEPS_PER_MINUTE,
     costMinutes,
     lines: seat.lines,
     trials,
-    steps: core.step + forecast.steps(),
+    steps: core.step + forecast.steps() + closerSteps(),
   };
 }
 
@@ -104,8 +136,29 @@ export function playToKnow(
 const lastLook = (tests: readonly Test[]): Test | null =>
   tests.find(({ probes: [{ stage, channel }] }) => stage === 'shut' && channel === 'air@centre-vent') ?? null;
 
-function isRight({ answer }: Scenario, claimed: string, known: ReadonlySet<string>): boolean {
-  const hidden = answer.hidden ?? [];
-  if (hidden.length === 0) return claimed === NOTHING_WRONG;
-  return decisionOf(suspectOf(hidden), known) === decisionOf(claimed, known);
+/**
+ * The same decision; or a car that nothing on the bench tells from the one in the bay: which of the two it is then belongs to
+ * the pairs that are not told apart, not to who asked.
+ */
+function isRight(
+  scenario: Scenario,
+  { decision, spec }: Likeliest,
+  known: ReadonlySet<string>,
+  forecast: Forecast,
+  atmospherePa: number,
+): boolean {
+  const own = ownGhost(scenario);
+  if (own === null) return false;
+  if (decisionOf(own.cause, known) === decision) return true;
+  const probes = forecast.probes.filter((probe) => isOnBench(probe, scenario.data.bench));
+  const spreads = probes.map((probe) =>
+    spreadsApart(
+      probe,
+      forecast.shows(own, probe),
+      forecast.shows(spec, probe),
+      atmospherePa,
+      Math.max(forecast.wanders(own, probe), forecast.wanders(spec, probe)),
+    ),
+  );
+  return spreadsTogether(probes, spreads) < PARTED;
 }

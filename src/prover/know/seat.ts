@@ -12,8 +12,14 @@ import { type Sitting, sitDown } from '../../twin/sit';
 import type { Stage } from '../forecast/stages';
 import { type Way, waysOf } from '../lazy/ways';
 
-/** What was seen in each second of a stage, by signal. */
-export type Film = readonly ReadonlyMap<string, number>[];
+/** What was seen in each second of a stage. */
+export type Film = readonly Second[];
+
+export interface Second {
+  readonly step: number;
+  /** By signal; NaN where there was nothing to read. */
+  readonly saw: ReadonlyMap<string, number>;
+}
 
 export interface Seat {
   readonly sitting: Sitting;
@@ -106,7 +112,8 @@ export function seatFor(scenario: Scenario, seed: number): Seat {
       return Array.from({ length: seconds }, () => {
         core.advance(STEPS_PER_SECOND);
         core.writeFrame(frame);
-        return new Map(signals.map((signal, i) => [signal, at[i] < 0 ? Number.NaN : frame[at[i]]]));
+        const saw = new Map(signals.map((signal, i) => [signal, at[i] < 0 ? Number.NaN : frame[at[i]]]));
+        return { step: core.step, saw };
       });
     },
   };

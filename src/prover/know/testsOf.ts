@@ -11,7 +11,7 @@ export interface Test {
   readonly needsGauges: boolean;
 }
 
-const SAMPLE = 'sample';
+export const SAMPLE = 'sample';
 const SET_UP: Partial<Readonly<Record<Probe['tool'], number>>> = {
   identifier: SET_UP_MINUTES.sample,
   'recovery-machine': SET_UP_MINUTES.recovery,
