@@ -48,8 +48,7 @@ test('two causes that no test tells apart are not proven', () => {
   expect(play('leaves', 1, twice)).toMatchObject({ reached: false });
 });
 
-test('a severity that no ghost has, and that no line between two shows, is found by a closer look', () => {
-  // a drier of 0.45: hardly a restriction at a third, nearly shut at 0.55
+test('a drier that is hardly a restriction at a third, and nearly shut at 0.55, is found at the severity it has', () => {
   const run = play('cold-spot', 1, suspects('drier-restricted', 'low-charge'));
   expect(run).toMatchObject({ claimed: 'drier-restricted', reached: true, right: true });
 });

@@ -1,8 +1,8 @@
 /**
  * A closer look at the likeliest causes: companions of the very session, and of each cause the severity that fits best what
  * was seen. What a cause shows goes up and down with its severity by no straight line (a drier is nearly open, and a little
- * further on shut), so severities are searched: a wide step to either side of where the forecast puts it, then half of it
- * about the best of those that are still likely, then half again. Where none of the likeliest shows what was seen, the next
+ * further on shut), so severities are searched: a wide step to either side of where the forecast puts it, then where it looks best
+ * between those that were lived, three times. Where none of the likeliest shows what was seen, the next
  * are tried.
  *
  *   log belief(cause) = ln prior + ln mean over its severities of the likelihood of all that was seen
@@ -44,30 +44,37 @@ export interface Fitted {
 export interface CloserLook {
   /** After all that was seen up to `step`. */
   look(log: readonly LoggedCommand[], step: number, seen: readonly Seen[]): readonly Fitted[];
+  /**
+   * The same when no test is left: a car that shows what a sound car shows, at all that was seen, is called sound, and one
+   * with two faults that shows what one of them does has that one. Nobody could say more of it.
+   */
+  atLast(seen: readonly Seen[]): readonly Fitted[];
   /** Steps its companions have lived. */
   steps(): number;
 }
 
-/** By how much severities are tried to either side, and of which causes: so many nats under the likeliest at most [guess]. */
-const ROUNDS = [
-  { step: 0.3, nats: 60 },
-  { step: 0.15, nats: 20 },
-  { step: 0.07, nats: 8 },
-] as const;
-type Round = (typeof ROUNDS)[number];
+/** Severities tried to either side of where the forecast puts a cause. */
+const TO_EITHER_SIDE = 0.3;
+/** How often after that the severity is tried that looks best between those lived; and where between two it may be. */
+const ROUNDS = 3;
+const PARTS = [0.125, 0.25, 0.375, 0.5, 0.625, 0.75, 0.875];
+/** A cause whose best place looks so many nats worse than the best is not tried there [guess]. */
+const NOT_NEAR = 60;
 /** So many causes at once and no fewer; more only where none of them shows what was seen. */
 const AT_ONCE = 7;
 /** Nats a reading: worse on the mean, and it is something else [guess]. */
 const POOR = -3;
 const MILDEST = 0.05;
 /** Nearer to one that was tried it would tell nothing new. */
-const NEAR = 0.04;
+const NEAR = 0.025;
 /** Of a forecast's spread. */
 const FINER = 0.5;
 const RIGHT = ln(0.95);
 const WRONG = ln(0.05);
 /** A car so many nats under the best is lived no further [guess]. */
-const HOPELESS = 40;
+const HOPELESS = 12;
+/** Nats a reading: better on the mean, and finer severities could tell no more [guess]. */
+const FINE = -0.5;
 /** Spreads over everything that was read, as a square sum: less than this from a sound car is sound [guess]. */
 const ALIKE = 1;
 
@@ -99,18 +106,19 @@ export function closerLookAt(
       ({ log, companion }) => log > most - HOPELESS || companion.spec.cause === NOTHING_WRONG,
     );
   };
-  const likeliest = (): string[] => [...tried.keys()].sort((a, b) => beliefOf(b) - beliefOf(a));
   const bestOf = (cause: string): Tried =>
     (tried.get(cause) ?? []).reduce((best, one) => (one.log > best.log ? one : best));
-  const besides = (cause: string, step: number): readonly GhostSpec[] => {
-    if (cause === NOTHING_WRONG) return [];
-    const there = (tried.get(cause) ?? []).map(({ companion }) => companion.spec.severity);
-    const { spec } = bestOf(cause).companion;
-    return [spec.severity - step, spec.severity + step]
-      .map((severity) => Math.max(MILDEST, Math.min(1, severity)))
-      .filter((severity) => !there.some((one) => Math.abs(one - severity) < NEAR))
-      .map((severity) => atSeverity(spec, severity));
+  const fitted = (): readonly Fitted[] => {
+    const sum = logSum([...tried.keys()].map(beliefOf));
+    return [...tried.keys()].map((cause) => ({
+      spec: bestOf(cause).companion.spec,
+      share: exp(beliefOf(cause) - sum),
+    }));
   };
+  const isNew = (cause: string, severity: number): boolean =>
+    severity >= MILDEST &&
+    severity <= 1 &&
+    !(tried.get(cause) ?? []).some(({ companion }) => Math.abs(companion.spec.severity - severity) < NEAR);
   /** Whether anything shows what was seen. */
   const isShown = (seen: readonly Seen[]): boolean =>
     [...tried.values()].flat().some(({ log }) => log > POOR * seen.length);
@@ -125,47 +133,66 @@ export function closerLookAt(
         const companion = companionOf(options, spec, signals);
         tried.set(spec.cause, [...(tried.get(spec.cause) ?? []), { companion, log: weighed(companion) }]);
       };
-      const refine = (rounds: readonly Round[], among: readonly string[]): void => {
-        for (const round of rounds) {
-          const [best] = likeliest();
-          const near = likeliest().filter(
-            (one) => among.includes(one) && beliefOf(best) - beliefOf(one) < round.nats,
-          );
-          for (const cause of near) for (const spec of besides(cause, round.step)) add(spec);
+      /** Of all severities between two that were lived, the one that looks best; a sound car is the mildest. */
+      const promising = (cause: string): { readonly severity: number; readonly log: number } => {
+        const cars = [...(tried.get(NOTHING_WRONG) ?? []), ...(tried.get(cause) ?? [])].sort(
+          (one, other) => one.companion.spec.severity - other.companion.spec.severity,
+        );
+        const places = cars.slice(1).flatMap(({ companion: to }, at) => {
+          const from = cars[at].companion;
+          return PARTS.map((part) => ({
+            severity: from.spec.severity + part * (to.spec.severity - from.spec.severity),
+            log: seen.reduce(
+              (sum, one) =>
+                sum +
+                logOf(one, between(one.probe, shownBy(from, one), shownBy(to, one), part), atmospherePa),
+              0,
+            ),
+          }));
+        });
+        return places
+          .filter(({ severity }) => isNew(cause, severity))
+          .reduce((best, one) => (one.log > best.log ? one : best), {
+            severity: 0,
+            log: Number.NEGATIVE_INFINITY,
+          });
+      };
+      const refine = (among: readonly string[]): void => {
+        const faulty = among.filter((cause) => cause !== NOTHING_WRONG);
+        const isFine = (cause: string): boolean => bestOf(cause).log > FINE * seen.length;
+        for (const cause of faulty.filter((one) => !isFine(one))) {
+          const { spec } = bestOf(cause).companion;
+          for (const severity of [spec.severity - TO_EITHER_SIDE, spec.severity + TO_EITHER_SIDE])
+            if (isNew(cause, severity)) add(atSeverity(spec, severity));
+        }
+        for (let round = 0; round < ROUNDS; round++) {
+          for (const cause of faulty.filter((one) => !isFine(one))) {
+            const { severity, log } = promising(cause);
+            const best = Math.max(...[...tried.values()].flat().map((one) => one.log));
+            if (log > best - NOT_NEAR) add(atSeverity(bestOf(cause).companion.spec, severity));
+          }
         }
       };
       const still = new Set(kept());
       for (const one of [...tried.values()].flat())
         one.log = still.has(one) ? weighed(one.companion) : Number.NEGATIVE_INFINITY;
-      if (tried.size > 0) refine(ROUNDS.slice(1), [...tried.keys()]);
       while (tried.size < specs.length && !isShown(seen)) {
         const more = specs.slice(tried.size, Math.max(believed, tried.size + AT_ONCE));
         for (const spec of more) add(spec);
-        refine(
-          ROUNDS,
-          more.map(({ cause }) => cause),
-        );
+        refine(more.map(({ cause }) => cause));
       }
-      return found(seen);
+      return fitted();
     },
+    atLast: (seen) =>
+      fitted().map((one) => {
+        const simpler = [NOTHING_WRONG, ...causesIn(one.spec.cause)]
+          .filter((cause) => cause !== one.spec.cause && tried.has(cause))
+          .map((cause) => bestOf(cause).companion)
+          .find((other) => isLike(bestOf(one.spec.cause).companion, other, seen));
+        return simpler ? { ...one, spec: simpler.spec } : one;
+      }),
     steps: () => [...tried.values()].flat().reduce((sum, { companion }) => sum + companion.steps(), 0),
   };
-
-  /**
-   * A car that shows what a sound car shows, at all that was seen, is called sound, and one with two faults that shows what
-   * one of them does has that one: nobody could say more of it.
-   */
-  function found(seen: readonly Seen[]): readonly Fitted[] {
-    const sum = logSum([...tried.keys()].map(beliefOf));
-    return [...tried.keys()].map((cause) => {
-      const own = bestOf(cause).companion;
-      const simpler = [NOTHING_WRONG, ...causesIn(cause)]
-        .filter((one) => one !== cause && tried.has(one))
-        .map((one) => bestOf(one).companion)
-        .find((one) => isLike(own, one, seen));
-      return { spec: (simpler ?? own).spec, share: exp(beliefOf(cause) - sum) };
-    });
-  }
 
   /** What was taken out of the loop, and dirt, is as a forecast has it. */
   function shownBy({ spec, shows }: Companion, read: Seen): number {
@@ -189,6 +216,12 @@ const atSeverity = ({ cause, both }: GhostSpec, severity: number): GhostSpec => 
   severity,
   ...(both === undefined ? {} : { both: both.map((one) => ({ ...one, severity })) }),
 });
+
+/** What a car between two would show: in part, or what the nearer shows. */
+function between({ unit }: Probe, from: number, to: number, part: number): number {
+  if (unit === 'look' || Number.isNaN(from) || Number.isNaN(to)) return part < 0.5 ? from : to;
+  return from + part * (to - from);
+}
 
 function logOf({ probe, value }: Seen, shown: number, atmospherePa: number): number {
   if (probe.unit === 'look') return value === shown ? RIGHT : WRONG;

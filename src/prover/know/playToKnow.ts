@@ -20,6 +20,7 @@ import { ghostOptions } from '../forecast/ghostOptions';
 import { spreadsApart } from '../forecast/spreadsApart';
 import { suspectsAsked } from '../forecast/suspectsIn';
 import type { KnowRun, KnowTrial } from '../knowRun';
+import { ownSuspects } from '../ownSuspects';
 import { type CloserLook, closerLookAt } from './closerLook';
 import { decisionOf } from './decisionOf';
 import type { Seen } from './doubtOf';
@@ -84,6 +85,9 @@ export function playToKnow(
     return decision === NOTHING_WRONG && here.at < shut ? lastLook(left) : null;
   };
   const isDoubtful = (): boolean => suspicion.likeliest().share < SURE || suspicion.isUnlike();
+  const sayWhatIsLeft = (): void => {
+    if (closer) suspicion.settle(closer.atLast(seen));
+  };
   const closerSteps = (): number => closer?.steps() ?? 0;
   /** Whether something is proven after a closer look. */
   const isProvenCloser = (): boolean => {
@@ -110,6 +114,7 @@ export function playToKnow(
     take(test);
     isSettled = false;
   }
+  if (suspicion.likeliest().share < PROVEN) sayWhatIsLeft();
   const held = suspicion.likeliest();
   const { share, cause: claimed } = held;
   const charge = causesIn(claimed).some(readsAsShort) ? 'charge' : 'do-not-charge';
@@ -147,9 +152,10 @@ function isRight(
   forecast: Forecast,
   atmospherePa: number,
 ): boolean {
+  const [hidden] = ownSuspects(scenario);
+  if (decisionOf(hidden, known) === decision) return true;
   const own = ownGhost(scenario);
   if (own === null) return false;
-  if (decisionOf(own.cause, known) === decision) return true;
   const probes = forecast.probes.filter((probe) => isOnBench(probe, scenario.data.bench));
   const spreads = probes.map((probe) =>
     spreadsApart(
