@@ -49,6 +49,8 @@ export interface CloserLook {
    * with two faults that shows what one of them does has that one. Nobody could say more of it.
    */
   atLast(seen: readonly Seen[]): readonly Fitted[];
+  /** The car of a cause that fits best, if that cause was looked at. */
+  bestOf(cause: string): GhostSpec | null;
   /** Steps its companions have lived. */
   steps(): number;
 }
@@ -191,6 +193,7 @@ export function closerLookAt(
           .find((other) => isLike(bestOf(one.spec.cause).companion, other, seen));
         return simpler ? { ...one, spec: simpler.spec } : one;
       }),
+    bestOf: (cause) => (tried.has(cause) ? bestOf(cause).companion.spec : null),
     steps: () => [...tried.values()].flat().reduce((sum, { companion }) => sum + companion.steps(), 0),
   };
 

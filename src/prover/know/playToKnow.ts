@@ -84,11 +84,13 @@ export function playToKnow(
     if (share < SURE) return nextTest(suspicion, left, here);
     return decision === NOTHING_WRONG && here.at < shut ? lastLook(left) : null;
   };
-  const isDoubtful = (): boolean => suspicion.likeliest().share < SURE || suspicion.isUnlike();
+  /** After a closer look forecasts are believed no more. */
+  const isDoubtful = (): boolean =>
+    closer !== null || suspicion.likeliest().share < SURE || suspicion.isUnlike();
   const sayWhatIsLeft = (): void => {
     if (closer) suspicion.settle(closer.atLast(seen));
   };
-  const closerSteps = (): number => closer?.steps() ?? 0;
+  const lookedCloser = (): CloserLook | null => closer;
   /** Whether something is proven after a closer look. */
   const isProvenCloser = (): boolean => {
     closer ??= closerLookAt(data, seed, suspicion.candidates(), forecast);
@@ -128,12 +130,12 @@ export function playToKnow(
     claimed,
     share,
     charge,
-    right: isRight(scenario, held, known, forecast, options.weather.pressurePa),
+    right: isRight(scenario, held, known, forecast, options.weather.pressurePa, lookedCloser()),
     minutes: core.step / STEPS_PER_MINUTE,
     costMinutes,
     lines: seat.lines,
     trials,
-    steps: core.step + forecast.steps() + closerSteps(),
+    steps: core.step + forecast.steps() + (lookedCloser()?.steps() ?? 0),
   };
 }
 
@@ -151,10 +153,11 @@ function isRight(
   known: ReadonlySet<string>,
   forecast: Forecast,
   atmospherePa: number,
+  closer: CloserLook | null,
 ): boolean {
   const [hidden] = ownSuspects(scenario);
   if (decisionOf(hidden, known) === decision) return true;
-  const own = ownGhost(scenario);
+  const own = ownGhost(scenario) ?? closer?.bestOf(hidden) ?? null;
   if (own === null) return false;
   const probes = forecast.probes.filter((probe) => isOnBench(probe, scenario.data.bench));
   const spreads = probes.map((probe) =>
