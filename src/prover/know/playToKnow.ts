@@ -95,7 +95,7 @@ export function playToKnow(
   const isProvenCloser = (): boolean => {
     closer ??= closerLookAt(data, seed, suspicion.candidates(), forecast);
     const { core } = seat.sitting;
-    suspicion.settle(closer.look(core.log().commands, core.step, seen));
+    suspicion.settle(closer.look({ log: core.log().commands, step: core.step, seen }));
     const { share, decision } = suspicion.likeliest();
     return share >= PROVEN && (decision !== NOTHING_WRONG || here.at >= shut);
   };
