@@ -2,7 +2,6 @@
  * A proof in parts that can be reckoned anywhere and in any order: plain data in, plain data out. `jobsOf` says what is to be
  * done next, given the results of what was done, in the order of its jobs; nothing left means that `proofOf` can be made.
  */
-import { STEPS_PER_MINUTE } from '../session/clock';
 import type { Scenario } from '../session/scenario/scenario';
 import { apartTable } from './apart/apartTable';
 import type { ApartTable } from './apartTable';
@@ -70,13 +69,13 @@ export function runJob(scenario: Scenario, job: ProofJob, others: readonly Scena
   }
 }
 
-/** Ghosts are lived for the table; who asks for information costs a session then. */
+/** Forecasts are lived for the table; who asks for information costs what it does beyond that. */
 function spentOn(result: JobResult): number {
   switch (result.kind) {
     case 'apart':
       return result.table?.steps ?? 0;
     case 'know':
-      return STEPS_PER_MINUTE * (result.run?.minutes ?? 0);
+      return result.run?.steps ?? 0;
     default:
       return result.outcome.steps;
   }

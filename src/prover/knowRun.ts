@@ -25,6 +25,6 @@ export interface KnowRun {
   /** What it said, as a person at the text twin would. */
   readonly lines: readonly string[];
   readonly trials: readonly KnowTrial[];
-  /** Steps of plants: the session's and the ghosts'. */
+  /** Steps of plants: the session's and those of the ghosts that lived along; forecasts are lived for the table too. */
   readonly steps: number;
 }

@@ -135,7 +135,7 @@ export function playToKnow(
     costMinutes,
     lines: seat.lines,
     trials,
-    steps: core.step + forecast.steps() + (lookedCloser()?.steps() ?? 0),
+    steps: core.step + (lookedCloser()?.steps() ?? 0),
   };
 }
 
