@@ -3,7 +3,7 @@
  * done next, given the results of what was done, in the order of its jobs; nothing left means that `proofOf` can be made.
  */
 import type { Scenario } from '../session/scenario/scenario';
-import { apartTable } from './apart/apartTable';
+import { tellApart } from './apart/tellApart';
 import type { ApartTable } from './apartTable';
 import { playToKnow } from './know/playToKnow';
 import type { KnowRun } from './knowRun';
@@ -65,7 +65,7 @@ export function runJob(scenario: Scenario, job: ProofJob, others: readonly Scena
     case 'know':
       return { kind, seed, run: playToKnow(scenario, seed) };
     case 'apart':
-      return { kind, table: apartTable(scenario, seed) };
+      return { kind, table: tellApart(scenario, seed) };
   }
 }
 

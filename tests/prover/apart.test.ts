@@ -1,6 +1,6 @@
 /** Suspects against tests: who cannot be told from whom, held by ghosts that must come back as pairs. */
 import { expect, test } from 'vitest';
-import { apartTable } from '../../src/prover/apart/apartTable';
+import { tellApart } from '../../src/prover/apart/tellApart';
 import type { ApartTable } from '../../src/prover/apartTable';
 import { scenarioById } from '../../src/session/scenario/library';
 import type { GhostSpec } from '../../src/suspects/causes';
@@ -15,7 +15,7 @@ const MIXED: GhostSpec = { cause: 'mixed-refrigerant', severity: 0.55 };
 
 const withoutFaults = scenarioById('same-needle-right');
 const tableOf = (...ensemble: readonly GhostSpec[]): ApartTable =>
-  apartTable(withoutFaults, 1, ensemble) as ApartTable;
+  tellApart(withoutFaults, 1, ensemble) as ApartTable;
 const pairs = ({ pairs: found }: ApartTable): string[] => found.map(({ a, b }) => `${a} | ${b}`);
 
 test('a fault without effect comes back as one with the sound car, a doubled one with itself, and no others', () => {
@@ -46,5 +46,5 @@ test('a row has a value or none for every test, and a test says whether the benc
 });
 
 test('nothing stands in a table of a loop that came empty', () => {
-  expect(apartTable(scenarioById('weighed-in'), 1, [SOUND])).toBeNull();
+  expect(tellApart(scenarioById('weighed-in'), 1, [SOUND])).toBeNull();
 });

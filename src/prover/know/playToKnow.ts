@@ -14,10 +14,11 @@ import type { Scenario } from '../../session/scenario/scenario';
 import { causesIn, type GhostSpec } from '../../suspects/causes';
 import { PROVEN, readsAsShort } from '../../suspects/proven';
 import { ownGhost } from '../apart/ownGhost';
+import { rowOf } from '../apart/rowOf';
+import { rowsApart } from '../apart/rowsApart';
 import { PARTED, spreadsTogether } from '../apart/spreadsTogether';
 import { type Forecast, forecastOf } from '../forecast/forecastOf';
 import { ghostOptions } from '../forecast/ghostOptions';
-import { spreadsApart } from '../forecast/spreadsApart';
 import { suspectsAsked } from '../forecast/suspectsIn';
 import type { KnowRun, KnowTrial } from '../knowRun';
 import { ownSuspects } from '../ownSuspects';
@@ -160,14 +161,7 @@ function isRight(
   const own = ownGhost(scenario) ?? closer?.bestOf(hidden) ?? null;
   if (own === null) return false;
   const probes = forecast.probes.filter((probe) => isOnBench(probe, scenario.data.bench));
-  const spreads = probes.map((probe) =>
-    spreadsApart(
-      probe,
-      forecast.shows(own, probe),
-      forecast.shows(spec, probe),
-      atmospherePa,
-      Math.max(forecast.wanders(own, probe), forecast.wanders(spec, probe)),
-    ),
-  );
+  const rows = [own, spec].map((one) => rowOf(one, forecast, probes));
+  const spreads = rowsApart(probes, rows[0], rows[1], atmospherePa);
   return spreadsTogether(probes, spreads) < PARTED;
 }
