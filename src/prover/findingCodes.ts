@@ -14,6 +14,7 @@ export const findingCodes = {
   PRV109: 'warning',
   PRV110: 'warning',
   PRV111: 'warning',
+  PRV112: 'warning',
   PRV120: 'error',
 } as const;
 

@@ -1,6 +1,6 @@
 /**
- * A proof in parts that can be reckoned anywhere and in any order: plain data in, plain data out. `jobsOf` says what is to be
- * done next, given the results of what was done, in the order of its jobs; nothing left means that `proofOf` can be made.
+ * A proof in parts that can be reckoned anywhere and in any order: plain data in, plain data out. `jobsOf` says what is to
+ * be done next, given the results of what was done, in the order of its jobs; nothing left means that `proofOf` can be made.
  */
 import type { Scenario } from '../session/scenario/scenario';
 import { tellApart } from './apart/tellApart';

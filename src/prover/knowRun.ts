@@ -25,6 +25,9 @@ export interface KnowRun {
   /** What it said, as a person at the text twin would. */
   readonly lines: readonly string[];
   readonly trials: readonly KnowTrial[];
-  /** Steps of plants: the session's and those of the ghosts that lived along; forecasts are lived for the table too. */
+  /**
+   * Steps of plants: the session's and those of the ghosts that lived along. Forecasts are not counted: nearly all of them
+   * are lived for the table too.
+   */
   readonly steps: number;
 }

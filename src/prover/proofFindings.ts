@@ -3,6 +3,7 @@
  * that passes, a look-alike nothing on the bench parts; then what a teacher should know.
  */
 import type { YamlPath } from '../../shared/schema/readYaml';
+import { NOTHING_WRONG } from '../plant/faultBook';
 import { PROVEN } from '../suspects/proven';
 import type { Pair } from './apartTable';
 import { type FindingCode, findingCodes } from './findingCodes';
@@ -81,9 +82,14 @@ function ofLuck({ luck }: Told): ProofFinding[] {
 /** Only of what is wrong here: that two others read alike costs nobody anything. */
 function ofPairs({ apart, own }: Told): ProofFinding[] {
   const touching = (apart?.pairs ?? []).filter(({ a, b }) => own.includes(a) !== own.includes(b));
-  return touching.map((pair) =>
-    finding(pair.decisionDiffers ? 'PRV106' : 'PRV107', ['bench'], pairValues(pair, own)),
-  );
+  const isSound = own.includes(NOTHING_WRONG);
+  return touching.map((pair) => finding(codeOf(pair, isSound), ['bench'], pairValues(pair, own)));
+}
+
+/** A sound car always has look-alikes (a little water, a little too little oil), and calling it sound is right. */
+function codeOf({ decisionDiffers }: Pair, isSound: boolean): FindingCode {
+  if (isSound) return 'PRV112';
+  return decisionDiffers ? 'PRV106' : 'PRV107';
 }
 
 function pairValues({ a, b, wouldTell }: Pair, own: readonly string[]): ProofFinding['values'] {

@@ -82,6 +82,20 @@ describe('the page of a proof', () => {
   });
 });
 
+test('what reads as a sound car is told of one where nothing is wrong, and no reason to refuse it', () => {
+  const sound = proofOf(
+    scenarioById('same-needle-right'),
+    { seeds: 1, budgetSteps: 1 },
+    firstResults({
+      table: { ...table, pairs: [{ ...pair, a: 'nothing-wrong', b: 'moisture', wouldTell: null }] },
+      lazy: (player) => outcome(player, 1, 20),
+    }),
+  );
+  const told = sound.findings.filter(({ path }) => path[0] === 'bench');
+  expect(told).toMatchObject([{ code: 'PRV112', level: 'warning', values: { other: 'moisture' } }]);
+  expect(sheetText(proofSheet(sound))).toMatch(/PRV112 Nothing is wrong here; .*water/);
+});
+
 test('every code of the prover has its sentence, and no sentence is of another', () => {
   const { finding, help } = wordsOfProof as Readonly<Record<string, Readonly<Record<string, string>>>>;
   const codes = Object.keys(findingCodes);

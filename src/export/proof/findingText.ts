@@ -45,14 +45,9 @@ export function findingText({ code, values }: ProofFinding): string {
     case 'PRV108':
       return luckText(code, text('player'), number('passed'), number('seeds'));
     case 'PRV106':
-    case 'PRV107': {
-      const way =
-        text('test') === ''
-          ? word('prove.way.none')
-          : word('prove.way.tool', { tool: toolName(text('tool')), test: testName(text('test')) });
-      const both = { cause: causeName(text('cause')), other: causeName(text('other')), way };
-      return code === 'PRV106' ? word('prove.finding.PRV106', both) : word('prove.finding.PRV107', both);
-    }
+    case 'PRV107':
+    case 'PRV112':
+      return pairText(code, text);
     case 'PRV109':
     case 'PRV110': {
       const ends = { least: tenths(number('least')), most: tenths(number('most')) };
@@ -70,6 +65,17 @@ export function findingText({ code, values }: ProofFinding): string {
         of: whole(number('of')),
       });
   }
+}
+
+function pairText(code: 'PRV106' | 'PRV107' | 'PRV112', text: (key: string) => string): string {
+  const way =
+    text('test') === ''
+      ? word('prove.way.none')
+      : word('prove.way.tool', { tool: toolName(text('tool')), test: testName(text('test')) });
+  const other = causeName(text('other'));
+  if (code === 'PRV112') return word('prove.finding.PRV112', { other, way });
+  const both = { cause: causeName(text('cause')), other, way };
+  return code === 'PRV106' ? word('prove.finding.PRV106', both) : word('prove.finding.PRV107', both);
 }
 
 function luckText(code: 'PRV105' | 'PRV108', id: string, passed: number, seeds: number): string {

@@ -1,4 +1,7 @@
-/** The car in the bay as a ghost: what the scenario hides, at its own severity; null where it hides what no reading tells. */
+/**
+ * The car in the bay as a ghost: what the scenario hides, at its own severity; null where that is read as something else, as
+ * a leak is read as a short loop.
+ */
 import { NOTHING_WRONG } from '../../plant/faultBook';
 import type { Scenario } from '../../session/scenario/scenario';
 import { type GhostSpec, suspectOf } from '../../suspects/causes';

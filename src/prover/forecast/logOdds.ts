@@ -1,7 +1,7 @@
 /**
  * Logarithm of the likelihood of what was seen under what a ghost shows: normal about it, but never further off than four
- * spreads [guess; an identifier twelve], so that no one reading can be the end of a cause; of a look right but for one in twenty, as in
- * `suspects/likelihood`. Where one has something to show and the other has not: as far off as it gets.
+ * spreads [guess; an identifier twelve], so that no one reading can be the end of a cause; of a look right but for one in
+ * twenty, as in `suspects/likelihood`. Where one has something to show and the other has not: as far off as it gets.
  */
 import { ln } from '../../numerics/ln';
 import type { Probe } from './probe';

@@ -1,6 +1,6 @@
 /**
- * A ghost that lives along with the session of somebody who asks: every command at its own step, and each second looked on as
- * that person looks. So it shows what such a car would have shown then and there, whatever was done and however long it
+ * A ghost that lives along with the session of somebody who asks: every command at its own step, and each second looked on
+ * as that person looks. So it shows what such a car would have shown then and there, whatever was done and however long it
  * took; a forecast only knows its own moments.
  */
 import type { PlantOptions } from '../../plant/buildPlant';

@@ -23,7 +23,7 @@ export interface SoFar {
 
 export interface Member {
   readonly spec: GhostSpec;
-  /** By reading. */
+  /** By reading, up to where it was lived. */
   readonly shows: readonly number[];
   /** As `fitOf`; minus infinity for who is lived no further. */
   readonly fit: number;

@@ -20,7 +20,7 @@ export interface Seen {
   readonly value: number;
   /** The session's, as it was read there. */
   readonly signal: string;
-  /** Steps of the session at which it was looked at, a whole second each; none for what was taken out of the loop. */
+  /** Steps of the session at which it was looked at, a whole second each; none for dirt and what was taken out of the loop. */
   readonly steps: readonly number[];
 }
 

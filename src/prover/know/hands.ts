@@ -75,18 +75,14 @@ export function handsOf(seat: Seat, probes: readonly Probe[], { hoses }: Scenari
     airAt = place;
     return middleOf('air', probe.seen);
   };
+  /** Before anything else, so that the car is at rest and no hose is on. */
   const sample = (gases: readonly Probe[]): readonly Seen[] => {
-    const hasRun = now?.id !== 'rest';
-    stop();
     if (seat.lowPort === undefined) return [];
-    seat.uncouple();
     for (const line of [`cap ${seat.lowPort} off`, `identify ${seat.lowPort}`, 'run 77 s']) seat.say(line);
-    return gases
-      .filter(({ channel }) => !hasRun || channel !== 'gas-air')
-      .map((probe) => {
-        seat.say(`note-reading ${probe.channel}`);
-        return { probe, value: seat.sees(probe.seen), signal: probe.seen, steps: [] };
-      });
+    return gases.map((probe) => {
+      seat.say(`note-reading ${probe.channel}`);
+      return { probe, value: seat.sees(probe.seen), signal: probe.seen, steps: [] };
+    });
   };
   const weigh = (probe: Probe): number => {
     stop();

@@ -1,11 +1,13 @@
 /**
- * The player that asks: it looks for the cause as somebody good would, each time by the test that tells most for its minutes,
- * and says what it then holds proven. It has the text twin, the car's service information, the bench and the suspects that
- * its score is weighed with (`suspectsAsked`); what is hidden and what the author answers are compared afterwards.
+ * The player that asks: it looks for the cause as somebody good would, each time by the test that tells most for its
+ * minutes, and says what it then holds proven. It has the text twin, the car's service information, the bench, the suspects
+ * that its score is weighed with and a few severities more (`suspectsAsked`); what is hidden and what the author answers are
+ * compared afterwards.
  *
  * It goes on until one decision (`decisionOf`) has 0.95 of all belief [guess], or nothing that is left could tell anything;
  * from 0.8 on it is proven, as in `suspects/proven`. Before it puts a running car through another stage, and in the end
- * where doubt is left or what was seen is unlike all forecasts, it takes a closer look (`closerLook`). Nothing is called sound that has not been run with its cabin shut.
+ * where doubt is left or what was seen is unlike all forecasts, it takes a closer look (`closerLook`). Nothing is called
+ * sound that has not been run with its cabin shut.
  */
 import { layoutOf } from '../../layout/layouts';
 import { NOTHING_WRONG } from '../../plant/faultBook';
@@ -56,7 +58,7 @@ export function playToKnow(
   let left = testsOf(forecast.probes, data.bench).filter(({ probes }) => probes[0].tool !== 'detector');
   let here: Whereabouts = { stages, at: 0, hasGauges: false };
   let costMinutes = 0;
-  let closer: CloserLook | null = null;
+  let closer = null as CloserLook | null;
   const seen: Seen[] = [];
 
   const enter = (at: number): void => {
@@ -91,7 +93,6 @@ export function playToKnow(
   const sayWhatIsLeft = (): void => {
     if (closer) suspicion.settle(closer.atLast(seen));
   };
-  const lookedCloser = (): CloserLook | null => closer;
   /** Whether something is proven after a closer look. */
   const isProvenCloser = (): boolean => {
     closer ??= closerLookAt(data, seed, suspicion.candidates(), forecast);
@@ -131,12 +132,12 @@ export function playToKnow(
     claimed,
     share,
     charge,
-    right: isRight(scenario, held, known, forecast, options.weather.pressurePa, lookedCloser()),
+    right: isRight(scenario, held, known, forecast, options.weather.pressurePa, closer),
     minutes: core.step / STEPS_PER_MINUTE,
     costMinutes,
     lines: seat.lines,
     trials,
-    steps: core.step + (lookedCloser()?.steps() ?? 0),
+    steps: core.step + (closer?.steps() ?? 0),
   };
 }
 
@@ -145,8 +146,8 @@ const lastLook = (tests: readonly Test[]): Test | null =>
   tests.find(({ probes: [{ stage, channel }] }) => stage === 'shut' && channel === 'air@centre-vent') ?? null;
 
 /**
- * The same decision; or a car that nothing on the bench tells from the one in the bay: which of the two it is then belongs to
- * the pairs that are not told apart, not to who asked.
+ * The same decision; or a car that nothing on the bench tells from the one in the bay: which of the two it is then belongs
+ * to the pairs that are not told apart, not to who asked.
  */
 function isRight(
   scenario: Scenario,

@@ -44,6 +44,7 @@ export function searchSeverities(company: Company, causes: readonly string[], se
 
 const placed = ({ spec, shows }: Member) => ({ severity: spec.severity, shows });
 
+/** Two faults at once both get it. */
 const atSeverity = ({ cause, both }: GhostSpec, severity: number): GhostSpec => ({
   cause,
   severity,

@@ -1,6 +1,6 @@
 /**
- * What the player that asks believes, reading by reading, as far as forecasts go: of each cause, of each decision, and what a
- * test could tell. Where that is not enough, `candidates` are those a closer look is worth, and `settle` takes over what it
+ * What the player that asks believes, reading by reading, as far as forecasts go: of each cause, of each decision, and what
+ * a test could tell. Where that is not enough, `candidates` are those a closer look is worth, and `settle` takes over what it
  * found.
  */
 import { ln } from '../../numerics/ln';
@@ -31,6 +31,7 @@ export interface Suspicion {
   see(seen: readonly Seen[]): void;
   /** Whether not even the likeliest shows what was seen. */
   isUnlike(): boolean;
+  /** To be asked before anything is settled. */
   candidates(): Candidates;
   /** What is known better; nothing else is believed in from here on. */
   settle(fitted: readonly Fitted[]): void;
@@ -38,11 +39,13 @@ export interface Suspicion {
 
 /** A cause under this share is given up, as in `suspects/weighTrials` [guess]. */
 const OUT = 1e-3;
+const GIVEN_UP = Number.NEGATIVE_INFINITY;
+/** A cause over this share is looked at with the first [guess]. */
 const HARDLY = 0.01;
 /** So many spreads off is unlike it; so many readings unlike it are more than chance [guess]. */
-const GIVEN_UP = Number.NEGATIVE_INFINITY;
 const UNLIKE = 2.5;
 const TOO_MANY = 2;
+/** Stages that are short and come first: every ghost is lived through them, whatever is believed of it. */
 const ASKED_OF_ALL: readonly StageId[] = ['rest', 'running'];
 /** What a forecast is worth once it was wrong [guess]. */
 const TEMPER = 0.3;

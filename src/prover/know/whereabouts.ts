@@ -11,7 +11,7 @@ export interface Whereabouts {
 }
 
 /** Of these it does not matter what a car was put through: dirt, and what is taken of a car that is switched off. */
-const AT_ANY_TIME: ReadonlySet<string> = new Set(['eyes', 'identifier', 'recovery-machine']);
+const AT_ANY_TIME: ReadonlySet<string> = new Set(['eyes', 'recovery-machine']);
 
 export function stageOf({ probes: [{ stage, tool }] }: Test, { stages, at }: Whereabouts): number {
   return stage === 'rest' && AT_ANY_TIME.has(tool) ? at : stages.findIndex(({ id }) => id === stage);

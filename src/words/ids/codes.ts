@@ -70,5 +70,6 @@ export interface CodesWords {
   'codes.PRV109': never;
   'codes.PRV110': never;
   'codes.PRV111': never;
+  'codes.PRV112': never;
   'codes.PRV120': never;
 }
