@@ -3,7 +3,7 @@ import { createEffect, createMemo, createSignal, For, type JSX, on, Show } from 
 import type { DisplayUnits } from '../instruments/displayUnits';
 import { word } from '../words/words';
 import type { FormValues } from './edit/formOf';
-import { portChanges } from './edit/portsAlong';
+import { portChanges } from './edit/portChanges';
 import type { Along, Wish } from './edit/wish';
 import { FaultFields } from './FaultFields';
 import { type FormUnit, massUnit, temperatureUnit } from './formUnits';

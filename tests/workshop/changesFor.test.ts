@@ -4,7 +4,7 @@ import { parse } from 'yaml';
 import { changed } from '../../src/workshop/edit/changes';
 import { changesFor } from '../../src/workshop/edit/changesFor';
 import { formOf } from '../../src/workshop/edit/formOf';
-import { portChanges } from '../../src/workshop/edit/portsAlong';
+import { portChanges } from '../../src/workshop/edit/portChanges';
 import type { Wish } from '../../src/workshop/edit/wish';
 import { massUnit, temperatureUnit } from '../../src/workshop/formUnits';
 import { vocabulary } from '../../src/workshop/reader/vocabulary';

@@ -1,4 +1,4 @@
-import type { PortChange } from './portsAlong';
+import type { PortChange } from './portChanges';
 
 /** What a form may ask to have changed in a text. */
 export type Wish =

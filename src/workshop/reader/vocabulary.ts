@@ -18,7 +18,7 @@ import { eventIds } from '../../session/conditions/eventIds';
 import { rubrics } from '../../session/scenario/rubrics';
 import { KINDS } from '../../units/unitTable';
 import { isWordId, say } from '../../words/words';
-import type { PortWays } from '../edit/portsAlong';
+import type { PortWays } from '../edit/portChanges';
 import { figureOf } from './figureOf';
 
 export interface VehicleWord {
