@@ -48,7 +48,7 @@ test('two causes that no test tells apart are not proven', () => {
   expect(play('leaves', 1, twice)).toMatchObject({ reached: false });
 });
 
-test('a drier that is hardly a restriction at a third, and nearly shut at 0.55, is found at the severity it has', () => {
+test('a drier whose severity no suspect has, between hardly a restriction and nearly shut, is found', () => {
   const run = play('cold-spot', 1, suspects('drier-restricted', 'low-charge'));
   expect(run).toMatchObject({ claimed: 'drier-restricted', reached: true, right: true });
 });
