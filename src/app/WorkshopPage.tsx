@@ -1,4 +1,4 @@
-/** The workshop as a page of its own, loaded when it is asked for: the bar at the top, below it what is written and what it does. */
+/** The workshop as a page of its own, loaded when asked for: the bar at the top, below it what is written and what it does. */
 import './styles/workshop.css';
 import './styles/workshopForm.css';
 import './styles/workshopCar.css';

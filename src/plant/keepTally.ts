@@ -8,7 +8,7 @@ import { noteCompressor } from './noteCompressor';
 import { STEP_S } from './stepTime';
 import { CLUTCH_RING, CLUTCH_RING_AT, TALLY } from './tally';
 
-/** Liquid reaching the turning compressor, over the thin mist that does it no harm, is told each time this much more has come, kg. */
+/** Liquid at the turning compressor, over the mist that does it no harm, is told each time so much more has come, kg. */
 const SLUG_STEP_KG = 0.01;
 
 export function startTally({ car, tally }: PlantParts): void {

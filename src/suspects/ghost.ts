@@ -3,7 +3,8 @@
  * and instruments without error of their own. It takes the same commands at the same steps as the car in the bay.
  *
  * The label's charge holds for a sound ghost; a fault of the contents acts on it. A loop that starts evacuated starts so
- * here too. A car that was found converted is filled as its conversion says. A command that this ghost would refuse (its hose was not caught, its engine did not stop) leaves it as it is.
+ * here too. A car that was found converted is filled as its conversion says. A command that this ghost would refuse (its
+ * hose was not caught, its engine did not stop) leaves it as it is.
  */
 import { vehicleOf } from '../loop/car/vehicles';
 import { assemblePlant, type PlantParts } from '../plant/assemblePlant';

@@ -1,8 +1,8 @@
 /**
- * What was reckoned for a proof before, kept in the person's own cache folder: an entry for each part, by the prover's hash and
- * by what went in. An entry is its own sum and what came out; one that is cut short or changed counts as none. The oldest go
- * when there are too many, and what was written halfway by a prover that was ended. Where nothing can be written nothing is
- * kept, and nothing said.
+ * What was reckoned for a proof before, kept in the person's own cache folder: an entry for each part, by the prover's hash
+ * and by what went in. An entry is its own sum and what came out; one that is cut short or changed counts as none. The
+ * oldest go when there are too many, and what was written halfway by a prover that was ended. Where nothing can be written
+ * nothing is kept, and nothing said.
  */
 import { createHash, randomUUID } from 'node:crypto';
 import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';

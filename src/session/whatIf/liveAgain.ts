@@ -26,7 +26,7 @@ export interface LivedAgain {
   readonly stepsRun: number;
 }
 
-/** `looking`: a second session of the same car, for finding the first different step; `heedApart` is told it once it is known. */
+/** `looking`: a second session of the same car, for finding the first different step; `heedApart` is told that step. */
 export function* liveAgain(
   stage: Stage,
   looking: SessionRun,

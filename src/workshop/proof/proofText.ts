@@ -1,4 +1,4 @@
-/** A proof as it is kept: its own sum, then the proof as JSON. One that was cut short or changed is as if it were not there. */
+/** A proof as it is kept: its own sum, then the proof as JSON. One that was cut short or changed counts as none. */
 import { hashText } from '../../numerics/hash';
 import type { Proof } from '../../prover/proof';
 
