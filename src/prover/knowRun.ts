@@ -16,7 +16,7 @@ export interface KnowRun {
   readonly claimed: string;
   readonly share: number;
   readonly charge: 'charge' | 'do-not-charge';
-  /** Cause and decision both as the author's answer has them. */
+  /** Whether it asks for the work that what is hidden asks for, or its car and the one in the bay are not told apart. */
   readonly right: boolean;
   /** On the session's clock. */
   readonly minutes: number;

@@ -19,25 +19,26 @@ export function findingText({ code, values }: ProofFinding): string {
   const text = (key: string): string => String(values[key] ?? '');
   const number = (key: string): number => Number(values[key]);
   const list = (key: string): string => listed([values[key] ?? []].flat());
+  const bays = (): string => baysText([values.seeds ?? []].flat().map(Number));
   switch (code) {
     case 'PRV101':
       return word('prove.finding.PRV101', {
         score: tenths(number('score')),
-        seeds: baysText([values.seeds ?? []].flat().map(Number)),
+        seeds: bays(),
         mark: whole(number('mark')),
       });
     case 'PRV102':
       return word('prove.finding.PRV102', { rules: list('rules') });
     case 'PRV103':
       return word('prove.finding.PRV103', {
-        seeds: baysText([values.seeds ?? []].flat().map(Number)),
+        seeds: bays(),
         claimed: causeName(text('claimed')),
         share: percent(number('share')),
         proven: percent(PROVEN),
       });
     case 'PRV104':
       return word('prove.finding.PRV104', {
-        seeds: baysText([values.seeds ?? []].flat().map(Number)),
+        seeds: bays(),
         claimed: causeName(text('claimed')),
         charge: named(`prove.charge.${text('charge')}`, text('charge')),
       });

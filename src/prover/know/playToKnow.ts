@@ -146,7 +146,7 @@ const lastLook = (tests: readonly Test[]): Test | null =>
   tests.find(({ probes: [{ stage, channel }] }) => stage === 'shut' && channel === 'air@centre-vent') ?? null;
 
 /**
- * The same decision; or a car that nothing on the bench tells from the one in the bay: which of the two it is then belongs
+ * Whether it is the same decision; or a car that nothing on the bench tells from the one in the bay: which of the two it is then belongs
  * to the pairs that are not told apart, not to who asked.
  */
 function isRight(
