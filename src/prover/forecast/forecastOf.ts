@@ -21,7 +21,7 @@ export interface Forecast {
   readonly stages: readonly Stage[];
   readonly probes: readonly Probe[];
   shows(spec: GhostSpec, probe: Probe): number;
-  /** Of what it shows; nothing before that was asked. */
+  /** Of what it shows, and to be asked after that: only then is it the same whoever lived it before. */
   wanders(spec: GhostSpec, probe: Probe): number;
   /** Steps of plants that the answers given so far take. */
   steps(): number;
