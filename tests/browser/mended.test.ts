@@ -269,8 +269,9 @@ test('an arrow key leads past what a car can do without doing it; Enter does it'
   await page.locator('.ctl .btn').first().click();
   const blower = page.locator('.form').getByRole('radiogroup', { name: 'Blower', exact: true });
   const chosen = () => blower.locator('[aria-checked="true"]').textContent();
+  await blower.getByRole('radio').first().waitFor();
   const [first, , third] = await blower.getByRole('radio').allTextContents();
-  await expect.poll(chosen).toBe(first);
+  expect(await chosen()).toBe(first);
   await blower.getByRole('radio').first().focus();
   await page.keyboard.press('ArrowRight');
   await page.keyboard.press('ArrowRight');
