@@ -35,8 +35,7 @@ export async function keepLog(log: SessionLog): Promise<boolean> {
   const leave = (): void => leaveBehind(log);
   addEventListener('pagehide', leave);
   try {
-    const before = await keptSession();
-    const kept = before && sameLog(before.log, log) ? { ...before, log } : { log, last: null };
+    const kept = withLog(await keptSession(), log);
     await (await database()).put(STORE, kept, KEY);
     return true;
   } catch {
@@ -57,13 +56,21 @@ export async function keepScored(kept: KeptSession): Promise<void> {
 
 export async function keptSession(): Promise<KeptSession | null> {
   try {
+    const store = await database();
+    const found = keptOf(await store.get(STORE, KEY));
     const left = leftLog();
-    if (left) await (await database()).put(STORE, { log: left, last: null }, KEY);
-    return keptOf(await (await database()).get(STORE, KEY));
+    if (!left) return found;
+    const kept = withLog(found, left);
+    await store.put(STORE, kept, KEY);
+    localStorage.removeItem(LEFT);
+    return kept;
   } catch {
     return null;
   }
 }
+
+const withLog = (before: KeptSession | null, log: SessionLog): KeptSession =>
+  before && sameLog(before.log, log) ? { ...before, log } : { log, last: null };
 
 /** The log of a page that goes away while the store is still being written: the store would lose it. */
 function leaveBehind(log: SessionLog): void {
@@ -74,11 +81,9 @@ function leaveBehind(log: SessionLog): void {
   }
 }
 
-/** Is there once: whoever asks has to keep it. */
 function leftLog(): SessionLog | null {
   try {
     const left: unknown = JSON.parse(localStorage.getItem(LEFT) ?? 'null');
-    localStorage.removeItem(LEFT);
     return isLog(left) ? left : null;
   } catch {
     return null;

@@ -45,7 +45,10 @@ test('two causes that no test tells apart are not proven', () => {
       both: [{ cause: 'condenser-air-blocked', severity }],
     })),
   ];
-  expect(play('leaves', 1, twice)).toMatchObject({ reached: false });
+  const run = play('leaves', 1, twice);
+  expect(run.reached).toBe(false);
+  expect(run.share).toBeGreaterThan(0.4);
+  expect(run.share).toBeLessThan(0.6);
 });
 
 test('a drier whose severity no suspect has, between hardly a restriction and nearly shut, is found', () => {
