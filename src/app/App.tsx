@@ -51,7 +51,7 @@ const CardPage = lazy(() =>
     tellPlaces().then(() => import('./CardPage')),
   ),
 );
-const WorkshopPage = lazy(() => withWords(['job', 'workshop'], import('./WorkshopPage')));
+const WorkshopPage = lazy(() => withWords(['job', 'findings', 'workshop'], import('./WorkshopPage')));
 const DrillPage = lazy(() => withWords(['job', 'pages'], import('./DrillPage')));
 
 type Over = 'menu' | 'help' | null;

@@ -96,6 +96,17 @@ test('what reads as a sound car is told of one where nothing is wrong, and no re
   expect(sheetText(proofSheet(sound))).toMatch(/PRV112 Nothing is wrong here; .*water/);
 });
 
+test('says what a rule is about that the solution breaks', () => {
+  const broken = proofOf(
+    scenario,
+    { seeds: 1, budgetSteps: 1 },
+    firstResults({ solution: outcome('solution', 1, 74, { critical: ['canOnHigh', 'vented'] }) }),
+  );
+  expect(sheetText(proofSheet(broken))).toMatch(
+    /PRV102 .* canOnHigh: The high side can push back.* vented: What goes into the air stays there/,
+  );
+});
+
 test('every code of the prover has its sentence, and no sentence is of another', () => {
   const { finding, help } = wordsOfProof as Readonly<Record<string, Readonly<Record<string, string>>>>;
   const codes = Object.keys(findingCodes);

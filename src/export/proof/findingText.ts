@@ -9,6 +9,7 @@ import {
   named,
   percent,
   playerName,
+  ruleText,
   tenths,
   testName,
   toolName,
@@ -18,7 +19,6 @@ import {
 export function findingText({ code, values }: ProofFinding): string {
   const text = (key: string): string => String(values[key] ?? '');
   const number = (key: string): number => Number(values[key]);
-  const list = (key: string): string => listed([values[key] ?? []].flat());
   const bays = (): string => baysText([values.seeds ?? []].flat().map(Number));
   switch (code) {
     case 'PRV101':
@@ -28,7 +28,7 @@ export function findingText({ code, values }: ProofFinding): string {
         mark: whole(number('mark')),
       });
     case 'PRV102':
-      return word('prove.finding.PRV102', { rules: list('rules') });
+      return word('prove.finding.PRV102', { rules: [values.rules ?? []].flat().map(ruleText).join(' ') });
     case 'PRV103':
       return word('prove.finding.PRV103', {
         seeds: bays(),

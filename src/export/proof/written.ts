@@ -18,6 +18,12 @@ export { testName } from '../../prover/forecast/testName';
 export const toolName = (id: string): string => named(`proveTests.tool.${id}`, id);
 export const playerName = (id: string): string => named(`lazyPlayers.${id}.name`, id);
 
+/** What a rule asks for and why, behind the id that a file leaves it out by. */
+export function ruleText(rule: string | number): string {
+  const why = named(`rules.${rule}.why`, '');
+  return why === '' ? `${rule}.` : `${rule}: ${why}`;
+}
+
 export const HARD_SPACE = '\u00a0';
 const LOOKS = ['no', 'yes', 'onAndOff', 'slowly'] as const;
 
