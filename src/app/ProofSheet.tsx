@@ -4,7 +4,7 @@ import '../export/proof/proof.css';
 import { createMemo, type JSX } from 'solid-js';
 import { sheetElement } from '../export/card/sheetElement';
 import { proofSheet } from '../export/proof/proofSheet';
-import { writerOf } from '../panels/evidenceUnits';
+import { writerOf } from '../instruments/evidenceUnits';
 import type { Proof } from '../prover/proof';
 import { settings } from './settings';
 

@@ -6,7 +6,7 @@ import './styles/workshopProof.css';
 import { type JSX, Show } from 'solid-js';
 import { proofMarkup } from '../export/proof/proofMarkup';
 import { causeName, readingText, testName, toolName } from '../export/proof/written';
-import { writerOf } from '../panels/evidenceUnits';
+import { writerOf } from '../instruments/evidenceUnits';
 import { TopBar } from '../panels/TopBar';
 import type { Mode } from '../session/corePort';
 import { word } from '../words/words';

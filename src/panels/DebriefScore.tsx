@@ -10,6 +10,7 @@ import {
   writePressure,
   writeTemperature,
 } from '../instruments/displayUnits';
+import { writerOf } from '../instruments/evidenceUnits';
 import { sayFinding } from '../scoring/sayFinding';
 import { STEPS_PER_SECOND } from '../session/clock';
 import { isWordId, say, type WordId, word } from '../words/words';
@@ -18,7 +19,6 @@ import { valueAt } from './DebriefNumbers';
 import { subtitle } from './DebriefStory';
 import type { DebriefData, DebriefDomain, DebriefFinding, DebriefModel, Place } from './debriefModel';
 import { domainName } from './domainName';
-import { writerOf } from './evidenceUnits';
 import { Icon } from './Icon';
 
 const BAR_WIDTH = 200;

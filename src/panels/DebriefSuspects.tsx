@@ -1,11 +1,11 @@
 /** The shrinking list of suspects: what was read, who was ruled out by it, who was left. In words: no shares, no bits. */
 import { For, type JSX, Show } from 'solid-js';
 import { writeClock } from '../instruments/displayUnits';
+import { writerOf } from '../instruments/evidenceUnits';
 import type { SuspectLeft, SuspectsLeft } from '../scoring/suspectsLeft';
 import { STEPS_PER_SECOND } from '../session/clock';
 import { word } from '../words/words';
 import type { DebriefModel } from './debriefModel';
-import { writerOf } from './evidenceUnits';
 
 /** More than this are counted, and the likeliest named. */
 const MOST_NAMED = 6;

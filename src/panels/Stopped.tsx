@@ -1,11 +1,11 @@
 /** The stop of a practice session: what happened, by which numbers, why it matters, and the way back to before it. */
 import { createSignal, type JSX, onMount, Show } from 'solid-js';
 import { inWords, writeClock, writePressure } from '../instruments/displayUnits';
+import { writerOf } from '../instruments/evidenceUnits';
 import { STEP_S } from '../plant/stepTime';
 import { sayFinding } from '../scoring/sayFinding';
 import type { Stop } from '../session/corePort';
 import { isWordId, learnWords, say, word } from '../words/words';
-import { writerOf } from './evidenceUnits';
 import { keepTabInside } from './focusKeeping';
 import { Icon } from './Icon';
 import type { SessionModel } from './sessionModel';

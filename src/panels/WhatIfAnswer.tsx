@@ -9,13 +9,13 @@ import {
   writePressure,
   writeTemperature,
 } from '../instruments/displayUnits';
+import { writerOf } from '../instruments/evidenceUnits';
 import { sayFinding } from '../scoring/sayFinding';
 import { STEPS_PER_SECOND } from '../session/clock';
 import { word } from '../words/words';
 import { commandWords } from './commandWords';
 import type { DebriefModel } from './debriefModel';
 import { domainName } from './domainName';
-import { writerOf } from './evidenceUnits';
 import type { WhatIfEnd, WhatIfModel, WhatIfTold } from './whatIfModel';
 
 const SECONDS_PER_MINUTE = 60;

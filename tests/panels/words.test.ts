@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { nameOf } from '../../src/app/names';
+import { writerOf } from '../../src/instruments/evidenceUnits';
 import { commandWords } from '../../src/panels/commandWords';
-import { writerOf } from '../../src/panels/evidenceUnits';
 import { type Command, type CommandId, commandSpecs } from '../../src/plant/commandSpecs';
 import { isWordId } from '../../src/words/words';
 

@@ -1,12 +1,7 @@
 /** Numbers of an evidence sentence in the reader's own units; what has none of ours is written as the core would. */
-import {
-  type DisplayUnits,
-  inWords,
-  writeMass,
-  writePressure,
-  writeTemperature,
-} from '../instruments/displayUnits';
+
 import { type WriteQuantity, writeMetric } from '../session/writeQuantity';
+import { type DisplayUnits, inWords, writeMass, writePressure, writeTemperature } from './displayUnits';
 
 const DIFFERENCE = /superheat|subcooling/i;
 
