@@ -1,3 +1,5 @@
+import type { Pair } from './apartTable';
+
 /** One way to the cause: the player that asks, each time, the test that can tell most for what it costs. */
 export interface KnowTrial {
   /** What was read together, as ids of tests. */
@@ -16,8 +18,10 @@ export interface KnowRun {
   readonly claimed: string;
   readonly share: number;
   readonly charge: 'charge' | 'do-not-charge';
-  /** Whether it asks for the work that what is hidden asks for, or its car and the one in the bay are not told apart. */
+  /** Whether it asks for the work that what is hidden asks for, or is `alike`. */
   readonly right: boolean;
+  /** What is hidden and what is claimed, where the work differs and nothing on the bench tells the two cars apart. */
+  readonly alike: Pair | null;
   /** On the session's clock. */
   readonly minutes: number;
   /** By the prices of `suspects/testCosts`. */
@@ -25,9 +29,6 @@ export interface KnowRun {
   /** What it said, as a person at the text twin would. */
   readonly lines: readonly string[];
   readonly trials: readonly KnowTrial[];
-  /**
-   * Steps of plants: the session's and those of the ghosts that lived along. Forecasts are not counted: nearly all of them
-   * are lived for the table too.
-   */
+  /** Steps of plants: the session's, of the ghosts that lived along, and of forecasts that the table does not need. */
   readonly steps: number;
 }

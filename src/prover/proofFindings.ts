@@ -79,9 +79,20 @@ function ofLuck({ luck }: Told): ProofFinding[] {
   });
 }
 
-/** Only of what is wrong here: that two others read alike costs nobody anything. */
-function ofPairs({ apart, own }: Told): ProofFinding[] {
-  const touching = (apart?.pairs ?? []).filter(({ a, b }) => own.includes(a) !== own.includes(b));
+/**
+ * Only of what is wrong here: that two others read alike costs nobody anything. Who asked may have come to a severity that
+ * the table has no row for.
+ */
+function ofPairs({ apart, own, solved: { know } }: Told): ProofFinding[] {
+  const listed = apart?.pairs ?? [];
+  const met = (know?.runs ?? []).flatMap(({ alike }) => alike ?? []);
+  const isNew = ({ a, b }: Pair, at: number): boolean =>
+    ![...listed, ...met.slice(0, at)].some(
+      (pair) => [pair.a, pair.b].includes(a) && [pair.a, pair.b].includes(b),
+    );
+  const touching = [...listed, ...met.filter(isNew)].filter(
+    ({ a, b }) => own.includes(a) !== own.includes(b),
+  );
   const isSound = own.includes(NOTHING_WRONG);
   return touching.map((pair) => finding(codeOf(pair, isSound), ['bench'], pairValues(pair, own)));
 }

@@ -30,6 +30,7 @@ export const knowRun = (seed: number, more: Partial<KnowRun> = {}): KnowRun => (
   share: 0.97,
   charge: 'do-not-charge',
   right: true,
+  alike: null,
   minutes: 4,
   costMinutes: 12,
   lines: ['begin', 'finish'],

@@ -23,8 +23,8 @@ export interface Forecast {
   shows(spec: GhostSpec, probe: Probe): number;
   /** Of what it shows, and to be asked after that: only then is it the same whoever lived it before. */
   wanders(spec: GhostSpec, probe: Probe): number;
-  /** Steps of plants that the answers given so far take. */
-  steps(): number;
+  /** Steps of plants that the answers given so far take; `but` those, which somebody else counts. */
+  steps(but?: readonly GhostSpec[]): number;
 }
 
 interface Kept {
@@ -64,13 +64,17 @@ export function forecastOf(options: PlantOptions): Forecast {
       return keptIn(lives, key, () => lifeOf(options, spec, stages, lived)).shows(probe);
     },
     wanders: (spec, probe) => lives.get(canonicalJson(spec))?.wanders(probe) ?? 0,
-    steps() {
-      const seconds = [...asked.values()].reduce(
-        (sum, { spec, stage }) =>
-          stages.slice(0, stage + 1).reduce((upTo, one) => upTo + secondsOf(one, spec), sum),
-        0,
-      );
-      return STEPS_PER_SECOND * (seconds + SAMPLE_S * sampled.size);
+    steps(but = []) {
+      const others = new Set(but.map(canonicalJson));
+      const seconds = [...asked]
+        .filter(([key]) => !others.has(key))
+        .reduce(
+          (sum, [, { spec, stage }]) =>
+            stages.slice(0, stage + 1).reduce((upTo, one) => upTo + secondsOf(one, spec), sum),
+          0,
+        );
+      const samples = [...sampled].filter((key) => !others.has(key)).length;
+      return STEPS_PER_SECOND * (seconds + SAMPLE_S * samples);
     },
   };
 }

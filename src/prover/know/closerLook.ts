@@ -2,17 +2,19 @@
  * A closer look at the likeliest causes, by ghosts that live the very session (`company`), each cause at the severity that
  * fits (`searchSeverities`). Where none of them shows what was seen, the next are tried.
  *
- *   log belief(cause) = ln prior + ln mean over its severities of the likelihood of all that was seen
+ *   log belief(cause) = ln prior + log likelihood of all that was seen, at the severity that fits best
+ *
+ * So it does not matter how many severities of a cause were tried.
  */
 import type { ScenarioData } from '../../../shared/schema/scenario';
 import { exp } from '../../numerics/exp';
 import { ln } from '../../numerics/ln';
 import { NOTHING_WRONG } from '../../plant/faultBook';
 import { causesIn, type GhostSpec, priorsOf } from '../../suspects/causes';
-import { logMean, logSum } from '../../suspects/likelihood';
+import { logSum } from '../../suspects/likelihood';
 import type { Forecast } from '../forecast/forecastOf';
 import { spreadsApart } from '../forecast/spreadsApart';
-import { companyIn, type Member, type SoFar } from './company';
+import { companyIn, HOPELESS, type Member, type SoFar } from './company';
 import type { Seen } from './doubtOf';
 import { searchSeverities } from './searchSeverities';
 
@@ -60,8 +62,8 @@ export function closerLookAt(
   const company = companyIn(data, seed, forecast);
   const causes = specs.map(({ cause }) => cause);
   const priors = priorsOf(causes).map(ln);
-  const beliefOf = (cause: string): number =>
-    priors[causes.indexOf(cause)] + logMean(company.of(cause).map(({ fit }) => fit));
+  const beliefOf = (cause: string): number => priors[causes.indexOf(cause)] + company.best(cause).fit;
+  const isInTheRunning = (cause: string): boolean => company.best(cause).fit > company.bestFit() - HOPELESS;
   const fitted = (): readonly Fitted[] => {
     const sum = logSum(company.causes().map(beliefOf));
     return company.causes().map((cause) => ({
@@ -80,6 +82,7 @@ export function closerLookAt(
     look(soFar) {
       const { seen } = soFar;
       company.liveTo(soFar);
+      searchSeverities(company, company.causes().filter(isInTheRunning), seen);
       while (company.causes().length < specs.length && company.bestFit() <= POOR * seen.length) {
         const from = company.causes().length;
         const more = specs.slice(from, Math.max(believed, from + AT_ONCE));

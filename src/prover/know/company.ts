@@ -12,7 +12,7 @@ import type { Forecast } from '../forecast/forecastOf';
 import type { Probe } from '../forecast/probe';
 import { type Companion, companionOf } from './companion';
 import type { Seen } from './doubtOf';
-import { fitOf } from './fitOf';
+import { fitOf, WORST_READING } from './fitOf';
 
 /** What was said and seen in a session up to a step. */
 export interface SoFar {
@@ -45,15 +45,16 @@ export interface Company {
   steps(): number;
 }
 
-/** A car so many nats under the best is lived no further [guess]. */
-const HOPELESS = 12;
+/** A car so many nats under the best is lived no further [guess]: more than one reading takes away. */
+export const HOPELESS = WORST_READING + 2;
 
 export function companyIn(data: ScenarioData, seed: number, forecast: Forecast): Company {
   // what is hidden is no part of it: ghosts have their own fault, their own charge and instruments without error
   const options: PlantOptions = { ...plantOptions(data, seed), foundSealerKg: 0 };
   const atmospherePa = options.weather.pressurePa;
   const signals = [...new Set(forecast.probes.flatMap(signalsOf))];
-  const companions = new Map<Member, Companion>();
+  const companions = new WeakMap<Member, Companion>();
+  const lived: Companion[] = [];
   const members = new Map<string, readonly Member[]>();
   let now: SoFar = { log: [], step: 0, seen: [] };
   const all = (): Member[] => [...members.values()].flat();
@@ -84,12 +85,14 @@ export function companyIn(data: ScenarioData, seed: number, forecast: Forecast):
     },
     add(spec) {
       const own = members.get(spec.cause) ?? [];
-      members.set(spec.cause, [...own, weighed(companionOf(options, spec, signals))]);
+      const companion = companionOf(options, spec, signals);
+      lived.push(companion);
+      members.set(spec.cause, [...own, weighed(companion)]);
     },
     of: (cause) => members.get(cause) ?? [],
     best: (cause) => (members.get(cause) ?? []).reduce((best, one) => (one.fit > best.fit ? one : best)),
     bestFit,
-    steps: () => [...new Set(companions.values())].reduce((sum, { steps }) => sum + steps(), 0),
+    steps: () => lived.reduce((sum, { steps }) => sum + steps(), 0),
   };
 }
 

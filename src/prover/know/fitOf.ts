@@ -1,25 +1,34 @@
 /**
  * How well a car that lived along fits what was seen: log likelihood, in nats, 0 at best.
  *
- *   reading   -(off / spread)^2 / 2, never further off than a forecast's furthest
+ *   reading   -(off / spread)^2 / 2 up to four spreads, a quarter of a nat for each further one, 10 nats at most
  *   look      right, but for one in twenty
  *
- * The spread is half of a forecast's, 2 % of the absolute pressure and 0.8 K, since only the car and its severity may still
- * differ. Estimates, no source.
+ * The spread of what was watched is half of a forecast's, 2 % of the absolute pressure and 0.8 K, since only the car and its
+ * severity may still differ; what was taken out of the loop is as a forecast has it. Beyond four spreads something was
+ * misread or never lived: it still says which severity is nearer, and no one reading is the end of a car. Estimates, no
+ * source.
  */
-import { furthest, logOdds } from '../forecast/logOdds';
+import { logOdds } from '../forecast/logOdds';
 import { spreadsApart } from '../forecast/spreadsApart';
 import type { Seen } from './doubtOf';
 
 /** Of a forecast's spread. */
 const FINER = 0.5;
+/** Spreads. */
+const NORMAL_TO = 4;
+const NATS_A_SPREAD = 0.25;
+/** Nats that one reading speaks against a car at most. */
+export const WORST_READING = 10;
 
 /** `shows` by reading. */
 export const fitOf = (seen: readonly Seen[], shows: readonly number[], atmospherePa: number): number =>
   seen.reduce((sum, one, at) => sum + fitOfOne(one, shows[at], atmospherePa), 0);
 
-function fitOfOne({ probe, value }: Seen, shown: number, atmospherePa: number): number {
+function fitOfOne({ probe, value, steps }: Seen, shown: number, atmospherePa: number): number {
   if (probe.unit === 'look') return logOdds(probe, value, shown, atmospherePa);
-  const off = Math.min(furthest(probe), spreadsApart(probe, value, shown, atmospherePa, 0)) / FINER;
-  return -0.5 * off * off;
+  const apart = spreadsApart(probe, value, shown, atmospherePa, 0);
+  const off = steps.length > 0 ? apart / FINER : apart;
+  const normal = Math.min(off, NORMAL_TO);
+  return -Math.min(WORST_READING, 0.5 * normal * normal + NATS_A_SPREAD * (off - normal));
 }

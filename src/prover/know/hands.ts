@@ -79,10 +79,12 @@ export function handsOf(seat: Seat, probes: readonly Probe[], { hoses }: Scenari
   const sample = (gases: readonly Probe[]): readonly Seen[] => {
     if (seat.lowPort === undefined) return [];
     for (const line of [`cap ${seat.lowPort} off`, `identify ${seat.lowPort}`, 'run 77 s']) seat.say(line);
-    return gases.map((probe) => {
+    const seen = gases.map((probe) => {
       seat.say(`note-reading ${probe.channel}`);
       return { probe, value: seat.sees(probe.seen), signal: probe.seen, steps: [] };
     });
+    seat.say(`cap ${seat.lowPort} on`);
+    return seen;
   };
   const weigh = (probe: Probe): number => {
     stop();

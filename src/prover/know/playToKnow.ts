@@ -16,22 +16,20 @@ import type { Scenario } from '../../session/scenario/scenario';
 import { causesIn, type GhostSpec } from '../../suspects/causes';
 import { PROVEN, readsAsShort } from '../../suspects/proven';
 import { ownGhost } from '../apart/ownGhost';
-import { rowOf } from '../apart/rowOf';
-import { rowsApart } from '../apart/rowsApart';
-import { PARTED, spreadsTogether } from '../apart/spreadsTogether';
-import { type Forecast, forecastOf } from '../forecast/forecastOf';
+import { forecastOf } from '../forecast/forecastOf';
 import { ghostOptions } from '../forecast/ghostOptions';
-import { suspectsAsked } from '../forecast/suspectsIn';
+import { suspectsAsked, suspectsIn } from '../forecast/suspectsIn';
 import type { KnowRun, KnowTrial } from '../knowRun';
 import { ownSuspects } from '../ownSuspects';
+import { alikeOf } from './alikeOf';
 import { type CloserLook, closerLookAt } from './closerLook';
 import { decisionOf } from './decisionOf';
 import type { Seen } from './doubtOf';
 import { handsOf } from './hands';
 import { nextTest } from './nextTest';
 import { seatFor } from './seat';
-import { type Likeliest, suspicionOf } from './suspicion';
-import { isOnBench, SAMPLE, type Test, testsOf } from './testsOf';
+import { suspicionOf } from './suspicion';
+import { SAMPLE, type Test, testsOf } from './testsOf';
 import { costOf, stageOf, type Whereabouts } from './whereabouts';
 
 const SURE = 0.95;
@@ -93,13 +91,13 @@ export function playToKnow(
   const sayWhatIsLeft = (): void => {
     if (closer) suspicion.settle(closer.atLast(seen));
   };
-  /** Whether something is proven after a closer look. */
-  const isProvenCloser = (): boolean => {
+  /** Whether it is sure after a closer look. */
+  const isSureCloser = (): boolean => {
     closer ??= closerLookAt(data, seed, suspicion.candidates(), forecast);
     const { core } = seat.sitting;
     suspicion.settle(closer.look({ log: core.log().commands, step: core.step, seen }));
     const { share, decision } = suspicion.likeliest();
-    return share >= PROVEN && (decision !== NOTHING_WRONG || here.at >= shut);
+    return share >= SURE && (decision !== NOTHING_WRONG || here.at >= shut);
   };
 
   seat.prepare();
@@ -111,7 +109,7 @@ export function playToKnow(
     const isElsewhere = test !== null && here.at > 0 && stageOf(test, here) !== here.at;
     if (!isSettled && (test === null ? isDoubtful() : isElsewhere)) {
       isSettled = true;
-      if (isProvenCloser()) break;
+      if (isSureCloser()) break;
       continue;
     }
     if (test === null) break;
@@ -125,6 +123,11 @@ export function playToKnow(
   seat.say(`decide ${charge}`);
   for (const cause of causesIn(claimed)) seat.say(`diagnose ${cause} ${share >= PROVEN ? 'sure' : 'likely'}`);
   seat.leave();
+  const [hidden] = ownSuspects(scenario);
+  const isRight = decisionOf(hidden, known) === held.decision;
+  const own = ownGhost(scenario) ?? closer?.bestOf(hidden) ?? null;
+  const alike =
+    isRight || own === null ? null : alikeOf(own, held.spec, forecast, data, options.weather.pressurePa);
   const { core } = seat.sitting;
   return {
     seed,
@@ -132,37 +135,16 @@ export function playToKnow(
     claimed,
     share,
     charge,
-    right: isRight(scenario, held, known, forecast, options.weather.pressurePa, closer),
+    right: isRight || alike !== null,
+    alike,
     minutes: core.step / STEPS_PER_MINUTE,
     costMinutes,
     lines: seat.lines,
     trials,
-    steps: core.step + (closer?.steps() ?? 0),
+    steps: core.step + (closer?.steps() ?? 0) + forecast.steps(suspectsIn(scenario, seed)),
   };
 }
 
 /** What is still to be read of a car that seems sound. */
 const lastLook = (tests: readonly Test[]): Test | null =>
   tests.find(({ probes: [{ stage, channel }] }) => stage === 'shut' && channel === 'air@centre-vent') ?? null;
-
-/**
- * Whether it is the same decision; or a car that nothing on the bench tells from the one in the bay: which of the two it is then belongs
- * to the pairs that are not told apart, not to who asked.
- */
-function isRight(
-  scenario: Scenario,
-  { decision, spec }: Likeliest,
-  known: ReadonlySet<string>,
-  forecast: Forecast,
-  atmospherePa: number,
-  closer: CloserLook | null,
-): boolean {
-  const [hidden] = ownSuspects(scenario);
-  if (decisionOf(hidden, known) === decision) return true;
-  const own = ownGhost(scenario) ?? closer?.bestOf(hidden) ?? null;
-  if (own === null) return false;
-  const probes = forecast.probes.filter((probe) => isOnBench(probe, scenario.data.bench));
-  const rows = [own, spec].map((one) => rowOf(one, forecast, probes));
-  const spreads = rowsApart(probes, rows[0], rows[1], atmospherePa);
-  return spreadsTogether(probes, spreads) < PARTED;
-}

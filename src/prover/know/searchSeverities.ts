@@ -1,8 +1,8 @@
 /**
  * Of each cause the severity that fits best what was seen. What a cause shows goes up and down with its severity by no
- * straight line (a drier is nearly open, and a little further on shut), so severities are searched: a wide step to either
- * side of where the forecast puts it, then three times where it looks best between those that were lived. A cause that fits
- * well needs no finer ones.
+ * straight line (a drier is nearly open, and a little further on shut), so severities are searched: of a cause that is new a
+ * wide step to either side of where the forecast puts it, then three times where it looks best between those that were lived;
+ * of one that was searched before, once more there, since more was seen. A cause that fits well needs no finer ones.
  */
 import { NOTHING_WRONG } from '../../plant/faultBook';
 import type { GhostSpec } from '../../suspects/causes';
@@ -27,12 +27,13 @@ export function searchSeverities(company: Company, causes: readonly string[], se
     !company.of(cause).some(({ spec }) => Math.abs(spec.severity - severity) < NEAR);
   const open = (): readonly string[] =>
     causes.filter((cause) => cause !== NOTHING_WRONG && company.best(cause).fit <= FINE * seen.length);
-  for (const cause of open()) {
+  const isKnown = causes.every((cause) => company.of(cause).length > 1);
+  for (const cause of open().filter((one) => company.of(one).length === 1)) {
     const { spec } = company.best(cause);
     for (const severity of [spec.severity - TO_EITHER_SIDE, spec.severity + TO_EITHER_SIDE])
       if (isNew(cause, severity)) company.add(atSeverity(spec, severity));
   }
-  for (let round = 0; round < ROUNDS; round++) {
+  for (let round = 0; round < (isKnown ? 1 : ROUNDS); round++) {
     for (const cause of open()) {
       const lived = [...company.of(NOTHING_WRONG), ...company.of(cause)].map(placed);
       const likely = likelySeverity(lived, seen, company.atmospherePa, (severity) => isNew(cause, severity));

@@ -30,12 +30,12 @@ export interface Seat {
   /** Whether the line was taken. */
   say(line: string): boolean;
   sees(signal: string): number;
-  /** Goggles on, papers read, pipes followed. */
+  /** Goggles on, papers read, covers off, pipes followed. */
   prepare(): void;
   /** Hoses of the bench on, once; whether a gauge is on that side then. */
   couple(): void;
   uncouple(): void;
-  /** Switched off, hoses off, caps on. */
+  /** Switched off, hoses off, caps and covers on. */
   leave(): void;
   /** Puts the car through a stage and watches `signals`. */
   film(stage: Stage, signals: readonly string[]): Film;
@@ -54,6 +54,7 @@ export function seatFor(scenario: Scenario, seed: number): Seat {
   const layout = layoutOf(data.vehicle);
   const lines: string[] = [];
   let coupled: readonly Way[] | null = null;
+  const uncovered: string[] = [];
   const say = (line: string): boolean => {
     lines.push(line);
     return sitting.hear(line).taken;
@@ -70,6 +71,7 @@ export function seatFor(scenario: Scenario, seed: number): Seat {
       for (const sheet of sitting.core.choices('sheet')) say(`read-sheet ${sheet}`);
       for (const line of ASKED) say(line);
       for (const { id } of layout.ports) {
+        if (isCovered(sitting, id) && say(`cover ${id} off`)) uncovered.push(id);
         say(`trace ${id}`);
         say(`judge-port ${id} ${tracePort(layout, id).side}`);
       }
@@ -80,7 +82,6 @@ export function seatFor(scenario: Scenario, seed: number): Seat {
       if (coupled.length === 0) return;
       for (const line of ZEROED) if (isForHere(sitting, line)) say(line);
       for (const { hose, port, route } of coupled) {
-        if (isCovered(sitting, port)) say(`cover ${port} off`);
         if (isCapped(sitting, port)) say(`cap ${port} off`);
         say(`couple ${hose} ${port} ${route}`);
         say(`coupler ${hose} open`);
@@ -98,6 +99,7 @@ export function seatFor(scenario: Scenario, seed: number): Seat {
     leave() {
       if (sees('engine.rpm') > 0 || sees('ac.on') === 1) for (const line of OFF) say(line);
       seat.uncouple();
+      for (const port of uncovered) say(`cover ${port} on`);
       say('finish');
     },
     film(stage, signals) {
