@@ -8,6 +8,7 @@ import type { Findings } from '../session/check/findings';
 import { openRecorded } from '../session/openRecorded';
 import { playPlan } from '../session/plan/playPlan';
 import type { Scenario } from '../session/scenario/scenario';
+import { type WriteQuantity, writeMetric } from '../session/writeQuantity';
 import { isWordId, say, word } from '../words/words';
 import { sayFinding } from './sayFinding';
 import { type Score, score } from './score';
@@ -19,13 +20,15 @@ export function checkPlans(
   scenario: Scenario,
   findings: Findings,
   onPlan: (plan: 'solution' | 'careless' | 'nothing') => void = () => undefined,
+  write: WriteQuantity = writeMetric,
 ): void {
   const { plans } = scenario.data;
   onPlan('solution');
   const solution = play(scenario, plans.solution, 'solution', findings);
   if (solution.score < SOLUTION_MARK || !solution.passed) {
     const lost = solution.findings.filter(({ severity }) => severity !== null);
-    const broken = lost.map((one) => `${one.rule}: ${sayFinding(one)}`).join(' ') || word('check.none');
+    const broken =
+      lost.map((one) => `${one.rule}: ${sayFinding(one, write)}`).join(' ') || word('check.none');
     const message = word('check.solutionLow', {
       score: String(solution.score),
       mark: String(SOLUTION_MARK),

@@ -2,6 +2,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { Problem } from '../../shared/schema/problem';
+import { writerOf } from '../../src/instruments/evidenceUnits';
+import { checkPlans } from '../../src/scoring/checkPlans';
 import { checkScenario } from '../../src/scoring/checkScenario';
 import { readScenario } from '../../src/scoring/readScenario';
 import { checkPhysics } from '../../src/session/check/checkPhysics';
@@ -9,6 +11,8 @@ import { checkTeaching } from '../../src/session/check/checkTeaching';
 import { scenarioById } from '../../src/session/scenario/library';
 import { plantOptions } from '../../src/session/scenario/plantOptions';
 import { rubrics } from '../../src/session/scenario/rubrics';
+import { scenarioOf } from '../../src/session/scenario/scenario';
+import type { WriteQuantity } from '../../src/session/writeQuantity';
 
 const file = 'scenarios/warm-at-the-lights.yaml';
 const text = readFileSync(file, 'utf8');
@@ -189,6 +193,21 @@ describe('a file', () => {
     };
     expect(codes(leaking)).toEqual(['SCN214']);
     expect(codes(leaking.replace('  cans:\n', '  tools: [detector]\n  cans:\n'))).toEqual([]);
+  });
+
+  it('is told what its solution loses in the units of whoever reads it', () => {
+    const lost = (write?: WriteQuantity): string => {
+      const { formed, ready } = readScenario(file, text, rubrics);
+      if (!formed || !ready) throw new Error('cannot be played');
+      const plan = ['begin', 'finish'];
+      const idle = { ...formed.data, plans: { solution: plan, careless: plan, nothing: plan } };
+      checkPlans(scenarioOf(idle, rubrics), formed.findings, undefined, write);
+      return formed.findings.list.map(({ message }) => message).join('\n');
+    };
+    expect(lost()).toMatch(/Broken: .* kPa/);
+    const inPsi = lost(writerOf({ pressure: 'psi', temperature: 'degF', mass: 'oz' }));
+    expect(inPsi).toMatch(/Broken: .* psi/);
+    expect(inPsi).not.toContain('kPa');
   });
 
   it('is warned of a fault that nobody could see, a car too full, and what a teacher would not want', () => {

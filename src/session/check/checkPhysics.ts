@@ -12,10 +12,10 @@ import { faultOf } from '../../faults/registry';
 import { buildPlant, type PlantOptions } from '../../plant/buildPlant';
 import type { Command } from '../../plant/commandSpecs';
 import type { Plant } from '../../plant/plantPort';
-import { PA_PER_KPA } from '../../units/pressure';
 import { word } from '../../words/words';
 import { STEPS_PER_MINUTE } from '../clock';
 import { plantOptions } from '../scenario/plantOptions';
+import { type WriteQuantity, writeMetric } from '../writeQuantity';
 import type { Findings } from './findings';
 
 const MOST_OF_LABEL = 1.6;
@@ -37,7 +37,12 @@ const ON_GAUGES: Shows = [
   ['clutch.cyclesPerMin', 1],
 ];
 
-export function checkPhysics(data: ScenarioData, plant: Plant, findings: Findings): void {
+export function checkPhysics(
+  data: ScenarioData,
+  plant: Plant,
+  findings: Findings,
+  write: WriteQuantity = writeMetric,
+): void {
   const { contents, faults } = data;
   const options = plantOptions(data, 1);
   const labelKg = plant.value(plant.signalIndex('label.massKg'));
@@ -57,7 +62,7 @@ export function checkPhysics(data: ScenarioData, plant: Plant, findings: Finding
   });
   const runs = isEmpty ? null : runsOf(options, read);
   if (runs && read.length > 0 && !showsIn(runs)) findings.warning(['faults'], 'SCN212', word('check.unseen'));
-  if (runs) checkReadings(runs.faulty, findings);
+  if (runs) checkReadings(runs, findings, write);
   faults.forEach(({ fault, severity }, at) => {
     if (severity === 0)
       findings.warning(['faults', at, 'severity'], 'SCN215', word('check.severityNone', { id: fault }));
@@ -89,10 +94,12 @@ const showsIn = ({ signals, sound, faulty }: Runs): boolean =>
   signals.some(([, apart], at) => sound !== null && Math.abs(sound.last[at] - faulty.last[at]) > apart);
 
 /** Both sides by their gauges: on the scale, and no longer on their way. */
-function checkReadings({ before, last }: Settled, findings: Findings): void {
-  (['low', 'high'] as const).forEach((side, at) => {
-    const { minimum, maximum, offsetSpread } = gaugeSpecs[side];
-    const pressure = `${Math.round(last[at] / PA_PER_KPA)} kPa`;
+function checkReadings({ signals, faulty }: Runs, findings: Findings, write: WriteQuantity): void {
+  const { before, last } = faulty;
+  (['low', 'high'] as const).forEach((id, at) => {
+    const { minimum, maximum, offsetSpread } = gaugeSpecs[id];
+    const side = word(`check.side.${id}`);
+    const pressure = write({ source: signals[at][0], value: last[at], unit: 'Pa' });
     if (last[at] < minimum - offsetSpread || last[at] > maximum)
       findings.warning(['contents'], 'SCN217', word('check.offTheScale', { side, pressure }));
     const isDrifting = Math.abs(last[at] - before[at]) > DRIFT * (maximum - minimum);

@@ -56,6 +56,8 @@ export interface CheckWords {
   'check.noRubric': 'id';
   'check.noMeasure': 'measure' | 'rule';
   'check.severityNone': 'id';
+  'check.side.low': never;
+  'check.side.high': never;
   'check.offTheScale': 'pressure' | 'side';
   'check.unsettled': 'pressure' | 'side';
   'check.noRule': 'id';
