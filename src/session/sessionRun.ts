@@ -8,7 +8,7 @@ import type { Plant, PlantSnapshot } from '../plant/plantPort';
 import { awake } from './conditions/awake';
 import { compileCondition } from './conditions/compileCondition';
 import type { Moment, SignalTable } from './conditions/moment';
-import { settled } from './conditions/settled';
+import { openLimits } from './conditions/openLimits';
 import {
   type Controller,
   type ControllerSnapshot,
@@ -41,16 +41,18 @@ export interface SessionJob {
   readonly standing?: Standing;
 }
 
-/** Told after every command and every step; what it keeps of it is its own affair. */
-export type Observer = (seen: {
+interface Seen {
   readonly moment: Moment;
-  readonly command: Command | null;
-  readonly edges: readonly Edge[];
-  readonly transitions: readonly Transition[];
   readonly table: SignalTable;
+  command: Command | null;
+  edges: readonly Edge[];
+  transitions: readonly Transition[];
   /** Nothing happened, now or in the moment before. */
-  readonly quiet: boolean;
-}) => void;
+  quiet: boolean;
+}
+
+/** Told after every command and every step, of one object that holds for that moment; what it keeps is its own affair. */
+export type Observer = (seen: Readonly<Seen>) => void;
 
 export interface RunSnapshot {
   readonly plant: PlantSnapshot;
@@ -100,16 +102,16 @@ export function sessionRun(job: SessionJob, mode: Mode, plant: Plant, observe?: 
     id,
     quotes,
     holds: compileCondition(never, table),
-    settled: settled(never, table),
+    limits: openLimits(never, table),
     was: false,
   }));
   const deliveries = job.deliveries.map(({ id, done }) => ({
     id,
     done: compileCondition(done, table),
-    settled: settled(done, table),
+    limits: openLimits(done, table),
   }));
-  const openCriticals = awake(criticals, (one, now) => one.settled(now) !== null);
-  const openDeliveries = awake(deliveries, (one, now) => one.settled(now) !== null);
+  const openCriticals = awake(criticals, (one, now) => one.limits(now));
+  const openDeliveries = awake(deliveries, (one, now) => one.limits(now));
   let book = emptyBook();
   let revision = 0;
   let events = NOTHING;
@@ -123,6 +125,7 @@ export function sessionRun(job: SessionJob, mode: Mode, plant: Plant, observe?: 
       return events;
     },
   };
+  const seen: Seen = { moment, table, command: null, edges: [], transitions, quiet: false };
   const hear = (event: ControllerEvent): readonly Transition[] => {
     const walked = state.hear(event);
     if (walked.length > 0) transitions = [...transitions, ...walked];
@@ -142,7 +145,7 @@ export function sessionRun(job: SessionJob, mode: Mode, plant: Plant, observe?: 
     book.stopped = { rule, step: plant.step, rewindStep: book.lastCommandStep, quotes: quoted(quotes) };
   };
   const lookAtCriticals = (quiet: boolean): void => {
-    for (const critical of openCriticals.now(quiet)) {
+    for (const critical of openCriticals.now(moment, quiet)) {
       const holds = critical.holds(moment);
       if (holds && !critical.was) stopAt(critical.id, critical.quotes);
       critical.was = holds;
@@ -150,13 +153,25 @@ export function sessionRun(job: SessionJob, mode: Mode, plant: Plant, observe?: 
     openCriticals.looked(moment, quiet);
   };
   const lookAtDeliveries = (quiet: boolean): void => {
-    for (const { id, done } of openDeliveries.now(quiet)) {
+    for (const { id, done } of openDeliveries.now(moment, quiet)) {
       if (!book.deliveriesDone.includes(id) && done(moment)) {
         book.deliveriesDone.push(id);
         revision++;
       }
     }
     openDeliveries.looked(moment, quiet);
+  };
+  const tellObserver = (
+    to: Observer,
+    command: Command | null,
+    edges: readonly Edge[],
+    quiet: boolean,
+  ): void => {
+    seen.command = command;
+    seen.edges = edges;
+    seen.transitions = transitions;
+    seen.quiet = quiet;
+    to(seen);
   };
   /** Everything that follows from the moment as it stands; gives the first notable edge. */
   const lookRound = (isStep: boolean, command: Command | null): string | null => {
@@ -173,7 +188,7 @@ export function sessionRun(job: SessionJob, mode: Mode, plant: Plant, observe?: 
     lookAtCriticals(quiet);
     lookAtDeliveries(quiet);
     if (edges.length > 0 || isBusy) revision++;
-    observe?.({ moment, command, edges, transitions, table, quiet });
+    if (observe) tellObserver(observe, command, edges, quiet);
     transitions = NO_TRANSITIONS;
     return notable;
   };

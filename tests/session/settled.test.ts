@@ -2,9 +2,11 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Condition } from '../../shared/schema/condition';
+import { awake } from '../../src/session/conditions/awake';
 import { movesByItself } from '../../src/session/conditions/changesByItself';
 import { compileCondition } from '../../src/session/conditions/compileCondition';
-import type { Moment } from '../../src/session/conditions/moment';
+import type { Moment, SignalTable } from '../../src/session/conditions/moment';
+import { openLimits } from '../../src/session/conditions/openLimits';
 import { settled } from '../../src/session/conditions/settled';
 import { openSession } from '../../src/session/openSession';
 import { playPlan } from '../../src/session/plan/playPlan';
@@ -96,4 +98,60 @@ test('nothing that people set changes in a quiet step of a job', () => {
   expect(core.step).toBeGreaterThan(1000);
   expect(before.size).toBeGreaterThan(100);
   expect([...changed]).toEqual([]);
+});
+
+/** A signal goes where it likes between and on the limits, and is lost at times. */
+const place = fc.constantFrom(-1, 0, 1, 2, 3, Number.NaN);
+const bounded = fc.oneof(
+  fc.record({ signal: fc.constantFrom('a', 'b', '*'), over: fc.constantFrom(0, 1, 2) }),
+  fc.record({ signal: fc.constantFrom('a', 'b', '*'), under: fc.constantFrom(0, 1, 2) }),
+  fc.record({ signal: fc.constantFrom('a', 'set'), is: fc.constantFrom(0, 1, 2) }),
+);
+const { tree } = fc.letrec<{ tree: Condition }>((tie) => ({
+  tree: fc.oneof(
+    { maxDepth: 3 },
+    bounded,
+    fc.constant({ event: 'coupled' }),
+    fc.record({ all: fc.array(tie('tree'), { minLength: 1, maxLength: 3 }) }),
+    fc.record({ any: fc.array(tie('tree'), { minLength: 1, maxLength: 3 }) }),
+    fc.record({ not: tie('tree') }),
+  ),
+}));
+
+test('what is passed over in a quiet step would have come to what it came to', () => {
+  const ratios: SignalTable = {
+    signals: [
+      { id: 'a', unit: '1', kind: 'reading' },
+      { id: 'b', unit: '1', kind: 'truth' },
+      { id: 'set', unit: '1', kind: 'control' },
+    ],
+  };
+  let passedOver = 0;
+  fc.assert(
+    fc.property(
+      fc.array(tree, { minLength: 1, maxLength: 4 }),
+      fc.array(fc.tuple(place, place), { minLength: 3, maxLength: 12 }),
+      fc.integer({ min: 0, max: 2 }),
+      (trees, walk, set) => {
+        let now: readonly number[] = [];
+        const moment: Moment = { value: (index) => now[index], events: [] };
+        const all = trees.map((one) => ({
+          holds: compileCondition(one, ratios),
+          limits: openLimits(one, ratios),
+          was: false,
+        }));
+        const bank = awake(all, (one, at) => one.limits(at));
+        for (const [step, [a, b]] of walk.entries()) {
+          now = [a, b, set];
+          const looked = bank.now(moment, step > 0);
+          for (const one of looked) one.was = one.holds(moment);
+          bank.looked(moment, step > 0);
+          passedOver += all.length - looked.length;
+          expect(all.map(({ was }) => was)).toEqual(all.map(({ holds }) => holds(moment)));
+        }
+      },
+    ),
+    { seed: 1, numRuns: 500 },
+  );
+  expect(passedOver).toBeGreaterThan(1000);
 });

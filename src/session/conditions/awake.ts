@@ -1,26 +1,59 @@
-/** Of things that hang on conditions, those that have to be looked at: all, but while nothing happens only what may change. */
+/**
+ * Of things that hang on conditions, those that have to be looked at: all, but while nothing happens only what may change,
+ * and of that what counts steps, until a signal passes a limit that something hangs on.
+ */
 import type { Moment } from './moment';
+import type { Limit } from './openLimits';
+import { type Stir, stir } from './stir';
 
 interface Awake<One> {
   /** In their order. `quiet`: nothing happened, now or in the moment before. */
-  now(quiet: boolean): readonly One[];
+  now(moment: Moment, quiet: boolean): readonly One[];
   /** To be called once they have been looked at. */
   looked(moment: Moment, quiet: boolean): void;
   /** The moment looked at last is no longer the one before. */
   forget(): void;
 }
 
-/** `sleeps`: whether one stays as it is from this moment, in which nothing happens, until something does. */
-export function awake<One>(all: readonly One[], sleeps: (one: One, moment: Moment) => boolean): Awake<One> {
-  let open: readonly One[] | null = null;
+interface Quiet<One> {
+  readonly open: readonly One[];
+  readonly counting: readonly One[];
+  readonly stir: Stir;
+}
+
+/**
+ * `limits`: what one hangs on from this moment, in which nothing happens, until something does; none where it stays as it
+ * is, null where it counts steps.
+ */
+export function awake<One>(
+  all: readonly One[],
+  limits: (one: One, moment: Moment) => readonly Limit[] | null,
+): Awake<One> {
+  let held: Quiet<One> | null = null;
+  let stirred = false;
+  const quietIn = (moment: Moment): Quiet<One> => {
+    const each = all.map((one) => ({ one, on: limits(one, moment) }));
+    return {
+      open: each.filter(({ on }) => on === null || on.length > 0).map(({ one }) => one),
+      counting: each.filter(({ on }) => on === null).map(({ one }) => one),
+      stir: stir(each.flatMap(({ on }) => on ?? [])),
+    };
+  };
   return {
-    now: (quiet) => (quiet && open !== null ? open : all),
+    now(moment, quiet) {
+      if (!quiet || held === null) return all;
+      stirred = held.stir.stirred(moment);
+      return stirred ? held.open : held.counting;
+    },
     looked(moment, quiet) {
-      if (!quiet) open = null;
-      else open ??= all.filter((one) => !sleeps(one, moment));
+      if (!quiet) held = null;
+      else if (held === null || stirred) {
+        held ??= quietIn(moment);
+        held.stir.rest(moment);
+      }
     },
     forget() {
-      open = null;
+      held = null;
     },
   };
 }

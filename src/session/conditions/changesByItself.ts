@@ -7,8 +7,8 @@ import type { SignalSpec } from '../../plant/signalTypes';
 import { matchingSignals } from './compileCondition';
 import type { SignalTable } from './moment';
 
-/** Follow commands as controls do, although they are seen and heard. */
-const SET_BY_HAND = new Set(['engine.rpm']);
+/** Follow commands as controls do, although they are seen and heard; a hose that is caught says so with an event. */
+const SET_BY_HAND = /^(engine\.rpm|hose\.[^.]+\.caught)$/;
 /** How long something that was set has held. */
 const GROWS = new Set(['test.heldRatio']);
 
@@ -31,4 +31,4 @@ function hasMovingSignal(condition: Condition, table: SignalTable): boolean {
 }
 
 export const movesByItself = ({ id, kind }: SignalSpec): boolean =>
-  kind === 'control' ? GROWS.has(id) : !SET_BY_HAND.has(id);
+  kind === 'control' ? GROWS.has(id) : !SET_BY_HAND.test(id);

@@ -8,6 +8,7 @@ import { STEPS_PER_SECOND } from '../clock';
 import { awake } from '../conditions/awake';
 import { ConditionError, compileCondition, matchingSignals } from '../conditions/compileCondition';
 import type { Moment, SignalTable } from '../conditions/moment';
+import { type Limit, openLimits } from '../conditions/openLimits';
 import { settled } from '../conditions/settled';
 import type { Edge, RestWatch, WatchSpec } from './watch';
 
@@ -15,6 +16,7 @@ const LEVEL = 0;
 const HELD = 1;
 const REFERENCE = 2;
 const WIDTH = 3;
+const NO_LIMITS: readonly Limit[] = [];
 
 export interface WatchBank {
   /**
@@ -32,18 +34,18 @@ type Look = (moment: Moment, state: Float64Array, at: number, isStep: boolean) =
 export function watchBank(specs: readonly WatchSpec[], table: SignalTable): WatchBank {
   const known = specs.flatMap((spec) => {
     const look = lookOf(spec, table);
-    return look === null ? [] : [{ spec, look, asleep: asleepOf(spec, table) }];
+    return look === null ? [] : [{ spec, look, limits: limitsOf(spec, table) }];
   });
   const open = awake(
     known.map((_, at) => at),
-    (at, moment) => known[at].asleep(moment),
+    (at, moment) => known[at].limits(moment),
   );
   const state = new Float64Array(WIDTH * known.length);
   const none: readonly Edge[] = [];
   return {
     look(moment, isStep, quiet = false) {
       let edges: Edge[] | null = null;
-      for (const i of open.now(quiet)) {
+      for (const i of open.now(moment, quiet)) {
         const at = WIDTH * i;
         const level = known[i].look(moment, state, at, isStep) ? 1 : 0;
         if (level === state[at + LEVEL]) continue;
@@ -62,14 +64,13 @@ export function watchBank(specs: readonly WatchSpec[], table: SignalTable): Watc
   };
 }
 
-/** Whether a watch stays as it is while nothing happens: one that counts steps does only where it does not hold. */
-function asleepOf(spec: WatchSpec, table: SignalTable): (moment: Moment) => boolean {
-  if ('rest' in spec) {
-    const during = spec.during === undefined ? null : settled(spec.during, table);
-    return (moment) => during !== null && during(moment) === false;
-  }
-  const when = settled(spec.when, table);
-  return spec.heldS === undefined ? (moment) => when(moment) !== null : (moment) => when(moment) === false;
+/** What a watch hangs on while nothing happens: one that counts steps sleeps only where it does not hold. */
+function limitsOf(spec: WatchSpec, table: SignalTable): (moment: Moment) => readonly Limit[] | null {
+  if (!('rest' in spec) && spec.heldS === undefined) return openLimits(spec.when, table);
+  const condition = 'rest' in spec ? spec.during : spec.when;
+  if (condition === undefined) return () => null;
+  const holds = settled(condition, table);
+  return (moment) => (holds(moment) === false ? NO_LIMITS : null);
 }
 
 function edgeOf({ id, notable }: WatchSpec, rises: boolean): Edge {
