@@ -3,15 +3,17 @@ import './styles/workshop.css';
 import './styles/workshopForm.css';
 import './styles/workshopCar.css';
 import './styles/workshopProof.css';
-import { type JSX, Show } from 'solid-js';
+import { createMemo, type JSX, Show } from 'solid-js';
 import { proofMarkup } from '../export/proof/proofMarkup';
 import { causeName, readingText, testName, toolName } from '../export/proof/written';
 import { writerOf } from '../instruments/evidenceUnits';
 import { TopBar } from '../panels/TopBar';
 import type { Mode } from '../session/corePort';
-import { word } from '../words/words';
+import { shownMarks } from '../units/format';
+import { spokenLanguage, word } from '../words/words';
 import type { CarLinks } from '../workshop/carLinks';
 import { Workshop } from '../workshop/Workshop';
+import { createWork } from '../workshop/work';
 import { language } from './language';
 import { ProofSheet } from './ProofSheet';
 import { proofStore } from './proofStore';
@@ -49,6 +51,12 @@ export default function WorkshopPage(props: WorkshopPageProps): JSX.Element {
       look: (value) => readingText(value, 'look'),
     },
   };
+  const spoken = createMemo(
+    () => ({ language: language() ?? spokenLanguage(), marks: shownMarks(), units: settings().units }),
+    undefined,
+    { equals: (a, b) => JSON.stringify(a) === JSON.stringify(b) },
+  );
+  const work = createWork(spoken, links.proofs);
   return (
     <div class="ws-page" hidden={props.hidden}>
       <TopBar
@@ -58,9 +66,7 @@ export default function WorkshopPage(props: WorkshopPageProps): JSX.Element {
         onMenu={props.onMenu}
       />
       <Show when={language()} keyed>
-        {(spoken) => (
-          <Workshop language={spoken} units={settings().units} links={links} examples={shelfFacts()} />
-        )}
+        <Workshop work={work} units={settings().units} links={links} examples={shelfFacts()} />
       </Show>
     </div>
   );

@@ -1,35 +1,18 @@
 /** The right side of the workshop: what the car does that the text describes, what it looks like, and ways to try it. */
-import {
-  createEffect,
-  createMemo,
-  createSignal,
-  For,
-  type JSX,
-  Match,
-  on,
-  Show,
-  Switch,
-  untrack,
-} from 'solid-js';
+import { createSignal, For, type JSX, Match, Show, Switch, untrack } from 'solid-js';
 import type { ScenarioData } from '../../shared/schema/scenario';
 import type { DisplayUnits } from '../instruments/displayUnits';
 import type { Mode } from '../session/corePort';
 import { word } from '../words/words';
 import { CarPanel } from './car/CarPanel';
 import { Choice } from './car/Choice';
-import { runningCar } from './car/runningCar';
 import type { CarLinks } from './carLinks';
-import type { Checked } from './checked';
 import { ProofPanel } from './proof/ProofPanel';
-import { proving } from './proof/proving';
 import { SuspectsPanel } from './proof/SuspectsPanel';
-import { suspectsTable } from './proof/suspectsTable';
+import type { Work } from './work';
 
 export interface CarSideProps {
-  /** The text as it stands now. */
-  readonly text: () => string;
-  /** What was last found in it; null before anything was. */
-  readonly checked: () => Checked | null;
+  readonly work: Work;
   readonly units: DisplayUnits;
   readonly links: CarLinks;
 }
@@ -90,23 +73,7 @@ function Play(props: { readonly ready: ScenarioData | null; readonly links: CarL
 const [tab, setTab] = createSignal<Tab>('car');
 
 export function CarSide(props: CarSideProps): JSX.Element {
-  /** Of the text as it stands: null while it has errors, or has not been looked at yet. */
-  const ready = createMemo(() => {
-    const checked = props.checked();
-    return checked && checked.text === props.text() ? checked.scenario : null;
-  });
-  const [last, setLast] = createSignal<ScenarioData | null>(null);
-  createEffect(on(ready, (data) => data && setLast(data)));
-  const car = runningCar(last);
-  const suspects = suspectsTable();
-  const proofs = untrack(() => proving(props.links.proofs));
-  createEffect(
-    on(proofs.proved, (made) => {
-      if (!made) return;
-      const { apart, own } = made.proof;
-      suspects.take({ table: apart, own, data: made.data });
-    }),
-  );
+  const { ready, car, suspects, proofs } = untrack(() => props.work);
   return (
     <section class="ws-car" aria-label={word('workshopCar.side')} data-region tabIndex={-1}>
       <div class="row wrap wc-head">

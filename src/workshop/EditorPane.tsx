@@ -15,6 +15,7 @@ export function EditorPane(props: {
     const { written } = props;
     const editor = createEditor(host, {
       text: written.text(),
+      memory: written.memory(),
       known: () => {
         const vocabulary = written.vocabulary();
         const vehicle = written.looked()?.form?.vehicle ?? '';

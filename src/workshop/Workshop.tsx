@@ -1,5 +1,5 @@
 /** The workshop: at the left the text of a scenario, at the right the car it describes. */
-import { createSignal, type JSX, onCleanup, onMount, Show } from 'solid-js';
+import { createSignal, type JSX, onCleanup, onMount, Show, untrack } from 'solid-js';
 import type { DisplayUnits } from '../instruments/displayUnits';
 import { word } from '../words/words';
 import { CarSide } from './CarSide';
@@ -15,10 +15,10 @@ import { templatesForLinks } from './keep/starts';
 import { Notices } from './Notices';
 import { type Example, Starts } from './Starts';
 import { TextBar } from './TextBar';
-import { createWritten } from './written';
+import type { Work } from './work';
 
 export interface WorkshopProps {
-  readonly language: string;
+  readonly work: Work;
   readonly units: DisplayUnits;
   readonly links: CarLinks;
   /** Scenarios that ship, to look at and begin from. */
@@ -26,7 +26,7 @@ export interface WorkshopProps {
 }
 
 export function Workshop(props: WorkshopProps): JSX.Element {
-  const written = createWritten(props.language);
+  const { written } = untrack(() => props.work);
   const [isStarting, setStarting] = createSignal(keptDraft() === null);
   const [trouble, setTrouble] = createSignal<string | null>(null);
   const [enclosed, setEnclosed] = createSignal<string | null>(null);
@@ -112,7 +112,7 @@ export function Workshop(props: WorkshopProps): JSX.Element {
           <Findings written={written} />
         </div>
       </section>
-      <CarSide text={written.text} checked={written.checked} units={props.units} links={props.links} />
+      <CarSide work={props.work} units={props.units} links={props.links} />
     </main>
   );
 }

@@ -1,17 +1,16 @@
 /**
  * What is written in the workshop and all that follows from it: kept a moment after each change, looked at by the worker a
- * moment later, and played through once nothing has changed for a while.
+ * moment later, and played through once nothing has changed for a while. Looked at anew where the page speaks otherwise.
  */
-import { createSignal, onCleanup, onMount } from 'solid-js';
+import { createEffect, createSignal, on, onCleanup, onMount, untrack } from 'solid-js';
 import type { Problem } from '../../shared/schema/problem';
-import { shownMarks } from '../units/format';
 import type { Checked } from './checked';
 import type { Wish } from './edit/wish';
-import type { Editor } from './editor/createEditor';
+import type { Editor, EditorMemory } from './editor/createEditor';
 import type { Mark } from './editor/marks';
 import { type Draft, keepDraft, keptDraft, onOtherTab, setAside } from './keep/drafts';
 import { openDesk } from './reader/desk';
-import type { Choices, Looked } from './reader/protocol';
+import type { Choices, Looked, Spoken } from './reader/protocol';
 import type { Vocabulary } from './reader/vocabulary';
 
 const LOOK_AFTER_MS = 180;
@@ -20,8 +19,8 @@ const PLAY_AFTER_MS = 2500;
 
 export type Playing = 'no' | 'running' | 'done';
 
-export function createWritten(language: string) {
-  const desk = openDesk({ language, marks: shownMarks() });
+export function createWritten(spoken: () => Spoken) {
+  const desk = openDesk(() => untrack(spoken));
   const tab = String(crypto.getRandomValues(new Uint32Array(1))[0]);
   const first = keptDraft();
   const [text, setText] = createSignal(first?.text ?? '');
@@ -37,6 +36,7 @@ export function createWritten(language: string) {
   const [failure, setFailure] = createSignal<string | null>(null);
   const [other, setOther] = createSignal<Draft | null>(null);
   let editor: Editor | null = null;
+  let memory: EditorMemory | null = null;
   let lookTimer = 0;
   let keepTimer = 0;
   let playTimer = 0;
@@ -65,8 +65,10 @@ export function createWritten(language: string) {
     show(shown, problems, scenario);
     setPlaying('done');
   };
+  const learn = (): void => void desk.vocabulary().then(setVocabulary, (error) => setFailure(String(error)));
   const look = async (): Promise<void> => {
     const shown = text();
+    if (!vocabulary()) learn();
     try {
       const found = await desk.look(shown);
       if (found === null || shown !== text()) return;
@@ -95,11 +97,22 @@ export function createWritten(language: string) {
     if (keepTimer !== 0) keepNow();
   };
   onMount(() => {
-    void desk.vocabulary().then(setVocabulary, (error) => setFailure(String(error)));
-    if (text() !== '') void look();
+    if (text() === '') learn();
+    else void look();
     addEventListener('pagehide', leave);
     document.addEventListener('visibilitychange', leave);
   });
+  createEffect(
+    on(
+      spoken,
+      () => {
+        desk.callOff();
+        learn();
+        if (text() !== '') void look();
+      },
+      { defer: true },
+    ),
+  );
   const endOther = onOtherTab((draft) => setOther(draft.text === text() ? null : draft));
   onCleanup(() => {
     leave();
@@ -128,7 +141,10 @@ export function createWritten(language: string) {
       setMarks(found);
       setCursor(at);
     },
+    /** What the editor before knew; null where there was none. */
+    memory: () => memory,
     attach(made: Editor | null): void {
+      memory = editor?.memory() ?? memory;
       editor = made;
       const last = checked();
       if (last && last.text === text()) editor?.mark(last.problems);

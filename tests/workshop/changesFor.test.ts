@@ -9,6 +9,7 @@ import type { Wish } from '../../src/workshop/edit/wish';
 import { massUnit, temperatureUnit } from '../../src/workshop/formUnits';
 import { vocabulary } from '../../src/workshop/reader/vocabulary';
 
+const METRIC = { pressure: 'kPa', temperature: 'degC', mass: 'g' } as const;
 const TEXT = `# A lesson about fans.
 id: own
 title: Own
@@ -82,7 +83,7 @@ describe('a change by the form', () => {
   });
 
   it('of the car leads the hoses of the plans to the same sides of the other car', () => {
-    const { vehicles } = vocabulary();
+    const { vehicles } = vocabulary(METRIC);
     const portsOf = (id: string) => vehicles.find((one) => one.id === id)?.ports ?? [];
     const text = TEXT.replace(
       '    - begin\n',

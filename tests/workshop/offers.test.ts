@@ -6,7 +6,7 @@ import { offersAt } from '../../src/workshop/text/offers';
 import { placeAt } from '../../src/workshop/text/placeAt';
 
 const known = {
-  vocabulary: vocabulary(),
+  vocabulary: vocabulary({ pressure: 'kPa', temperature: 'degC', mass: 'g' }),
   choices: {
     port: ['port-a', 'port-b'],
     zone: ['fender', 'mat'],

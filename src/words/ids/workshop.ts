@@ -87,7 +87,7 @@ export interface WorkshopWords {
   'workshop.form.done': never;
   'workshop.form.noPlace': never;
   'workshop.form.times': 'times';
-  'workshop.form.gramsAYear': 'grams';
+  'workshop.form.aYear': 'mass';
   'workshop.along.answer': never;
   'workshop.along.plan': never;
   'workshop.along.varies': never;

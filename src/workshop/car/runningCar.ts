@@ -34,8 +34,7 @@ export interface RunningCar {
 const PAUSE_MS = 500;
 
 export function runningCar(scenario: () => ScenarioData | null): RunningCar {
-  const worker = new Worker(new URL('./car.worker.ts', import.meta.url), { type: 'module' });
-  const post = (message: ToCar): void => worker.postMessage(message);
+  let worker: Worker | null = null;
   const [picture, setPicture] = createSignal<CarPicture | null>(null);
   const [way, setWay] = createSignal<CarWay>('running');
   const [progress, setProgress] = createSignal<number | null>(null);
@@ -51,7 +50,8 @@ export function runningCar(scenario: () => ScenarioData | null): RunningCar {
     asked = data;
     setFailure(null);
     setProgress(0);
-    post({ type: 'run', serial, data, way: way() });
+    worker ??= open();
+    worker.postMessage({ type: 'run', serial, data, way: way() } satisfies ToCar);
   };
   const take = (message: FromCar): void => {
     if (message.serial !== serial || asked === null) return;
@@ -71,10 +71,17 @@ export function runningCar(scenario: () => ScenarioData | null): RunningCar {
         setPicture({ ...before, band: [...before.band, piece.at].sort((a, b) => a.ambientK - b.ambientK) });
     }
   };
-  worker.onmessage = ({ data }: MessageEvent<FromCar>) => take(data);
-  worker.onerror = (event) => {
-    setFailure(whyItBroke(event));
-    setProgress(null);
+  /** One that broke is thrown away: the next wish gets another. */
+  const open = (): Worker => {
+    const opened = new Worker(new URL('./car.worker.ts', import.meta.url), { type: 'module' });
+    opened.onmessage = ({ data }: MessageEvent<FromCar>) => take(data);
+    opened.onerror = (event) => {
+      opened.terminate();
+      worker = null;
+      setFailure(whyItBroke(event));
+      setProgress(null);
+    };
+    return opened;
   };
   const key = createMemo(() => {
     const data = scenario();
@@ -85,14 +92,14 @@ export function runningCar(scenario: () => ScenarioData | null): RunningCar {
       clearTimeout(timer);
       serial++;
       setProgress(null);
-      post({ type: 'stop' });
+      worker?.postMessage({ type: 'stop' } satisfies ToCar);
       const data = untrack(scenario);
       if (wanted !== null && data) timer = window.setTimeout(() => ask(data), PAUSE_MS);
     }),
   );
   onCleanup(() => {
     clearTimeout(timer);
-    worker.terminate();
+    worker?.terminate();
   });
   return { picture, way, setWay, progress, failure };
 }

@@ -2,7 +2,7 @@
  * The text of a scenario as an editor. It lives in a shadow root, because there its looks are constructed sheets: the page
  * allows no inline ones. Tab is left alone and leads on to the next control.
  */
-import { history, historyKeymap, isolateHistory, standardKeymap } from '@codemirror/commands';
+import { history, historyField, historyKeymap, isolateHistory, standardKeymap } from '@codemirror/commands';
 import { yaml } from '@codemirror/lang-yaml';
 import { indentUnit } from '@codemirror/language';
 import { EditorState, type Extension } from '@codemirror/state';
@@ -18,6 +18,9 @@ import { findingKeys } from './findingKeys';
 import { markSigns } from './markSigns';
 import { type Mark, marking, marksField } from './marks';
 
+/** What an editor leaves behind: text, cursor, and what can be undone. */
+export type EditorMemory = Readonly<Record<string, unknown>>;
+
 export interface Editor {
   text(): string;
   /** Another text takes this one's place; what was written before can be had back with undo. */
@@ -27,11 +30,14 @@ export interface Editor {
   mend(mark: Mark): void;
   jumpTo(offset: number): void;
   focus(): void;
+  memory(): EditorMemory;
   destroy(): void;
 }
 
 export interface EditorOptions {
   readonly text: string;
+  /** Of the editor that was here before, where it had the same text. */
+  readonly memory: EditorMemory | null;
   readonly known: () => Known | null;
   readonly onText: (text: string) => void;
   readonly onMarks: (marks: readonly Mark[], cursor: number) => void;
@@ -39,6 +45,7 @@ export interface EditorOptions {
 }
 
 const SHOWN_FOR_MS = 4000;
+const KEPT = { history: historyField };
 
 export function createEditor(host: HTMLElement, options: EditorOptions): Editor {
   const root = host.shadowRoot ?? host.attachShadow({ mode: 'open' });
@@ -53,29 +60,28 @@ export function createEditor(host: HTMLElement, options: EditorOptions): Editor 
       annotations: isolateHistory.of('full'),
     });
   };
-  const view = new EditorView({
-    root,
-    parent: root,
-    state: EditorState.create({
-      doc: options.text,
-      extensions: [
-        editorTheme,
-        writing(),
-        lineNumbers(),
-        markSigns(mend),
-        highlightActiveLine(),
-        changedLines,
-        completing(options.known),
-        findingKeys(mend, options.onSave),
-        EditorView.updateListener.of(({ state, docChanged, startState, selectionSet }) => {
-          if (docChanged) options.onText(state.doc.toString());
-          const marks = state.field(marksField);
-          if (selectionSet || docChanged || marks !== startState.field(marksField))
-            options.onMarks(marks, state.selection.main.head);
-        }),
-      ],
+  const extensions: Extension = [
+    editorTheme,
+    writing(),
+    lineNumbers(),
+    markSigns(mend),
+    highlightActiveLine(),
+    changedLines,
+    completing(options.known),
+    findingKeys(mend, options.onSave),
+    EditorView.updateListener.of(({ state, docChanged, startState, selectionSet }) => {
+      if (docChanged) options.onText(state.doc.toString());
+      const marks = state.field(marksField);
+      if (selectionSet || docChanged || marks !== startState.field(marksField))
+        options.onMarks(marks, state.selection.main.head);
     }),
-  });
+  ];
+  const { text, memory } = options;
+  const state =
+    memory?.doc === text
+      ? EditorState.fromJSON(memory, { extensions }, KEPT)
+      : EditorState.create({ doc: text, extensions });
+  const view = new EditorView({ root, parent: root, state });
   // findings that come or go below change how much of the text can be seen
   const resized = new ResizeObserver(() => {
     if (view.hasFocus) view.dispatch({ effects: EditorView.scrollIntoView(view.state.selection.main.head) });
@@ -105,6 +111,7 @@ export function createEditor(host: HTMLElement, options: EditorOptions): Editor 
       view.focus();
     },
     focus: () => view.focus(),
+    memory: () => view.state.toJSON(KEPT),
     destroy() {
       clearTimeout(timer);
       resized.disconnect();

@@ -15,13 +15,15 @@ const nameOf = (thoroughness: Thoroughness): string =>
     full: word('workshopCar.proof.full'),
   })[thoroughness];
 
+/** Stays chosen when the screen is built anew. */
+const [thoroughness, setThoroughness] = createSignal<Thoroughness>('usual');
+
 export function ProofPanel(props: {
   readonly proving: Proving;
   /** Null while the text has errors. */
   readonly ready: ScenarioData | null;
   readonly links: CarLinks;
 }): JSX.Element {
-  const [thoroughness, setThoroughness] = createSignal<Thoroughness>('usual');
   let heading: HTMLHeadingElement | undefined;
   const prove = (): void => {
     if (props.ready) props.proving.start(props.ready, proofRequests[thoroughness()]);

@@ -1,7 +1,7 @@
 /**
  * The page's end of the workers: one that reads what is written, one that writes what a form wishes and never waits for the
  * first, one that plays a scenario's plans and is thrown away when the text goes on changing. Of looks at a text only the
- * last one asked for is answered.
+ * last one asked for is answered. One that broke is thrown away too: whoever asks next gets another.
  */
 import type { Problem } from '../../../shared/schema/problem';
 import type { Changes } from '../edit/changesFor';
@@ -34,39 +34,44 @@ interface Line {
 
 const start = (): Worker => new Worker(new URL('../workshop.worker.ts', import.meta.url), { type: 'module' });
 
-function openLine(spoken: Spoken): Line {
-  const worker = start();
+function openLine(spoken: () => Spoken): Line {
+  let worker: Worker | null = null;
   const waiting = new Map<number, (answer: Answer) => void>();
   let last = 0;
-  let broken: string | null = null;
-  worker.onmessage = ({ data }: MessageEvent<Answer>) => {
-    waiting.get(data.number)?.(data);
-    waiting.delete(data.number);
-  };
   const giveUp = (failed: string): void => {
     for (const [number, give] of waiting) give({ number, gives: 'nothing', failed });
     waiting.clear();
   };
-  worker.onerror = (event) => {
-    broken = whyItBroke(event);
-    giveUp(broken);
+  const open = (): Worker => {
+    const opened = start();
+    opened.onmessage = ({ data }: MessageEvent<Answer>) => {
+      waiting.get(data.number)?.(data);
+      waiting.delete(data.number);
+    };
+    opened.onerror = (event) => {
+      opened.terminate();
+      worker = null;
+      giveUp(whyItBroke(event));
+    };
+    return opened;
   };
   return {
     ask(asking) {
       last += 1;
       const number = last;
-      if (broken !== null) return Promise.resolve({ number, gives: 'nothing', failed: broken });
-      worker.postMessage({ ...asking, number, spoken });
+      worker ??= open();
+      worker.postMessage({ ...asking, number, spoken: spoken() });
       return new Promise((resolve) => waiting.set(number, resolve));
     },
     close() {
-      worker.terminate();
+      worker?.terminate();
       giveUp('');
     },
   };
 }
 
-export function openDesk(spoken: Spoken): Desk {
+/** `spoken` is looked at with every question. */
+export function openDesk(spoken: () => Spoken): Desk {
   const reader = openLine(spoken);
   const writer = openLine(spoken);
   let player: Line | null = null;

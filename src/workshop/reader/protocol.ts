@@ -1,6 +1,7 @@
 /** What page and worker of the workshop say to each other. Every answer carries the number of what it answers. */
 import type { Problem } from '../../../shared/schema/problem';
 import type { ScenarioData } from '../../../shared/schema/scenario';
+import type { DisplayUnits } from '../../instruments/displayUnits';
 import type { NumberMarks } from '../../units/format';
 import type { Changes } from '../edit/changesFor';
 import type { FormValues } from '../edit/formOf';
@@ -20,10 +21,11 @@ export interface Looked {
   readonly choices: Choices | null;
 }
 
-/** How the page speaks: its language, and its marks in numbers. */
+/** How the page speaks: its language, its marks in numbers, and the units it writes in. */
 export interface Spoken {
   readonly language: string;
   readonly marks: NumberMarks;
+  readonly units: DisplayUnits;
 }
 
 export type Request = { readonly number: number; readonly spoken: Spoken } & (

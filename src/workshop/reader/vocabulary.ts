@@ -1,6 +1,7 @@
 /**
  * What may be written in a scenario, as plain data for whoever helps with writing: keys with what may stand there, units,
- * vehicles, faults with what each severity means, commands with their arguments. In the language that is set.
+ * vehicles, faults with what each severity means, commands with their arguments. In the language that is set,
+ * figures in the units given.
  */
 import { conditionSchema } from '../../../shared/schema/condition';
 import { describeKeys, type KeyDescription } from '../../../shared/schema/describeKeys';
@@ -9,6 +10,7 @@ import { ruleSchema } from '../../../shared/schema/rubric';
 import { scenarioSchema } from '../../../shared/schema/scenario';
 import { WAITS } from '../../../shared/schema/waits';
 import { faults } from '../../faults/registry';
+import type { DisplayUnits } from '../../instruments/displayUnits';
 import { layoutOf } from '../../layout/layouts';
 import { tracePort } from '../../layout/trace';
 import { routesOf } from '../../layout/zones';
@@ -67,7 +69,7 @@ const ELSEWHERE = new Map([
 ] as [typeof conditionSchema, string][]);
 
 /** All vehicles have to be there. */
-export function vocabulary(): Vocabulary {
+export function vocabulary(units: DisplayUnits): Vocabulary {
   return {
     keys: describeKeys(scenarioSchema, ELSEWHERE),
     units: Object.fromEntries(Object.entries(KINDS).map(([kind, { units }]) => [kind, Object.keys(units)])),
@@ -86,7 +88,7 @@ export function vocabulary(): Vocabulary {
       title: named(`faults.${fault.id}.title`, fault.id),
       quantity: named(`faults.quantity.${fault.quantity.name}`, fault.quantity.name),
       figures: Array.from({ length: SEVERITY_STEPS + 1 }, (_, step) =>
-        figureOf(fault.quantity.name, fault.quantity.unit, fault.quantity.at(step / SEVERITY_STEPS)),
+        figureOf(fault.quantity.name, fault.quantity.unit, fault.quantity.at(step / SEVERITY_STEPS), units),
       ),
       vehicles: vehicleIds.filter((id) => fault.applies(vehicleOf(id))),
       excludes: fault.excludes,
