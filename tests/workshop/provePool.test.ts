@@ -54,14 +54,31 @@ describe('proving', () => {
     const alone = await proveWith([prover(0, [])], scenario.data, REQUEST, keeping(), () => undefined);
     const both = [prover(12, first), prover(1, second)];
     const told: string[] = [];
-    const shared = await proveWith(both, scenario.data, REQUEST, keeping(), ({ done, of }) => {
-      told.push(`${done}/${of}`);
-    });
+    const shared = await proveWith(both, scenario.data, REQUEST, keeping(), ({ done }) =>
+      told.push(`${done}`),
+    );
     expect(shared).toEqual(alone);
     expect(shared).toEqual({ made: JOBS });
     expect(second.length).toBeGreaterThan(0);
     expect(second.every(({ kind }) => kind === 'plan')).toBe(true);
-    expect(told).toEqual(['0/5', '1/5', '2/5', '3/5', '4/5', '5/5']);
+    expect(told).toEqual(['0', '1', '2', '3', '4', '5']);
+  });
+
+  it('is never told to be less far than before, however many parts the first bay leads to', async () => {
+    for (const later of [0, 1, 15]) {
+      const done: number[] = [];
+      const two: Prover = async (message) => {
+        if (message.type !== 'next') return prover(0, [])(message);
+        const rounds = [JOBS, JOBS.flatMap((job) => [job, job, job]).slice(0, later), []];
+        const round = message.done.length === 0 ? 0 : message.done.length === JOBS.length ? 1 : 2;
+        return { type: 'next', jobs: rounds[round] };
+      };
+      const asked = { seeds: 4, budgetSteps: null };
+      await proveWith([two], scenario.data, asked, keeping(), (soFar) => done.push(soFar.done / soFar.of));
+      expect(done.every((share, at) => at === 0 || share >= done[at - 1])).toBe(true);
+      expect(done[JOBS.length]).toBe(1 / 4);
+      if (later > 0) expect(done.at(-1)).toBe(1);
+    }
   });
 
   it('asks nobody anew for what is kept', async () => {

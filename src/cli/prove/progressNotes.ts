@@ -11,7 +11,8 @@ export function progressNotes(io: Io): Pick<Prover, 'onDone'> {
     onDone(id, done, known) {
       if (Date.now() - said < QUIET_MS) return;
       said = Date.now();
-      io.note(word('prove.verb.progress', { id, done: String(done), known: String(known) }));
+      const values = { id, done: String(done), known: String(known.of) };
+      io.note(known.isMost ? word('prove.verb.progressUpTo', values) : word('prove.verb.progress', values));
     },
   };
 }

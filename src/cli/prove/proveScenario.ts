@@ -1,5 +1,6 @@
 /** The proof of one scenario: its jobs, out of the cache or run, put together in their own order. */
 import { type JobResult, jobsOf } from '../../prover/jobs';
+import { type PartsKnown, partsKnown } from '../../prover/partsKnown';
 import type { Proof, ProofRequest } from '../../prover/proof';
 import { proofOf } from '../../prover/proofOf';
 import { scenarios } from '../../session/scenario/library';
@@ -12,7 +13,7 @@ export interface Prover {
   readonly runner: JobRunner;
   readonly cache: JobCache;
   /** After each job: of this scenario, how many are done of those known by now. */
-  readonly onDone: (id: string, done: number, known: number) => void;
+  readonly onDone: (id: string, done: number, known: PartsKnown) => void;
 }
 
 export async function proveScenario(
@@ -25,7 +26,7 @@ export async function proveScenario(
   for (;;) {
     const jobs = jobsOf(request, results);
     if (jobs.length === 0) return proofOf(scenario, request, results);
-    const known = results.length + jobs.length;
+    const known = partsKnown(request, results.length, jobs.length);
     const found = jobs.map(async (job): Promise<JobResult> => {
       const key = jobKey(scenario, job, scenarios);
       const kept = cache.get(key);

@@ -11,6 +11,7 @@ export interface ProveWords {
   'prove.verb.notBoth': never;
   'prove.verb.notWhole': 'given' | 'most' | 'name';
   'prove.verb.progress': 'done' | 'id' | 'known';
+  'prove.verb.progressUpTo': 'done' | 'id' | 'known';
   'prove.verb.line': 'id' | 'verdict';
   'prove.verb.at': 'at' | 'code' | 'message';
   'prove.title': 'title';

@@ -91,6 +91,7 @@ export interface WorkshopCarWords {
   'workshopCar.proof.cancel': never;
   'workshopCar.proof.running': never;
   'workshopCar.proof.beginning': never;
+  'workshopCar.proof.soFarUpTo': 'done' | 'of';
   'workshopCar.proof.soFar': 'done' | 'of';
   'workshopCar.proof.holds': never;
   'workshopCar.proof.refused': never;

@@ -6,6 +6,7 @@ import { word } from '../../words/words';
 import { Choice } from '../car/Choice';
 import type { CarLinks } from '../carLinks';
 import { proofRequests, THOROUGHNESS, type Thoroughness } from './proofRequests';
+import type { ProvedSoFar } from './provePool';
 import type { Proving } from './proving';
 
 const nameOf = (thoroughness: Thoroughness): string =>
@@ -109,16 +110,15 @@ function Progress(props: { readonly proving: Proving }): JSX.Element {
             value={soFar().done}
             max={Math.max(1, soFar().of)}
           />
-          <p class="s mut">
-            {soFar().of === 0
-              ? word('workshopCar.proof.beginning')
-              : word('workshopCar.proof.soFar', {
-                  done: plainNumber(soFar().done),
-                  of: plainNumber(soFar().of),
-                })}
-          </p>
+          <p class="s mut">{soFarText(soFar())}</p>
         </div>
       )}
     </Show>
   );
+}
+
+function soFarText({ done, of, isMost }: ProvedSoFar): string {
+  if (of === 0) return word('workshopCar.proof.beginning');
+  const values = { done: plainNumber(done), of: plainNumber(of) };
+  return isMost ? word('workshopCar.proof.soFarUpTo', values) : word('workshopCar.proof.soFar', values);
 }

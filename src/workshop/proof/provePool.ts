@@ -5,15 +5,15 @@
 import type { ScenarioData } from '../../../shared/schema/scenario';
 import type { JobResult, ProofJob } from '../../prover/jobs';
 import { livesGhosts } from '../../prover/livesGhosts';
+import { type PartsKnown, partsKnown } from '../../prover/partsKnown';
 import type { Proof, ProofRequest } from '../../prover/proof';
 import type { FromProver, ToProver } from './proveDesk';
 
 /** Answers one message at a time. */
 export type Prover = (message: ToProver) => Promise<FromProver>;
 
-export interface ProvedSoFar {
+export interface ProvedSoFar extends PartsKnown {
   readonly done: number;
-  readonly of: number;
 }
 
 export interface KeptProofs {
@@ -40,7 +40,8 @@ export async function proveWith(
     const { jobs } = await asked(first, { type: 'next', done: results }, 'next');
     if (jobs.length === 0) break;
     const before = results.length;
-    const tellRound = (done: number): void => tell({ done: before + done, of: before + jobs.length });
+    const known = partsKnown(request, before, jobs.length);
+    const tellRound = (done: number): void => tell({ done: before + done, ...known });
     results.push(...(await allDone(provers, jobs, tellRound)));
   }
   const { proof } = await asked(first, { type: 'proof', results }, 'proof');
