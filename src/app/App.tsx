@@ -37,6 +37,7 @@ import { isFinished } from './finished';
 import { LoadLater } from './LoadLater';
 import { language } from './language';
 import { askedOf, isOwn, keptHere, type Opening, openingOf } from './opening';
+import { overPage } from './overPage';
 import { forgetLog, keepLog } from './savedSession';
 import { shelfFacts } from './scenarioFacts';
 import { changeSettings, settings } from './settings';
@@ -54,8 +55,6 @@ const CardPage = lazy(() =>
 const WorkshopPage = lazy(() => withWords(['job', 'findings', 'workshop'], import('./WorkshopPage')));
 const DrillPage = lazy(() => withWords(['job', 'pages'], import('./DrillPage')));
 
-type Over = 'menu' | 'help' | null;
-
 /** The menu stands there anew in the other language: title and focus are where they were. */
 function sayTitleAgain(): void {
   document.title = word('app.title');
@@ -63,7 +62,7 @@ function sayTitleAgain(): void {
 }
 
 function App() {
-  const [over, setOver] = createSignal<Over>(null);
+  const { over, lay, takeAway, ...laid } = overPage();
   const [opening, setOpening] = createSignal<Opening | null>(null);
   const [atCard, setAtCard] = createSignal(asksForCard(location.search));
   const [atWorkshop, setAtWorkshop] = createSignal(asksForWorkshop(location.search));
@@ -73,12 +72,11 @@ function App() {
   /** What of the address is shown: a link within the page goes nowhere else. */
   let shownSearch = location.search;
   const showAddress = (address: string): void => {
-    history.pushState(null, '', address);
+    laid.leaveFor(address);
     shownSearch = location.search;
   };
   const goTo = (next: Opening | null): void => {
     showAddress(next ? writeAddress(next.asked) : location.pathname);
-    setOver(null);
     setAtCard(false);
     setAtWorkshop(false);
     setDrill(null);
@@ -100,7 +98,6 @@ function App() {
   };
   const goToCard = (): void => {
     showAddress(CARD_ADDRESS);
-    setOver(null);
     setOpening(null);
     setDrill(null);
     setAtWorkshop(false);
@@ -108,7 +105,6 @@ function App() {
   };
   const goToWorkshop = (): void => {
     showAddress(WORKSHOP_ADDRESS);
-    setOver(null);
     setOpening(null);
     setAtCard(false);
     setDrill(null);
@@ -123,14 +119,18 @@ function App() {
   };
   /** Back and forth in the browser's history: whatever lies over the page goes, and the shelf looks for what is kept. */
   const goWithHistory = (): void => {
-    if (location.search === shownSearch) return;
+    if (location.search === shownSearch) {
+      laid.follow();
+      return;
+    }
     shownSearch = location.search;
-    setOver(null);
+    laid.setAside();
     document.title = word('app.title');
     void readNow();
     void refetch();
   };
   onMount(() => {
+    laid.begin();
     void readNow();
     addEventListener('popstate', goWithHistory);
   });
@@ -161,19 +161,14 @@ function App() {
           settings={settings()}
           canGoBack={isAway()}
           onChange={changeSettings}
-          onBack={() => setOver(null)}
+          onBack={takeAway}
           onHome={() => goTo(null)}
-          onHelp={() => setOver('help')}
+          onHelp={() => lay('help')}
           onCard={goToCard}
         />
       </Show>
       <Show when={over() === 'help'}>
-        <Help
-          canGoBack={isAway()}
-          onBack={() => setOver(null)}
-          onHome={() => goTo(null)}
-          onMenu={() => setOver('menu')}
-        />
+        <Help canGoBack={isAway()} onBack={takeAway} onHome={() => goTo(null)} onMenu={() => lay('menu')} />
       </Show>
       <Switch>
         <Match when={opening()?.shown} keyed>
@@ -203,8 +198,8 @@ function App() {
                 onStart={start}
                 onBranch={(log) => void goOnFrom(log, one.asked.scenarioId)}
                 straightOn={one.straightOn ?? false}
-                onMenu={() => setOver('menu')}
-                onHelp={() => setOver('help')}
+                onMenu={() => lay('menu')}
+                onHelp={() => lay('help')}
               />
             </LoadLater>
           )}
@@ -215,18 +210,14 @@ function App() {
               onPlay={start}
               hidden={over() !== null}
               onHome={() => goTo(null)}
-              onMenu={() => setOver('menu')}
-              onHelp={() => setOver('help')}
+              onMenu={() => lay('menu')}
+              onHelp={() => lay('help')}
             />
           </LoadLater>
         </Match>
         <Match when={over() === null && atCard()}>
           <LoadLater waiting={<Loading title={word('app.loading.card')} />} onHome={() => goTo(null)}>
-            <CardPage
-              onHome={() => goTo(null)}
-              onMenu={() => setOver('menu')}
-              onHelp={() => setOver('help')}
-            />
+            <CardPage onHome={() => goTo(null)} onMenu={() => lay('menu')} onHelp={() => lay('help')} />
           </LoadLater>
         </Match>
         <Match when={over() === null && drill()}>
@@ -235,8 +226,8 @@ function App() {
               <DrillPage
                 asked={asked()}
                 onHome={() => goTo(null)}
-                onMenu={() => setOver('menu')}
-                onHelp={() => setOver('help')}
+                onMenu={() => lay('menu')}
+                onHelp={() => lay('help')}
               />
             </LoadLater>
           )}
@@ -251,8 +242,8 @@ function App() {
             onOpen={start}
             onGoOn={() => void goOn()}
             onHome={() => goTo(null)}
-            onHelp={() => setOver('help')}
-            onMenu={() => setOver('menu')}
+            onHelp={() => lay('help')}
+            onMenu={() => lay('menu')}
           />
         </Match>
       </Switch>
