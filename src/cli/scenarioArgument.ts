@@ -10,9 +10,12 @@ import { UsageError } from './verb';
 
 const MODES: readonly Mode[] = ['explore', 'practice', 'assessed'];
 
+/** Ids have letters, figures and hyphens; a name with a dot or a slash is meant as a file. */
+export const isFileName = (given: string): boolean => /[./\\]/.test(given);
+
 /** A file is refused for what `check` finds against playing it; that its plans do not solve it is no hindrance. */
 export function scenarioArgument(given: string, io: Io): Scenario {
-  if (/\.ya?ml$/.test(given)) return fileArgument(given, io);
+  if (isFileName(given)) return fileArgument(given, io);
   try {
     return scenarioById(given);
   } catch (error) {

@@ -29,11 +29,12 @@ describe('a text in a link', () => {
     expect(await disclose(linkOf(Buffer.alloc(200_000, 32)), templatesForLinks)).toHaveLength(200_000);
   });
 
-  it('comes to nothing where it is cut, longer than links are, or no UTF-8', async () => {
+  it('comes to nothing where it is cut, longer than links are, no UTF-8, or holds what no text does', async () => {
     const hash = await enclose(TEXT, templatesForLinks);
     expect(await disclose(hash.slice(0, -9), templatesForLinks)).toBeNull();
     expect(await disclose('#enclosed=***', templatesForLinks)).toBeNull();
     expect(await disclose(`#enclosed=${'A'.repeat(MOST_LINK_LETTERS)}`, templatesForLinks)).toBeNull();
+    expect(await disclose(linkOf(Buffer.from('a\0b')), templatesForLinks)).toBeNull();
     expect(await disclose(linkOf(Uint8Array.of(0xff, 0xfe, 0x41)), templatesForLinks)).toBeNull();
   });
 });
@@ -69,6 +70,7 @@ describe('a file', () => {
     expect(await readFile(new Blob([TEXT]))).toEqual({ text: TEXT });
     expect(await readFile(new Blob([Uint8Array.of(0xe9, 0x20)]))).toEqual({ trouble: 'notText' });
     expect(await readFile(new Blob(['a\0b']))).toEqual({ trouble: 'notText' });
+    for (const blank of ['', ' \n']) expect(await readFile(new Blob([blank]))).toEqual({ trouble: 'empty' });
     expect(await readFile(new Blob(['x'.repeat(MOST_BYTES + 1)]))).toEqual({ trouble: 'tooLarge' });
   });
 });

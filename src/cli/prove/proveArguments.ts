@@ -14,7 +14,7 @@ import { rubrics } from '../../session/scenario/rubrics';
 import type { Scenario } from '../../session/scenario/scenario';
 import { word } from '../../words/words';
 import type { Io } from '../io';
-import { scenarioArgument } from '../scenarioArgument';
+import { isFileName, scenarioArgument } from '../scenarioArgument';
 import { UsageError } from '../verb';
 
 export interface ToProve {
@@ -34,7 +34,7 @@ export function toProve(operands: readonly string[], library: boolean, io: Io): 
   if (library) return scenarios.map(shipped);
   if (operands.length === 0) throw new UsageError(word('prove.verb.what'));
   return operands.map((given) => {
-    if (!/\.ya?ml$/.test(given)) return shipped(scenarioArgument(given, io));
+    if (!isFileName(given)) return shipped(scenarioArgument(given, io));
     const text = io.readFile(given);
     return { scenario: checkedIn(given, text), at: readYaml(given, text).at, isFile: true };
   });

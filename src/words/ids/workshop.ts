@@ -23,6 +23,7 @@ export interface WorkshopWords {
   'workshop.bar.copied': never;
   'workshop.trouble.tooLarge': never;
   'workshop.trouble.notText': never;
+  'workshop.trouble.empty': never;
   'workshop.trouble.badLink': never;
   'workshop.trouble.tooLong': 'count' | 'most';
   'workshop.trouble.noClipboard': 'link';

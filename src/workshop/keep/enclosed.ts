@@ -41,6 +41,7 @@ export async function disclose(hash: string, templates: Templates): Promise<stri
     const bytes = bytesOf(hash.slice(KEY.length + 2));
     const inflated = await through(bytes, new DecompressionStream('deflate-raw'), MOST_BYTES);
     const told = new TextDecoder('utf-8', { fatal: true }).decode(inflated);
+    if (told.includes('\0')) return null;
     const id = templateIn(told);
     if (id === null) return told;
     const text = templates.ids.includes(id) ? fromTemplate(told, await templates.text(id)) : null;
