@@ -103,13 +103,16 @@ describe('what was proved before', () => {
     };
     put('left.halfway', 7200);
     put('being.written', 10);
-    for (let one = 0; one < 20_000; one++) put(`entry${one}`, 60 + one);
-    expect(jobCache('one').get('key')).toBe('body');
+    for (let one = 0; one < 200; one++) put(`entry${one}`, 60 + one);
+    const opened = (mostEntries: number) => jobCache('one', { mostEntries, staying: 150 });
+    opened(201);
+    expect(readdirSync(folder)).toHaveLength(202);
+    expect(opened(200).get('key')).toBe('body');
     const names = readdirSync(folder);
-    expect(names).toHaveLength(15_001);
+    expect(names).toHaveLength(151);
     expect(names).toContain('being.written');
-    expect(names).toContain('entry14998');
-    expect(names).not.toContain('entry14999');
+    expect(names).toContain('entry148');
+    expect(names).not.toContain('entry149');
     expect(names).not.toContain('left.halfway');
   });
 });
@@ -177,6 +180,8 @@ describe('what prove cannot be asked', () => {
     [['warm-at-the-lights', '--seeds', 'many'], 'whole number'],
     [['warm-at-the-lights', '--threads', '0'], 'whole number'],
     [['no-such-lesson'], 'no scenario'],
+    [['lesson.txt'], 'ENOENT'],
+    [['lessons/leaves'], 'ENOENT'],
   ])('%j', async (args, said) => {
     const { code, notes } = await callVerb([prove], ['prove', ...args]);
     expect([code, notes]).toEqual([2, expect.stringContaining(said)]);

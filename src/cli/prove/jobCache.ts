@@ -19,19 +19,24 @@ export const noCache: JobCache = { get: () => null, put: () => {} };
 /** Folders of other provers that are kept, the latest used first. */
 const KEPT = 2;
 
-/** Entries of a prover: the library with twenty bays of everything is some ten thousand, mostly under 4 kB each. */
-const MOST_ENTRIES = 20_000;
-/** So many stay where there were more, so that not every start looks for the oldest. */
-const STAYING = 15_000;
+export interface CacheLimits {
+  /** Of a prover. */
+  readonly mostEntries: number;
+  /** So many stay where there were more, so that not every start looks for the oldest. */
+  readonly staying: number;
+}
+
+/** The library with twenty bays of everything is some ten thousand, mostly under 4 kB each. */
+const USUAL: CacheLimits = { mostEntries: 20_000, staying: 15_000 };
 /** A file that is being written is renamed at once. */
 const HALFWAY_MS = 3_600_000;
 
-export function jobCache(proverHash: string): JobCache {
+export function jobCache(proverHash: string, limits: CacheLimits = USUAL): JobCache {
   const all = join(cacheFolder(), 'portside', 'proofs');
   const folder = join(all, proverHash);
   quietly(() => mkdirSync(folder, { recursive: true }));
   quietly(() => forgetOthers(all, proverHash));
-  quietly(() => tidy(folder));
+  quietly(() => tidy(folder, limits));
   const file = (key: string): string => join(folder, sum(key));
   return {
     get: (key) => quietly(() => bodyOf(readFileSync(file(key), 'utf8'))) ?? null,
@@ -67,14 +72,14 @@ function forgetOthers(all: string, proverHash: string): void {
   );
 }
 
-function tidy(folder: string): void {
+function tidy(folder: string, { mostEntries, staying }: CacheLimits): void {
   const names = readdirSync(folder);
   for (const name of names.filter((one) => one.includes('.'))) {
     const path = join(folder, name);
     if (Date.now() - statSync(path).mtimeMs > HALFWAY_MS) rmSync(path, { force: true });
   }
   const entries = names.filter((one) => !one.includes('.'));
-  if (entries.length > MOST_ENTRIES) forgetOldest(folder, entries, STAYING);
+  if (entries.length > mostEntries) forgetOldest(folder, entries, staying);
 }
 
 function forgetOldest(folder: string, names: readonly string[], staying: number): void {
