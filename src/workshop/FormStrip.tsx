@@ -53,7 +53,8 @@ export function FormStrip(props: { readonly written: Written; readonly units: Di
     const share = before && charge ? charge / before.chargeG : 1;
     const chargeG = share === 1 ? next.chargeG : Math.round((share * next.chargeG) / G_STEP) * G_STEP;
     const ports = portChanges(before?.ports ?? [], next.ports);
-    void change({ set: 'vehicle', to: id, refrigerant: next.refrigerant, chargeG, ports });
+    const { refrigerant, persons } = next;
+    void change({ set: 'vehicle', to: id, refrigerant, chargeG, ports, persons });
   };
   const ofLabel = (): string => {
     const { symbol, show } = mass();

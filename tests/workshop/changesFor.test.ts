@@ -10,10 +10,12 @@ import { massUnit, temperatureUnit } from '../../src/workshop/formUnits';
 import { vocabulary } from '../../src/workshop/reader/vocabulary';
 
 const METRIC = { pressure: 'kPa', temperature: 'degC', mass: 'g' } as const;
+const ALL = ['owner', 'certified', 'high-voltage-trained'];
 const TEXT = `# A lesson about fans.
 id: own
 title: Own
 vehicle: van # the long one
+person: owner # of it
 weather: { temperature: 30 degC, humidity: 50% }
 contents:
   refrigerant: R-134a
@@ -78,7 +80,14 @@ describe('a change by the form', () => {
   });
 
   it('of the car takes its refrigerant and charge along', () => {
-    const { data } = asked({ set: 'vehicle', to: 'pickup', refrigerant: 'R-12', chargeG: 1250, ports: [] });
+    const { data } = asked({
+      set: 'vehicle',
+      to: 'pickup',
+      refrigerant: 'R-12',
+      chargeG: 1250,
+      ports: [],
+      persons: ALL,
+    });
     expect([data.vehicle, data.contents]).toEqual(['pickup', { refrigerant: 'R-12', charge: '1250 g' }]);
   });
 
@@ -92,21 +101,70 @@ describe('a change by the form', () => {
         '    - trace port-b # the high one',
         '    - couple gauge-low port-a firewall,corner-rear,fender,mat',
         '    - couple gauge-high port-b over,there',
+        '    - route gauge-low firewall,corner-rear,fender,mat',
         '    - repeat: [cap port-a off]',
-        '      times: 2\n',
+        '      times: 2',
+        '    - couple: { hose: charging, port: port-a, route: [firewall, corner-rear, fender, mat] }',
+        '    - couple:',
+        '        hose: charging',
+        '        route:',
+        '          - firewall',
+        '          - corner-rear',
+        '          - fender',
+        '          - mat',
+        '        port: port-a # in lines\n',
       ].join('\n'),
     );
     const ports = portChanges(portsOf('van'), portsOf('hatchback'));
-    const wish = { set: 'vehicle', to: 'hatchback', refrigerant: 'R-134a', chargeG: 480, ports } as const;
+    const wish = {
+      set: 'vehicle',
+      to: 'hatchback',
+      refrigerant: 'R-134a',
+      chargeG: 480,
+      ports,
+      persons: ALL,
+    } as const;
     const { data, text: next, along } = asked(wish, text);
-    expect(data.plans.solution.slice(1, 5)).toEqual([
+    expect(data.plans.solution.slice(1, 8)).toEqual([
       'trace port-a',
       'couple gauge-low port-b side-middle,fender,mat',
       'couple gauge-high port-a over,there',
+      'route gauge-low side-middle,fender,mat',
       { repeat: ['cap port-b off'], times: 2 },
+      { couple: { hose: 'charging', port: 'port-b', route: ['side-middle', 'fender', 'mat'] } },
+      { couple: { hose: 'charging', port: 'port-b', route: ['side-middle', 'fender', 'mat'] } },
     ]);
     expect(next).toContain('# the high one');
+    expect(next).toContain('# in lines');
     expect(along).toEqual(['ports', 'contents']);
+  });
+
+  it('of the car takes along what else is said of its ports, and a person who may lay hands on it', () => {
+    const { vehicles } = vocabulary(METRIC);
+    const [van, electric] = ['van', 'electric'].map((id) => vehicles.find((one) => one.id === id));
+    if (!van || !electric) throw new Error('no such cars');
+    const ports = [
+      { from: 'port-a', to: 'port-b', ways: {} },
+      { from: 'port-b', to: 'port-a', ways: {} },
+    ];
+    const text = `${TEXT}found: { caps: [{ port: port-a, is: missing }, { port: port-b, is: own }] }
+deliver:
+  - { id: port, text: port-a is dear, done: { event: replaced, subject: "port-a" } }
+`;
+    const { refrigerant, chargeG, persons } = electric;
+    const wish = { set: 'vehicle', to: 'electric', refrigerant, chargeG, ports, persons } as const;
+    const { data, along, text: next } = asked(wish, text);
+    expect(data.found.caps.map(({ port }: { readonly port: string }) => port)).toEqual(['port-b', 'port-a']);
+    expect(data.deliver[0]).toEqual({
+      id: 'port',
+      text: 'port-a is dear',
+      done: { event: 'replaced', subject: 'port-b' },
+    });
+    expect(next).toContain('person: high-voltage-trained # of it');
+    expect(along).toEqual(['ports', 'contents', 'person']);
+    const back = asked({ ...wish, to: 'van', persons: van.persons, ports: [] }, next);
+    expect(back.data.person).toBe('high-voltage-trained');
+    expect(back.along).toEqual(['contents']);
   });
 
   it('adds a fault and takes it out again, and a list may become empty and full again', () => {

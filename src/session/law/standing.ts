@@ -6,9 +6,9 @@
 import type { Act } from '../../../shared/schema/jurisdiction';
 import type { Person, Place } from '../../../shared/schema/persons';
 import type { ScenarioData } from '../../../shared/schema/scenario';
-import { vehicleIds, vehicleOf } from '../../loop/car/vehicles';
 import { warmingFactor } from '../../plant/warmingFactor';
 import type { RefrigerantId } from '../../refrigerant/refrigerant';
+import { isTrained } from './isTrained';
 import { jurisdictionOf } from './jurisdictions';
 
 /** What is asked of the law, by the middle of its signal; `known` tells whether any place was told. */
@@ -72,12 +72,4 @@ function mayChangeGas(place: Place, person: Person, held: RefrigerantId, put: Re
   const { who, against } = acts['change-gas'];
   const isLet = against === 'more-warming' && warmingFactor(put) <= warmingFactor(held);
   return (isLet ? acts.charge.who : who).includes(person);
-}
-
-/** An unknown vehicle is somebody else's finding. */
-function isTrained(person: Person, vehicleId: string): boolean {
-  if (!vehicleIds.includes(vehicleId)) return true;
-  const { compressor, label } = vehicleOf(vehicleId);
-  if (compressor.kind === 'electric') return person === 'high-voltage-trained';
-  return person !== 'owner' || label.refrigerant !== 'R-1234yf';
 }

@@ -93,6 +93,7 @@ export interface WorkshopWords {
   'workshop.along.plan': never;
   'workshop.along.varies': never;
   'workshop.along.contents': never;
+  'workshop.along.person': never;
   'workshop.along.ports': never;
   'workshop.key.schema': never;
   'workshop.key.id': never;

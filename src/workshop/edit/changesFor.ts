@@ -1,7 +1,7 @@
 /**
  * The changes of a text that a form's wish comes to. What would contradict it is changed along and told: the answer and the
- * diagnosis of the solution with a fault, the varied weather with the weather, refrigerant, charge and the ports that the
- * plans name with the car.
+ * diagnosis of the solution with a fault, the varied weather with the weather, refrigerant, charge, ports and a person who may
+ * lay hands on it with the car.
  */
 import { isMap, isScalar, isSeq } from 'yaml';
 import { parseQuantity } from '../../units/quantity';
@@ -69,6 +69,9 @@ function wished(text: string, tree: Tree, wish: Wish): Found {
         ...portsAlong(text, tree, wish.ports).map((change) => [change, 'ports'] as const),
         [set(['contents', 'refrigerant'], wish.refrigerant), 'contents'],
         [set(['contents', 'charge'], `${wish.chargeG} g`), 'contents'],
+        ...(wish.persons.includes(String(scalarAt(tree, ['person'])))
+          ? []
+          : [[set(['person'], wish.persons[0]), 'person'] as const]),
       ];
     case 'fault':
       return [[set(['faults', wish.at, 'fault'], wish.to), null], ...renamed(text, tree, wish)];

@@ -12,6 +12,8 @@ export type Wish =
       readonly refrigerant: string;
       readonly chargeG: number;
       readonly ports: readonly PortChange[];
+      /** Who may lay hands on it, who is trained least first. */
+      readonly persons: readonly string[];
     }
   | { readonly set: 'fault'; readonly at: number; readonly to: string }
   | { readonly set: 'severity'; readonly at: number; readonly to: number }
@@ -19,4 +21,4 @@ export type Wish =
   | { readonly remove: 'fault'; readonly at: number };
 
 /** Places that had to be changed along, so that the file goes on saying one thing. */
-export type Along = 'answer' | 'plan' | 'varies' | 'contents' | 'ports';
+export type Along = 'answer' | 'plan' | 'varies' | 'contents' | 'ports' | 'person';

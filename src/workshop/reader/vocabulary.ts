@@ -5,6 +5,7 @@
  */
 import { conditionSchema } from '../../../shared/schema/condition';
 import { describeKeys, type KeyDescription } from '../../../shared/schema/describeKeys';
+import { PERSONS } from '../../../shared/schema/persons';
 import { planLinesSchema } from '../../../shared/schema/plan';
 import { ruleSchema } from '../../../shared/schema/rubric';
 import { scenarioSchema } from '../../../shared/schema/scenario';
@@ -17,6 +18,7 @@ import { routesOf } from '../../layout/zones';
 import { vehicleIds, vehicleOf } from '../../loop/car/vehicles';
 import { type ArgSpec, type CommandId, commandSpecs } from '../../plant/commandSpecs';
 import { eventIds } from '../../session/conditions/eventIds';
+import { isTrained } from '../../session/law/isTrained';
 import { rubrics } from '../../session/scenario/rubrics';
 import { KINDS } from '../../units/unitTable';
 import { isWordId, say } from '../../words/words';
@@ -29,6 +31,8 @@ export interface VehicleWord {
   readonly refrigerant: string;
   readonly chargeG: number;
   readonly ports: readonly PortWays[];
+  /** Who may lay hands on it, who is trained least first. */
+  readonly persons: readonly string[];
 }
 
 export interface FaultWord {
@@ -81,6 +85,7 @@ export function vocabulary(units: DisplayUnits): Vocabulary {
         refrigerant,
         chargeG: Math.round(charge * G_PER_KG),
         ports: portsOf(id),
+        persons: PERSONS.filter((person) => isTrained(person, id)),
       };
     }),
     faults: faults.map((fault) => ({
