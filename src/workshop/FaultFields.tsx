@@ -1,9 +1,11 @@
 /** The faults of the car: which, and how bad, with what that means in the quantity it changes. */
 import { createSignal, For, type JSX, Show } from 'solid-js';
+import { plainNumber } from '../instruments/displayUnits';
 import { word } from '../words/words';
 import type { FaultRow, FormValues } from './edit/formOf';
 import type { Wish } from './edit/wish';
 import type { FaultWord } from './reader/vocabulary';
+import { type FaultLot, siftFaults } from './siftFaults';
 import type { Written } from './written';
 
 const STEP = 0.05;
@@ -16,7 +18,12 @@ interface FieldsProps {
   readonly onChange: (wish: Wish) => void;
 }
 
+const groupName = (group: FaultLot['group']): string => word(`panels.cause.group.${group}`);
+const countIn = (lots: readonly FaultLot[]): number =>
+  lots.reduce((sum, { faults }) => sum + faults.length, 0);
+
 export function FaultFields(props: FieldsProps): JSX.Element {
+  const [typed, setTyped] = createSignal('');
   const possible = (): readonly FaultWord[] =>
     (props.written.vocabulary()?.faults ?? []).filter(({ vehicles }) =>
       vehicles.includes(props.values.vehicle),
@@ -27,6 +34,11 @@ export function FaultFields(props: FieldsProps): JSX.Element {
       ({ id, excludes }) => !there.includes(id) && !excludes.some((one) => there.includes(one)),
     );
   };
+  const lots = (): readonly FaultLot[] => siftFaults(free(), typed(), groupName);
+  const found = (): string =>
+    typed().trim() === ''
+      ? ''
+      : word('workshop.form.found', { count: plainNumber(countIn(lots())), all: plainNumber(free().length) });
   return (
     <>
       <For each={props.values.faults.map((_, index) => index)}>
@@ -34,6 +46,7 @@ export function FaultFields(props: FieldsProps): JSX.Element {
           <Fault
             row={props.values.faults[index]}
             possible={possible()}
+            typed={typed()}
             known={props.written.vocabulary()?.faults ?? []}
             at={index}
             onChange={props.onChange}
@@ -54,17 +67,51 @@ export function FaultFields(props: FieldsProps): JSX.Element {
             }}
           >
             <option value="">{word('workshop.form.addFault')}</option>
-            <For each={free()}>{({ id, title }) => <option value={id}>{title}</option>}</For>
+            <Lots lots={lots()} chosen="" />
           </select>
         </label>
       </Show>
+      <label class="ws-f ws-sift">
+        <span>
+          {word('workshop.form.find')}{' '}
+          <span class="mut" role="status">
+            {found()}
+          </span>
+        </span>
+        <input
+          type="search"
+          autocomplete="off"
+          value={typed()}
+          onInput={(event) => setTyped(event.currentTarget.value)}
+        />
+      </label>
     </>
+  );
+}
+
+function Lots(props: { readonly lots: readonly FaultLot[]; readonly chosen: string }): JSX.Element {
+  return (
+    <For each={props.lots}>
+      {({ group, faults }) => (
+        <optgroup label={groupName(group)}>
+          <For each={faults}>
+            {({ id, title }) => (
+              <option value={id} selected={id === props.chosen}>
+                {title}
+              </option>
+            )}
+          </For>
+        </optgroup>
+      )}
+    </For>
   );
 }
 
 interface FaultProps {
   readonly row: FaultRow;
   readonly possible: readonly FaultWord[];
+  /** What is looked for among them. */
+  readonly typed: string;
   readonly known: readonly FaultWord[];
   readonly at: number;
   readonly onChange: (wish: Wish) => void;
@@ -93,13 +140,10 @@ function Fault(props: FaultProps): JSX.Element {
               {word('workshop.form.notHere', { fault: fault()?.title ?? props.row.fault })}
             </option>
           </Show>
-          <For each={props.possible}>
-            {({ id, title }) => (
-              <option value={id} selected={id === props.row.fault}>
-                {title}
-              </option>
-            )}
-          </For>
+          <Lots
+            lots={siftFaults(props.possible, props.typed, groupName, [props.row.fault])}
+            chosen={props.row.fault}
+          />
         </select>
       </label>
       <label class="ws-f">

@@ -80,6 +80,8 @@ export interface WorkshopWords {
   'workshop.form.sound': never;
   'workshop.form.more': never;
   'workshop.form.addFault': never;
+  'workshop.form.find': never;
+  'workshop.form.found': 'all' | 'count';
   'workshop.form.remove': never;
   'workshop.form.removeFault': 'fault';
   'workshop.form.notHere': 'fault';

@@ -10,7 +10,8 @@ import { planLinesSchema } from '../../../shared/schema/plan';
 import { ruleSchema } from '../../../shared/schema/rubric';
 import { scenarioSchema } from '../../../shared/schema/scenario';
 import { WAITS } from '../../../shared/schema/waits';
-import { faults } from '../../faults/registry';
+import type { Fault } from '../../faults/fault';
+import { FAULT_GROUPS, type FaultGroup } from '../../faults/registry';
 import type { DisplayUnits } from '../../instruments/displayUnits';
 import { layoutOf } from '../../layout/layouts';
 import { tracePort } from '../../layout/trace';
@@ -37,6 +38,7 @@ export interface VehicleWord {
 
 export interface FaultWord {
   readonly id: string;
+  readonly group: FaultGroup;
   readonly title: string;
   /** What a severity stands for. */
   readonly quantity: string;
@@ -88,8 +90,9 @@ export function vocabulary(units: DisplayUnits): Vocabulary {
         persons: PERSONS.filter((person) => isTrained(person, id)),
       };
     }),
-    faults: faults.map((fault) => ({
+    faults: groupedFaults().map(({ group, fault }) => ({
       id: fault.id,
+      group,
       title: named(`faults.${fault.id}.title`, fault.id),
       quantity: named(`faults.quantity.${fault.quantity.name}`, fault.quantity.name),
       figures: Array.from({ length: SEVERITY_STEPS + 1 }, (_, step) =>
@@ -107,6 +110,11 @@ export function vocabulary(units: DisplayUnits): Vocabulary {
     rubrics: [...rubrics.keys()],
   };
 }
+
+const groupedFaults = () =>
+  (Object.keys(FAULT_GROUPS) as FaultGroup[]).flatMap((group) =>
+    FAULT_GROUPS[group].map((fault: Fault) => ({ group, fault })),
+  );
 
 function portsOf(vehicle: string): PortWays[] {
   const layout = layoutOf(vehicle);
