@@ -14,7 +14,7 @@ import { causesIn, type GhostSpec, priorsOf } from '../../suspects/causes';
 import { logSum } from '../../suspects/likelihood';
 import type { Forecast } from '../forecast/forecastOf';
 import { spreadsApart } from '../forecast/spreadsApart';
-import { companyIn, HOPELESS, type Member, type SoFar } from './company';
+import { companyIn, type Member, type SoFar } from './company';
 import type { Seen } from './doubtOf';
 import { searchSeverities } from './searchSeverities';
 
@@ -63,7 +63,7 @@ export function closerLookAt(
   const causes = specs.map(({ cause }) => cause);
   const priors = priorsOf(causes).map(ln);
   const beliefOf = (cause: string): number => priors[causes.indexOf(cause)] + company.best(cause).fit;
-  const isInTheRunning = (cause: string): boolean => company.best(cause).fit > company.bestFit() - HOPELESS;
+  const isAlive = (cause: string): boolean => company.best(cause).fit > Number.NEGATIVE_INFINITY;
   const fitted = (): readonly Fitted[] => {
     const sum = logSum(company.causes().map(beliefOf));
     return company.causes().map((cause) => ({
@@ -82,7 +82,7 @@ export function closerLookAt(
     look(soFar) {
       const { seen } = soFar;
       company.liveTo(soFar);
-      searchSeverities(company, company.causes().filter(isInTheRunning), seen);
+      searchSeverities(company, company.causes().filter(isAlive), seen);
       while (company.causes().length < specs.length && company.bestFit() <= POOR * seen.length) {
         const from = company.causes().length;
         const more = specs.slice(from, Math.max(believed, from + AT_ONCE));

@@ -46,7 +46,7 @@ export interface Company {
 }
 
 /** A car so many nats under the best is lived no further [guess]: more than one reading takes away. */
-export const HOPELESS = WORST_READING + 2;
+const HOPELESS = WORST_READING + 2;
 
 export function companyIn(data: ScenarioData, seed: number, forecast: Forecast): Company {
   // what is hidden is no part of it: ghosts have their own fault, their own charge and instruments without error

@@ -27,14 +27,14 @@ export function searchSeverities(company: Company, causes: readonly string[], se
     !company.of(cause).some(({ spec }) => Math.abs(spec.severity - severity) < NEAR);
   const open = (): readonly string[] =>
     causes.filter((cause) => cause !== NOTHING_WRONG && company.best(cause).fit <= FINE * seen.length);
-  const isKnown = causes.every((cause) => company.of(cause).length > 1);
-  for (const cause of open().filter((one) => company.of(one).length === 1)) {
+  const fresh = new Set(causes.filter((cause) => company.of(cause).length === 1));
+  for (const cause of open().filter((one) => fresh.has(one))) {
     const { spec } = company.best(cause);
     for (const severity of [spec.severity - TO_EITHER_SIDE, spec.severity + TO_EITHER_SIDE])
       if (isNew(cause, severity)) company.add(atSeverity(spec, severity));
   }
-  for (let round = 0; round < (isKnown ? 1 : ROUNDS); round++) {
-    for (const cause of open()) {
+  for (let round = 0; round < ROUNDS; round++) {
+    for (const cause of open().filter((one) => round === 0 || fresh.has(one))) {
       const lived = [...company.of(NOTHING_WRONG), ...company.of(cause)].map(placed);
       const likely = likelySeverity(lived, seen, company.atmospherePa, (severity) => isNew(cause, severity));
       if (likely && likely.fit > company.bestFit() - NOT_NEAR)
