@@ -12,7 +12,9 @@ export interface TestOf {
 export interface ApartRow {
   readonly cause: string;
   readonly severity: number;
-  /** By test; null where it has nothing to show. */
+  /** How many of the table's states it was read in, from the first. */
+  readonly stages: number;
+  /** By test; null where it has nothing to show or was not read. */
   readonly shows: readonly (number | null)[];
 }
 
@@ -35,6 +37,8 @@ export interface Pair {
 
 export interface ApartTable {
   readonly seed: number;
+  /** In their order. */
+  readonly states: readonly string[];
   readonly tests: readonly TestOf[];
   readonly rows: readonly ApartRow[];
   readonly pairs: readonly Pair[];

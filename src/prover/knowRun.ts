@@ -29,6 +29,6 @@ export interface KnowRun {
   /** What it said, as a person at the text twin would. */
   readonly lines: readonly string[];
   readonly trials: readonly KnowTrial[];
-  /** Steps of plants: the session's, of the ghosts that lived along, and of forecasts that the table does not need. */
+  /** Steps of plants: the session's, of the ghosts that lived along, and of forecasts of cars that the table has no row for. */
   readonly steps: number;
 }

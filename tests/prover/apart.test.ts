@@ -48,3 +48,12 @@ test('a row has a value or none for every test, and a test says whether the benc
 test('nothing stands in a table of a loop that came empty', () => {
   expect(tellApart(scenarioById('weighed-in'), 1, [SOUND])).toBeNull();
 });
+
+test('who is parted from all others is read no further, and no pair is lost by it', () => {
+  const { states, rows, pairs: found } = tableOf(SOUND, PHANTOM, WEAK, { ...WEAK, severity: 0.8 });
+  const read = new Map(rows.map(({ cause, stages }) => [cause, stages]));
+  expect(read.get('nothing-wrong')).toBe(states.length);
+  expect(read.get('phantom')).toBe(states.length);
+  expect(read.get('weak-compressor')).toBe(states.indexOf('running') + 1);
+  expect(found).toHaveLength(1);
+});

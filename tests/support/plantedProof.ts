@@ -44,6 +44,7 @@ export const knowRun = (seed: number, more: Partial<KnowRun> = {}): KnowRun => (
 
 export const table: ApartTable = {
   seed: 1,
+  states: ['rest', 'running'],
   tests: [
     {
       id: 'high-gauge.running',
@@ -56,10 +57,10 @@ export const table: ApartTable = {
     { id: 'gas-air.rest', tool: 'identifier', state: 'rest', unit: '1', costMinutes: 5, isOnBench: false },
   ],
   rows: [
-    { cause: 'nothing-wrong', severity: 0, shows: [1.4e6, 0.01] },
-    { cause: 'condenser-fan-dead', severity: 0.6, shows: [2.1e6, 0.01] },
-    { cause: 'air-in-loop', severity: 0.55, shows: [2.12e6, 0.06] },
-    { cause: 'overcharge', severity: 0.55, shows: [null, 0.01] },
+    { cause: 'nothing-wrong', severity: 0, stages: 2, shows: [1.4e6, 0.01] },
+    { cause: 'condenser-fan-dead', severity: 0.6, stages: 2, shows: [2.1e6, 0.01] },
+    { cause: 'air-in-loop', severity: 0.55, stages: 2, shows: [2.12e6, 0.06] },
+    { cause: 'overcharge', severity: 0.55, stages: 2, shows: [null, 0.01] },
   ],
   pairs: [],
   steps: 900_000,

@@ -6,15 +6,27 @@ import type { Probe } from '../forecast/probe';
 export interface Row {
   readonly cause: string;
   readonly severity: number;
-  /** By probe, SI; NaN where there is nothing to read. */
+  /** How many stages it was put through. */
+  readonly stages: number;
+  /** By probe, SI; NaN where there is nothing to read, and where it was not read. */
   readonly values: readonly number[];
   /** By probe, K. */
   readonly wanders: readonly number[];
 }
 
-export const rowOf = (spec: GhostSpec, forecast: Forecast, probes: readonly Probe[]): Row => ({
-  cause: spec.cause,
-  severity: spec.severity,
-  values: probes.map((probe) => forecast.shows(spec, probe)),
-  wanders: probes.map((probe) => forecast.wanders(spec, probe)),
-});
+/** All stages where nothing else is asked. */
+export function rowOf(
+  spec: GhostSpec,
+  forecast: Forecast,
+  probes: readonly Probe[],
+  stages = forecast.stages.length,
+): Row {
+  const read = new Set(forecast.stages.slice(0, stages).map(({ id }) => id));
+  return {
+    cause: spec.cause,
+    severity: spec.severity,
+    stages,
+    values: probes.map((probe) => (read.has(probe.stage) ? forecast.shows(spec, probe) : Number.NaN)),
+    wanders: probes.map((probe) => (read.has(probe.stage) ? forecast.wanders(spec, probe) : 0)),
+  };
+}

@@ -1,7 +1,8 @@
 /**
  * Suspects against tests: what each suspect would show at every test there is, and which two causes no test of the bench
  * parts, with the nearest test that would. A cause has a row for each severity of the ensemble; two causes are as far apart
- * as their nearest rows. What the scenario hides stands at its own severity only: that is the car in the bay.
+ * as their nearest rows. What the scenario hides stands at its own severity only: that is the car in the bay. Who is parted
+ * from all others is read no further (`rowsByStage`).
  *
  * Two rows are parted where they are two spreads apart over all that the bench can read (`spreadsTogether`). A test that
  * would part them does so alone.
@@ -14,9 +15,10 @@ import type { ApartTable } from '../apartTable';
 import { forecastOf } from '../forecast/forecastOf';
 import { ghostOptions } from '../forecast/ghostOptions';
 import { suspectsIn } from '../forecast/suspectsIn';
+import { ownSuspects } from '../ownSuspects';
 import { ownGhost } from './ownGhost';
 import { pairBetween, type Tried } from './pairBetween';
-import { rowOf } from './rowOf';
+import { rowsByStage } from './rowsByStage';
 import { shownOf } from './shownOf';
 import { testsAt } from './testsAt';
 
@@ -32,8 +34,15 @@ export function tellApart(
   const forecast = forecastOf(options);
   const { probes } = forecast;
   const { parts, lines } = layoutOf(data.vehicle);
-  const rows = withOwn(ensemble, scenario).map((spec) => rowOf(spec, forecast, probes));
   const tests = testsAt(forecast, data.bench);
+  const own = ownSuspects(scenario);
+  const rows = rowsByStage(
+    withOwn(ensemble, scenario),
+    forecast,
+    tests.map(({ isOnBench }) => isOnBench),
+    options.weather.pressurePa,
+    ({ cause }) => own.includes(cause),
+  );
   const tried: Tried = {
     probes,
     tests,
@@ -44,8 +53,14 @@ export function tellApart(
   const causes = causesOf(rows);
   return {
     seed,
+    states: forecast.stages.map(({ id }) => id),
     tests,
-    rows: rows.map(({ cause, severity, values }) => ({ cause, severity, shows: values.map(shownOf) })),
+    rows: rows.map(({ cause, severity, stages, values }) => ({
+      cause,
+      severity,
+      stages,
+      shows: values.map(shownOf),
+    })),
     pairs: causes.flatMap((a, at) =>
       causes.slice(at + 1).flatMap((b) => pairBetween(tried, of(a), of(b)) ?? []),
     ),

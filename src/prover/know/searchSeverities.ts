@@ -1,7 +1,8 @@
 /**
  * Of each cause the severity that fits best what was seen. What a cause shows goes up and down with its severity by no
  * straight line (a drier is nearly open, and a little further on shut), so severities are searched: of a cause that is new a
- * wide step to either side of where the forecast puts it, then three times where it looks best between those that were lived;
+ * wide step to either side of where the forecast puts it, then three times where it looks best between those that were lived, or another step on
+ * where the worst of them fits best;
  * of one that was searched before, once more there, since more was seen. A cause that fits well needs no finer ones.
  */
 import { NOTHING_WRONG } from '../../plant/faultBook';
@@ -25,6 +26,8 @@ export function searchSeverities(company: Company, causes: readonly string[], se
     severity >= MILDEST &&
     severity <= 1 &&
     !company.of(cause).some(({ spec }) => Math.abs(spec.severity - severity) < NEAR);
+  const isWorst = (cause: string, severity: number): boolean =>
+    company.of(cause).every(({ spec }) => spec.severity <= severity);
   const open = (): readonly string[] =>
     causes.filter((cause) => cause !== NOTHING_WRONG && company.best(cause).fit <= FINE * seen.length);
   const fresh = new Set(causes.filter((cause) => company.of(cause).length === 1));
@@ -35,10 +38,15 @@ export function searchSeverities(company: Company, causes: readonly string[], se
   }
   for (let round = 0; round < ROUNDS; round++) {
     for (const cause of open().filter((one) => round === 0 || fresh.has(one))) {
+      const { spec, fit } = company.best(cause);
+      const further = Math.min(1, spec.severity + TO_EITHER_SIDE);
+      if (isWorst(cause, spec.severity) && isNew(cause, further)) {
+        if (fit > company.bestFit() - NOT_NEAR) company.add(atSeverity(spec, further));
+        continue;
+      }
       const lived = [...company.of(NOTHING_WRONG), ...company.of(cause)].map(placed);
       const likely = likelySeverity(lived, seen, company.atmospherePa, (severity) => isNew(cause, severity));
-      if (likely && likely.fit > company.bestFit() - NOT_NEAR)
-        company.add(atSeverity(company.best(cause).spec, likely.severity));
+      if (likely && likely.fit > company.bestFit() - NOT_NEAR) company.add(atSeverity(spec, likely.severity));
     }
   }
 }

@@ -131,7 +131,11 @@ export interface DebriefWords {
   'debrief.whatIf.movedTo': 'from' | 'to';
   'debrief.whatIf.refusedWhy': 'action' | 'number' | 'reason';
   'debrief.whatIf.preparing': never;
-  'debrief.whatIf.running': 'time';
+  'debrief.whatIf.running': never;
+  'debrief.whatIf.cameTo': 'end' | 'time';
+  'debrief.whatIf.stop': never;
+  'debrief.whatIf.stopped': never;
+  'debrief.whatIf.goOn': never;
   'debrief.whatIf.failed': never;
   'debrief.whatIf.noDifference': never;
   'debrief.whatIf.together': never;

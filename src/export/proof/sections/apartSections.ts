@@ -9,6 +9,8 @@ import { tableLeaf } from './tableLeaf';
 
 /** Columns that fit on a printed page. */
 const COLUMNS = 7;
+/** Of a suspect that was told from all others before. */
+const NOT_READ = '·';
 
 export function apartSections({ apart, own }: Proof, write: WriteQuantity): Leaf[] {
   if (apart === null) return [];
@@ -24,7 +26,7 @@ export function apartSections({ apart, own }: Proof, write: WriteQuantity): Leaf
   ];
 }
 
-function readings({ tests, rows }: ApartTable, own: readonly string[], write: WriteQuantity): Leaf[] {
+function readings({ states, tests, rows }: ApartTable, own: readonly string[], write: WriteQuantity): Leaf[] {
   const here = tests.flatMap(({ isOnBench }, at) => (isOnBench ? [at] : []));
   const lots = Array.from({ length: Math.ceil(here.length / COLUMNS) }, (_, lot) =>
     here.slice(lot * COLUMNS, (lot + 1) * COLUMNS),
@@ -32,9 +34,13 @@ function readings({ tests, rows }: ApartTable, own: readonly string[], write: Wr
   return lots.map((lot) =>
     tableLeaf(
       [word('prove.apart.suspect'), ...lot.map((at) => testName(tests[at].id))],
-      rows.map(({ cause, severity, shows }) => [
+      rows.map(({ cause, severity, stages, shows }) => [
         suspectText(cause, severity, own.includes(cause)),
-        ...lot.map((at) => readingText(shows[at], tests[at].unit, tests[at].id, write)),
+        ...lot.map((at) =>
+          states.indexOf(tests[at].state) < stages
+            ? readingText(shows[at], tests[at].unit, tests[at].id, write)
+            : NOT_READ,
+        ),
       ]),
     ),
   );
