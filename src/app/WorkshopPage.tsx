@@ -59,13 +59,13 @@ export default function WorkshopPage(props: WorkshopPageProps): JSX.Element {
   const work = createWork(spoken, links.proofs);
   return (
     <div class="ws-page" hidden={props.hidden}>
-      <TopBar
-        title={word('workshop.title')}
-        onHome={props.onHome}
-        onHelp={props.onHelp}
-        onMenu={props.onMenu}
-      />
       <Show when={language()} keyed>
+        <TopBar
+          title={word('workshop.title')}
+          onHome={props.onHome}
+          onHelp={props.onHelp}
+          onMenu={props.onMenu}
+        />
         <Workshop work={work} units={settings().units} links={links} examples={shelfFacts()} />
       </Show>
     </div>
