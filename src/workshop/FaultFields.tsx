@@ -34,7 +34,7 @@ export function FaultFields(props: FieldsProps): JSX.Element {
       ({ id, excludes }) => !there.includes(id) && !excludes.some((one) => there.includes(one)),
     );
   };
-  const lots = (): readonly FaultLot[] => siftFaults(free(), typed(), groupName);
+  const lots = (): readonly FaultLot[] => siftFaults(free(), typed());
   const found = (): string =>
     typed().trim() === ''
       ? ''
@@ -140,10 +140,7 @@ function Fault(props: FaultProps): JSX.Element {
               {word('workshop.form.notHere', { fault: fault()?.title ?? props.row.fault })}
             </option>
           </Show>
-          <Lots
-            lots={siftFaults(props.possible, props.typed, groupName, [props.row.fault])}
-            chosen={props.row.fault}
-          />
+          <Lots lots={siftFaults(props.possible, props.typed, [props.row.fault])} chosen={props.row.fault} />
         </select>
       </label>
       <label class="ws-f">

@@ -1,4 +1,4 @@
-/** Faults in the groups of the registry, only those that all typed words are found in: of title, id, group or quantity. */
+/** Faults in the groups of the registry, only those that all typed words are found in: of title, id or quantity. */
 import type { FaultWord } from './reader/vocabulary';
 
 export interface FaultLot {
@@ -10,12 +10,11 @@ export interface FaultLot {
 export function siftFaults(
   faults: readonly FaultWord[],
   typed: string,
-  groupName: (group: FaultWord['group']) => string,
   always: readonly string[] = [],
 ): FaultLot[] {
   const words = plain(typed).split(/\s+/);
-  const fits = ({ id, title, group, quantity }: FaultWord): boolean => {
-    const told = plain(`${title} ${id} ${groupName(group)} ${quantity}`);
+  const fits = ({ id, title, quantity }: FaultWord): boolean => {
+    const told = plain(`${title} ${id} ${quantity}`);
     return always.includes(id) || words.every((word) => told.includes(word));
   };
   const left = faults.filter(fits);
