@@ -39,7 +39,9 @@ function Told(props: { readonly page: DebriefPageProps; readonly data: DebriefDa
   const { facts, nameOf } = session.model;
   const latest = untrack(() => props.data);
   const { log, whatIf, reading, thought, setThought, file } = untrack(() =>
-    props.page.sitting(() => debriefSitting(() => session.debrief() ?? latest, facts.id, nameOf)),
+    props.page.sitting(() =>
+      debriefSitting(() => session.debrief() ?? latest, facts.id, nameOf, session.lent),
+    ),
   );
   if (hashOfOwn(facts.id) === null) createEffect(() => keepResult(facts.id, props.data));
   const sessionAt = createMemo((): SessionModel | null => {

@@ -6,6 +6,7 @@
 import type { SessionCore } from '../session/corePort';
 import { BrokenLogError, OtherLogError } from '../session/logProblem';
 import type { Scenario } from '../session/scenario/scenario';
+import type { LivedOnce } from '../session/whatIf/livedOnce';
 import { type JobClock, jobClock } from './jobClock';
 import { openCore } from './openCore';
 import type { FromWorker, OpenRequest, ToWorker } from './protocol';
@@ -36,6 +37,11 @@ function reruns(): Promise<RerunDesk> {
   desk ??= import('./rerunDesk').then(({ rerunDesk }) => rerunDesk(post));
   return desk;
 }
+
+const taken = (lent: MessagePort): Promise<LivedOnce | null> =>
+  new Promise((resolve) => {
+    lent.onmessage = ({ data }: MessageEvent<LivedOnce | null>) => resolve(data);
+  });
 
 async function open(request: OpenRequest): Promise<void> {
   const started = performance.now();
@@ -111,8 +117,11 @@ function tick(): void {
 
 async function act(message: ToWorker): Promise<void> {
   if (message.type === 'open') await open(message.request);
-  if (message.type === 'whatIf') await (await reruns()).open(message.log, message.scenarioId);
+  if (message.type === 'whatIf')
+    await (await reruns()).open(message.log, message.scenarioId, taken(message.lent));
   if (message.type === 'try') await (await reruns()).wish(message.wish);
+  if (message.type === 'tryAhead') await (await reruns()).ahead(message.tries);
+  if (message.type === 'stopTrying') (await reruns()).hold();
   if (message.type === 'row') (await reruns()).row(message.step);
   if (!core) return;
   switch (message.type) {
@@ -140,7 +149,7 @@ async function act(message: ToWorker): Promise<void> {
       if (scenario) post({ type: 'file', file: (await import('./debriefOf')).sessionFileOf(scenario, core) });
       break;
     case 'debrief':
-      if (scenario) await (await import('./tellDebrief')).tellDebrief(post, core, scenario);
+      if (scenario) await (await import('./tellDebrief')).tellDebrief(post, core, scenario, message.lend);
       break;
   }
 }

@@ -17,7 +17,8 @@ export interface CoreClient {
   send(command: Command): Promise<Outcome>;
   setLapse(lapse: Lapse): void;
   runOn(how: RunOn): void;
-  askDebrief(): void;
+  /** What is lived for it is lent to whoever has the other end. */
+  askDebrief(lend: MessagePort): void;
   /** Of the session as far as it has come. */
   askFile(): void;
   dispose(): void;
@@ -81,7 +82,7 @@ export function startCore(request: OpenRequest, listener: CoreListener): CoreCli
     },
     setLapse: (lapse) => post({ type: 'lapse', lapse }),
     runOn: (how) => post({ type: 'runOn', how }),
-    askDebrief: () => post({ type: 'debrief' }),
+    askDebrief: (lend) => post({ type: 'debrief', lend }, [lend]),
     askFile: () => post({ type: 'file' }),
     dispose() {
       document.removeEventListener('visibilitychange', onVisibility);

@@ -5,6 +5,7 @@
 import { createEffect, createSignal, onCleanup, untrack } from 'solid-js';
 import type { DebriefData, DebriefReading } from '../panels/debriefModel';
 import { debriefReading } from '../panels/debriefReading';
+import { isFixed } from '../panels/whatIfEdits';
 import type { SessionLog } from '../session/corePort';
 import type { SessionFile, Thought } from '../session/sessionFileText';
 import { keepScored, keptSession } from './savedSession';
@@ -23,6 +24,10 @@ export interface DebriefSitting {
 const NO_THOUGHT: Thought = { surprised: '', otherwise: '' };
 const hasThought = ({ surprised, otherwise }: Thought): boolean => `${surprised}${otherwise}`.trim() !== '';
 
+/** What can be left out. */
+const numbersOf = ({ actions }: DebriefData): number[] =>
+  actions.filter(({ command }) => !isFixed(command)).map(({ logNumber }) => logNumber);
+
 function fileOf(data: DebriefData, thought: Thought): SessionFile {
   const file = JSON.parse(data.file) as SessionFile;
   return hasThought(thought) ? { ...file, thought } : file;
@@ -32,12 +37,17 @@ export function debriefSitting(
   data: () => DebriefData,
   scenarioId: string,
   nameOf: (id: string) => string,
+  lent: MessagePort,
 ): DebriefSitting {
   const [thought, setThought] = createSignal<Thought>(NO_THOUGHT);
   const file = (): SessionFile => fileOf(data(), thought());
   const { log } = untrack(file);
-  const whatIf = startWhatIf(log, scenarioId, () => data().weighed, nameOf);
+  const whatIf = startWhatIf({ log, scenarioId, lent, weighed: () => data().weighed, nameOf });
   onCleanup(() => whatIf.dispose());
+  const reading = debriefReading();
+  // while ghosts weigh what was read the processor is theirs
+  const mayWorkAhead = (): boolean => reading.part() !== 'happened' && !data().isWeighing;
+  createEffect(() => mayWorkAhead() && untrack(() => whatIf.workAhead(numbersOf(data()))));
   /** What was thought before is read before anything is written over it. */
   const [isRead, setRead] = createSignal(false);
   const read = async (): Promise<void> => {
@@ -47,5 +57,5 @@ export function debriefSitting(
   };
   void untrack(read);
   createEffect(() => isRead() && void keepScored(file()));
-  return { log, whatIf, reading: debriefReading(), thought, setThought, file };
+  return { log, whatIf, reading, thought, setThought, file };
 }

@@ -12,7 +12,7 @@ import type { SignalSpec } from '../plant/signalTypes';
 import type { ShapeProblem } from '../session/commandShape';
 import type { Mode, SessionLog, SessionView } from '../session/corePort';
 import type { BrokenLogError, OtherLogError } from '../session/logProblem';
-import type { RerunWish } from './rerunDesk';
+import type { RerunWish, Try } from './rerunDesk';
 
 export interface OpenRequest {
   /** As the page knows it: one that ships, or one's own (ownId.ts). */
@@ -30,12 +30,21 @@ export type ToWorker =
   | { readonly type: 'runOn'; readonly how: RunOn }
   | { readonly type: 'pause'; readonly paused: boolean }
   | { readonly type: 'buffer'; readonly frame: Float64Array }
-  | { readonly type: 'debrief' }
+  /** What was lived for it is lent to the worker at the other end of `lend`. */
+  | { readonly type: 'debrief'; readonly lend: MessagePort }
   /** The session file alone, of a job that may still go on. */
   | { readonly type: 'file' }
   /** To a worker that holds no session: make this finished one ready, then run it otherwise. */
-  | { readonly type: 'whatIf'; readonly log: SessionLog; readonly scenarioId: string }
+  | {
+      readonly type: 'whatIf';
+      readonly log: SessionLog;
+      readonly scenarioId: string;
+      readonly lent: MessagePort;
+    }
   | { readonly type: 'try'; readonly wish: RerunWish }
+  /** Before anybody wishes it. */
+  | { readonly type: 'tryAhead'; readonly tries: readonly Try[] }
+  | { readonly type: 'stopTrying' }
   | { readonly type: 'row'; readonly step: number };
 
 export type Choices = Readonly<Record<IdSet, readonly string[]>>;

@@ -1,84 +1,123 @@
 /**
- * The worker's side of what-if: makes a finished session ready and runs it otherwise, in slices, so that a later wish takes
- * the place of one that is still running, and the trace can be shown while it comes.
+ * The worker's side of what-if: has a finished session ready and runs it otherwise, in slices, so that a later wish takes the
+ * place of one that is running, and the trace is shown while it comes. What is likely to be wished next is run while nothing
+ * is wished. One thing runs at a time; answers are kept.
  */
-import type { DebriefDomain } from '../panels/debriefModel';
-import type { WhatIfEnd, WhatIfTold } from '../panels/whatIfModel';
 import { loadRefrigerant } from '../refrigerant/fluids';
-import { tryOut, type WeighedMeasures, type WhatIf, type WhatIfRun } from '../scoring/whatIf';
+import { tryOut, type WeighedMeasures, type WhatIf } from '../scoring/whatIf';
 import type { SessionLog } from '../session/corePort';
-import { indexOfSignal, rowAtStep } from '../session/record/record';
+import { rowAtStep } from '../session/record/record';
 import type { Scenario } from '../session/scenario/scenario';
 import { EditError, type LogEdit } from '../session/whatIf/editLog';
-import { openReruns, type Reruns } from '../session/whatIf/openReruns';
+import type { LivedOnce } from '../session/whatIf/livedOnce';
+import { liveSession, type Reruns, rerunsOf } from '../session/whatIf/openReruns';
+import { breather } from './breather';
 import { findScenario } from './findScenario';
 import { fluidsNeeded } from './fluidsNeeded';
 import type { FromWorker } from './protocol';
+import { keyOfTry, type RerunAnswer, rerunAnswers } from './rerunAnswers';
 import { tracesOf } from './traces';
+import { whatIfTold } from './whatIfTold';
 
-export interface RerunWish {
-  readonly serial: number;
+export interface Try {
   readonly edits: readonly LogEdit[];
   readonly weighed: WeighedMeasures;
 }
 
+export interface RerunWish extends Try {
+  readonly serial: number;
+}
+
 export interface RerunDesk {
-  open(log: SessionLog, scenarioId: string): Promise<void>;
+  /** `lent`: the session as it was lived elsewhere; null where it has to be lived here. */
+  open(log: SessionLog, scenarioId: string, lent: Promise<LivedOnce | null>): Promise<void>;
   wish(wish: RerunWish): Promise<void>;
+  /** To be run while nothing is wished, before what is to be run already. */
+  ahead(tries: readonly Try[]): Promise<void>;
+  /** Nothing runs until something is asked for; the same wish then goes on where it was. */
+  hold(): void;
   /** All signals of the finished session as they stood at a step. */
   row(step: number): void;
 }
 
-/** What is so already needs no doing, and nothing is lost by it. */
-const SO_ALREADY = 'refusal.already';
+interface Running {
+  readonly key: string;
+  readonly work: Generator<void, WhatIf>;
+}
+
 const SLICE_MS = 25;
-const TRACE_EVERY_MS = 120;
+const TRACE_EVERY_MS = 150;
 
 export function rerunDesk(post: (message: FromWorker) => void): RerunDesk {
-  let scenario: Scenario | null = null;
-  let reruns: Reruns | null = null;
+  const answers = rerunAnswers();
+  const breathe = breather();
+  let ready: { readonly scenario: Scenario; readonly reruns: Reruns } | null = null;
   let wished: RerunWish | null = null;
+  let expected: readonly Try[] = [];
+  let running: Running | null = null;
+  let shownMs = Number.NEGATIVE_INFINITY;
   let askedStep: number | null = null;
-  /** The newest work; whatever is older stops at its next slice. */
-  let turn = 0;
+  let isAtWork = false;
 
-  /** Runs work in slices; null where something newer has begun. */
-  async function inSlices<Result>(
-    work: Generator<void, Result>,
-    between: () => void,
-  ): Promise<Result | null> {
-    turn++;
-    const mine = turn;
-    for (;;) {
-      const until = performance.now() + SLICE_MS;
+  function answer({ serial }: RerunWish, found: RerunAnswer): void {
+    wished = null;
+    post('told' in found ? { type: 'tried', serial, ...found } : { type: 'notTried', serial, ...found });
+  }
+  /** Runs for a slice of wall time; gives the answer once there is one. */
+  function slice({ work }: Running): RerunAnswer | null {
+    const until = performance.now() + SLICE_MS;
+    try {
       while (performance.now() < until) {
         const { done, value } = work.next();
-        if (done) return value;
+        if (done) return { traces: tracesOf(value.after.record), told: whatIfTold(value) };
       }
-      between();
-      await new Promise((resume) => setTimeout(resume, 0));
-      if (mine !== turn) return null;
-    }
-  }
-  async function run(wish: RerunWish): Promise<void> {
-    if (!scenario || !reruns) return;
-    const { serial } = wish;
-    let shownMs = performance.now();
-    const show = (): void => {
-      if (!reruns || performance.now() - shownMs < TRACE_EVERY_MS) return;
-      shownMs = performance.now();
-      const traces = tracesOf(reruns.soFar());
-      post({ type: 'trying', serial, traces, apartStep: reruns.apartSoFar() });
-    };
-    try {
-      const found = await inSlices(tryOut(scenario, reruns, wish.edits, wish.weighed), show);
-      if (found) post({ type: 'tried', serial, traces: tracesOf(found.after.record), told: toldOf(found) });
     } catch (error) {
-      if (!(error instanceof EditError)) throw error;
-      post({ type: 'notTried', serial, problem: error.problem });
+      if (error instanceof EditError) return { problem: error.problem };
+      throw error;
+    }
+    return null;
+  }
+  function show({ serial }: RerunWish, { soFar, apartSoFar }: Reruns): void {
+    if (performance.now() - shownMs < TRACE_EVERY_MS) return;
+    shownMs = performance.now();
+    post({ type: 'trying', serial, traces: tracesOf(soFar()), apartStep: apartSoFar() });
+  }
+  /** Does a slice of what is to be done next; false where nothing is. */
+  function workOn({ scenario, reruns }: NonNullable<typeof ready>): boolean {
+    const next = wished ?? expected[0];
+    if (next === undefined) return false;
+    const key = keyOfTry(next);
+    const kept = answers.of(key);
+    if (kept) {
+      if (wished) answer(wished, kept);
+      else expected = expected.slice(1);
+      return true;
+    }
+    if (running?.key !== key) running = { key, work: tryOut(scenario, reruns, next.edits, next.weighed) };
+    const found = slice(running);
+    if (found) {
+      running = null;
+      answers.keep(key, found);
+    } else if (wished) show(wished, reruns);
+    return true;
+  }
+  async function work(): Promise<void> {
+    if (isAtWork || !ready) return;
+    isAtWork = true;
+    try {
+      while (workOn(ready)) await breathe();
+    } finally {
+      isAtWork = false;
     }
   }
-  function tellRow(step: number, { record }: Reruns['once']): void {
+  async function inStretches<Result>(work: Generator<void, Result>): Promise<Result> {
+    for (;;) {
+      const { done, value } = work.next();
+      if (done) return value;
+      await breathe();
+    }
+  }
+  function tellRow(step: number, { record }: LivedOnce): void {
     const width = record.signals.length;
     const start = rowAtStep(record, step) * width;
     const ids = record.signals.map(({ id }) => id);
@@ -87,56 +126,30 @@ export function rerunDesk(post: (message: FromWorker) => void): RerunDesk {
   return {
     row(step) {
       askedStep = step;
-      if (reruns) tellRow(step, reruns.once);
+      if (ready) tellRow(step, ready.reruns.once);
     },
-    async open(log, scenarioId) {
-      const found = await findScenario(scenarioId);
-      if (!found) throw new RangeError(scenarioId);
-      await Promise.all(fluidsNeeded(found.data).map(loadRefrigerant));
-      scenario = found;
-      reruns = await inSlices(openReruns(found, log), () => undefined);
-      if (reruns === null) return;
+    async open(log, scenarioId, lent) {
+      const scenario = await findScenario(scenarioId);
+      if (!scenario) throw new RangeError(scenarioId);
+      await Promise.all(fluidsNeeded(scenario.data).map(loadRefrigerant));
+      const once = (await lent) ?? (await inStretches(liveSession(scenario, log)));
+      ready = { scenario, reruns: rerunsOf(scenario, log, once) };
       post({ type: 'whatIfReady' });
-      if (askedStep !== null) tellRow(askedStep, reruns.once);
-      if (wished) await run(wished);
+      if (askedStep !== null) tellRow(askedStep, once);
+      await work();
     },
-    async wish(wish) {
+    wish(wish) {
       wished = wish;
-      if (reruns) await run(wish);
+      shownMs = Number.NEGATIVE_INFINITY;
+      return work();
     },
-  };
-}
-
-function toldOf({ before, after, firstDifferentStep, refused }: WhatIf): WhatIfTold {
-  const changed = before.score.findings.flatMap((old, at) => {
-    const now = after.score.findings[at];
-    return old.status === now.status && old.earned === now.earned ? [] : [{ before: old, after: now }];
-  });
-  return {
-    before: endOf(before),
-    after: endOf(after),
-    changed,
-    refused: refused.filter(({ reason }) => reason !== SO_ALREADY),
-    firstDifferentStep,
-    sameState: before.stateHash === after.stateHash,
-  };
-}
-
-function endOf({ score, record, lastStep }: WhatIfRun): WhatIfEnd {
-  const start = record.values.length - record.signals.length;
-  const last = (id: string): number => record.values[start + indexOfSignal(record, id)];
-  return {
-    reported: score.reported,
-    passed: score.passed,
-    domains: Object.entries(score.domains).map(
-      ([id, { earned, possible }]): DebriefDomain => ({ id, earned, possible }),
-    ),
-    lastStep,
-    chargeKg: last('loop.massKg'),
-    highPa: last('highSide.gaugePressurePa'),
-    lowPa: last('lowSide.gaugePressurePa'),
-    ventK: last('vent.temperatureK'),
-    sluggedKg: last('compressor.sluggedKg'),
-    ventedKg: last('vented.kg'),
+    ahead(tries) {
+      expected = [...tries, ...expected];
+      return work();
+    },
+    hold() {
+      wished = null;
+      expected = [];
+    },
   };
 }

@@ -31,6 +31,8 @@ export interface RunningSession {
   readonly debrief: () => DebriefData | null;
   readonly failure: () => string | null;
   askDebrief(): void;
+  /** Where what was lived for the debrief can be taken, once. */
+  readonly lent: MessagePort;
   /** The session as far as it has come, as a file that can be run again; null where the model failed at it. */
   sessionFile(): Promise<string | null>;
   dispose(): void;
@@ -119,6 +121,7 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
     } else if (message.type === 'clockFell')
       tell('clock', watchWords(message.to, message.notable, message.step));
   };
+  const lending = new MessageChannel();
   const facts = factsSpoken(data);
   const layout = layoutOf(data.vehicle);
   const nameOf = sessionNames(layout, request.mode, () => seen().view);
@@ -185,7 +188,8 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
           painted,
           debrief,
           failure,
-          askDebrief: () => client.askDebrief(),
+          askDebrief: () => client.askDebrief(lending.port1),
+          lent: lending.port2,
           sessionFile: () =>
             new Promise((resolveFile) => {
               wantsFile.push(resolveFile);

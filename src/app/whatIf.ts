@@ -1,9 +1,10 @@
 /**
  * What-if for the page: a worker of its own, of the same script as the session's, that holds the finished session ready.
- * Only the answer to the latest wish is taken.
+ * Only the answer to the latest wish is taken. What is likely to be wished next is asked for ahead.
  */
 import { createSignal } from 'solid-js';
 import type { Trace } from '../panels/debriefModel';
+import { leftOut } from '../panels/whatIfEdits';
 import type { WhatIfModel, WhatIfTold } from '../panels/whatIfModel';
 import type { WeighedMeasures } from '../scoring/whatIf';
 import type { SessionLog } from '../session/corePort';
@@ -15,17 +16,24 @@ export interface RunningWhatIf extends WhatIfModel {
   /** Has all signals of the finished session at a step fetched; `row` is them by id, null until they have come. */
   askRow(step: number): void;
   readonly row: () => ReadonlyMap<string, number> | null;
+  /** Has each of these actions left out while nothing else is asked, the last first: it takes least. */
+  workAhead(numbers: readonly number[]): void;
   dispose(): void;
 }
 
-export function startWhatIf(
-  log: SessionLog,
-  scenarioId: string,
-  weighed: () => WeighedMeasures,
-  nameOf: (id: string) => string,
-): RunningWhatIf {
+export interface WhatIfOptions {
+  readonly log: SessionLog;
+  readonly scenarioId: string;
+  /** Where the session comes from as it was lived for the debrief. */
+  readonly lent: MessagePort;
+  readonly weighed: () => WeighedMeasures;
+  readonly nameOf: (id: string) => string;
+}
+
+export function startWhatIf({ log, scenarioId, lent, weighed, nameOf }: WhatIfOptions): RunningWhatIf {
   const worker = new Worker(new URL('./core.worker.ts', import.meta.url), { type: 'module' });
-  const post = (message: ToWorker): void => worker.postMessage(message);
+  const post = (message: ToWorker, transfer: Transferable[] = []): void =>
+    worker.postMessage(message, transfer);
   const [edits, setEdits] = createSignal<readonly LogEdit[]>([]);
   const [phase, setPhase] = createSignal<ReturnType<WhatIfModel['phase']>>('preparing');
   const [traces, setTraces] = createSignal<readonly Trace[] | null>(null);
@@ -39,7 +47,7 @@ export function startWhatIf(
   worker.onmessage = ({ data }: MessageEvent<FromWorker>) => {
     if (data.type === 'whatIfReady') {
       isReady = true;
-      setPhase(edits().length > 0 ? 'running' : 'idle');
+      if (phase() === 'preparing') setPhase(edits().length > 0 ? 'running' : 'idle');
     } else if (data.type === 'failed') setPhase('failed');
     else if (data.type === 'row') setRow(new Map(data.ids.map((id, at) => [id, data.values[at]])));
     else if (!('serial' in data) || data.serial !== serial) return;
@@ -57,7 +65,17 @@ export function startWhatIf(
     }
   };
   worker.onerror = () => setPhase('failed');
-  post({ type: 'whatIf', log, scenarioId });
+  post({ type: 'whatIf', log, scenarioId, lent }, [lent]);
+
+  /** Asks for what is wished now; whatever is older is not heard any more. */
+  const ask = (): void => {
+    serial++;
+    const isWished = edits().length > 0;
+    if (phase() !== 'failed') setPhase(isReady ? (isWished ? 'running' : 'idle') : 'preparing');
+    if (isWished) post({ type: 'try', wish: { serial, edits: [...edits()], weighed: weighed() } });
+  };
+  const ahead = (tries: readonly (readonly LogEdit[])[]): void =>
+    post({ type: 'tryAhead', tries: tries.map((one) => ({ edits: [...one], weighed: weighed() })) });
   return {
     edits,
     phase,
@@ -66,15 +84,21 @@ export function startWhatIf(
     apartStep,
     problem,
     setEdits(wanted) {
-      serial++;
       setEdits(wanted);
       setProblem(null);
       setTold(null);
       setApartStep(null);
       setTraces(null);
-      if (phase() !== 'failed') setPhase(isReady ? (wanted.length > 0 ? 'running' : 'idle') : 'preparing');
-      if (wanted.length > 0) post({ type: 'try', wish: { serial, edits: [...wanted], weighed: weighed() } });
+      ask();
     },
+    stop() {
+      serial++;
+      setPhase('stopped');
+      post({ type: 'stopTrying' });
+    },
+    goOn: ask,
+    expect: (number) => ahead([leftOut(edits(), number)]),
+    workAhead: (numbers) => ahead(numbers.map((number) => leftOut([], number)).reverse()),
     refusalWords: ({ reason, params }) => refusalWords(reason, params, nameOf),
     askRow: (step) => post({ type: 'row', step }),
     row,

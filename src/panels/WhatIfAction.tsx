@@ -39,6 +39,9 @@ export function WhatIfAction(props: WhatIfActionProps): JSX.Element {
   const moved = (): number => own().movedSteps + draggedSteps();
   const time = (): string =>
     moved() === 0 ? clock(0) : word('debrief.whatIf.movedTo', { from: clock(0), to: clock(moved()) });
+  const expect = (): void => {
+    if (!isHeld() && !own().isDropped) props.whatIf.expect(number());
+  };
   const onKey = (event: KeyboardEvent): void => {
     if (isHeld()) return;
     const arrow = { ArrowLeft: -1, ArrowRight: 1 }[event.key];
@@ -81,6 +84,8 @@ export function WhatIfAction(props: WhatIfActionProps): JSX.Element {
       }}
       aria-pressed={props.isChosen}
       data-action={number()}
+      onFocus={expect}
+      onPointerEnter={expect}
       onClick={() => props.onChoose()}
       onKeyDown={onKey}
     >

@@ -16,6 +16,7 @@ import { word } from '../words/words';
 import { commandWords } from './commandWords';
 import type { DebriefModel } from './debriefModel';
 import { domainName } from './domainName';
+import { WhatIfProgress } from './WhatIfProgress';
 import type { WhatIfEnd, WhatIfModel, WhatIfTold } from './whatIfModel';
 
 const SECONDS_PER_MINUTE = 60;
@@ -106,12 +107,9 @@ export function WhatIfAnswer(props: {
     const phase = props.whatIf.phase();
     if (phase === 'failed') return word('debrief.whatIf.failed');
     if (phase === 'preparing') return word('debrief.whatIf.preparing');
-    if (phase === 'running') return word('debrief.whatIf.running', { time: writeClock(fromS()) });
+    if (phase === 'running') return word('debrief.whatIf.running');
+    if (phase === 'stopped') return word('debrief.whatIf.stopped');
     return '';
-  };
-  const fromS = (): number => {
-    const trace = props.whatIf.traces()?.[0];
-    return trace ? trace.seconds[trace.seconds.length - 1] : 0;
   };
   const refusedWords = (told: WhatIfTold): string[] =>
     told.refused.map((refused) =>
@@ -124,43 +122,46 @@ export function WhatIfAnswer(props: {
   const numberOf = (logNumber: number): number =>
     props.debrief.data.actions.find((action) => action.logNumber === logNumber)?.number ?? logNumber;
   return (
-    <div class="wi-answer" role="status">
-      <Show when={props.whatIf.problem()}>{(problem) => <p class="s">{problem()}</p>}</Show>
-      <Show when={props.whatIf.told()} fallback={<p class="s mut">{phaseWords()}</p>}>
-        {(told) => (
-          <>
-            <p class="s">
-              <Show when={toldWords(told(), props.debrief).parting}>
-                {(parting) => (
-                  <>
-                    <button
-                      type="button"
-                      class="linkb"
-                      onClick={() => props.onShow((told().firstDifferentStep ?? 0) / STEPS_PER_SECOND)}
-                    >
-                      {parting()}
-                    </button>{' '}
-                  </>
+    <div class="wi-answer">
+      <WhatIfProgress whatIf={props.whatIf} lastStep={props.debrief.data.lastStep} />
+      <div role="status">
+        <Show when={props.whatIf.problem()}>{(problem) => <p class="s">{problem()}</p>}</Show>
+        <Show when={props.whatIf.told()} fallback={<p class="s mut">{phaseWords()}</p>}>
+          {(told) => (
+            <>
+              <p class="s">
+                <Show when={toldWords(told(), props.debrief).parting}>
+                  {(parting) => (
+                    <>
+                      <button
+                        type="button"
+                        class="linkb"
+                        onClick={() => props.onShow((told().firstDifferentStep ?? 0) / STEPS_PER_SECOND)}
+                      >
+                        {parting()}
+                      </button>{' '}
+                    </>
+                  )}
+                </Show>
+                <strong>{toldWords(told(), props.debrief).whole}</strong>
+              </p>
+              <For each={refusedWords(told())}>{(sentence) => <p class="s">{sentence}</p>}</For>
+              <For each={told().changed.slice(0, MOST_SENTENCES)}>
+                {({ after }) => (
+                  <p class="xs mut">
+                    {word('debrief.whatIf.afterwards', {
+                      sentence: sayFinding(after, writerOf(props.debrief.units)),
+                    })}
+                  </p>
                 )}
+              </For>
+              <Show when={props.debrief.data.weighed !== null && told().changed.length > 0}>
+                <p class="xs mut">{word('debrief.whatIf.weighed')}</p>
               </Show>
-              <strong>{toldWords(told(), props.debrief).whole}</strong>
-            </p>
-            <For each={refusedWords(told())}>{(sentence) => <p class="s">{sentence}</p>}</For>
-            <For each={told().changed.slice(0, MOST_SENTENCES)}>
-              {({ after }) => (
-                <p class="xs mut">
-                  {word('debrief.whatIf.afterwards', {
-                    sentence: sayFinding(after, writerOf(props.debrief.units)),
-                  })}
-                </p>
-              )}
-            </For>
-            <Show when={props.debrief.data.weighed !== null && told().changed.length > 0}>
-              <p class="xs mut">{word('debrief.whatIf.weighed')}</p>
-            </Show>
-          </>
-        )}
-      </Show>
+            </>
+          )}
+        </Show>
+      </div>
     </div>
   );
 }

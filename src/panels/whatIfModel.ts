@@ -40,8 +40,13 @@ export interface WhatIfModel {
   /** In the numbers of the log. */
   readonly edits: () => readonly LogEdit[];
   readonly setEdits: (edits: readonly LogEdit[]) => void;
-  /** `preparing`: the session is being made ready; `running`: the trace is coming. */
-  readonly phase: () => 'preparing' | 'idle' | 'running' | 'told' | 'failed';
+  /** `preparing`: the session is being made ready; `running`: the trace is coming; `stopped`: what came of it stands. */
+  readonly phase: () => 'preparing' | 'idle' | 'running' | 'stopped' | 'told' | 'failed';
+  readonly stop: () => void;
+  /** With what was stopped. */
+  readonly goOn: () => void;
+  /** An action, by its number in the log, that is likely to be left out next. */
+  readonly expect: (number: number) => void;
   /** As far as it has come; null while nothing is changed. */
   readonly traces: () => readonly Trace[] | null;
   readonly told: () => WhatIfTold | null;

@@ -132,8 +132,8 @@ export function makeExecutive(parts: PlantParts): Plant {
 
 /** A shaken can comes to rest. */
 function steadyHands({ car, desk, cans, tally }: PlantParts): void {
-  for (const [id, { vessel }] of cans) {
-    if (desk.cans[id].shakenUntil === tally[TALLY.step] && tally[TALLY.step] > 0)
+  for (const { spec, vessel } of cans.values()) {
+    if (desk.cans[spec.id].shakenUntil === tally[TALLY.step] && tally[TALLY.step] > 0)
       car.network.setShaking(vessel, 0);
   }
 }

@@ -15,8 +15,8 @@ import { fanTurning } from './turning';
 const CAUGHT_AFTER_STEPS = 25;
 
 export function heedHoses(rig: Rig, parts: PlantParts, events: PlantEvent[]): void {
-  for (const [id, hose] of rig.hoses) {
-    const state = rig.desk.hoses[id];
+  for (const hose of rig.hoses.values()) {
+    const state = rig.desk.hoses[hose.spec.id];
     if (state?.port) heed(rig, parts, hose, state, events);
   }
 }

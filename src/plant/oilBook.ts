@@ -15,16 +15,25 @@ const inCans = (refrigerant: string): OilKind => (refrigerant === 'R-12' ? 'mine
 
 /** Present book, from what the network holds. */
 export function oilNow(parts: OilParts): Oil {
-  const { desk, onBench } = parts;
-  const { kg, fromCansKg } = desk.tasks.oil;
-  const bookedKg = OIL_KINDS.reduce((sum, kind) => sum + kg[kind], 0);
-  const totalKg = heldKg(parts);
-  const cameKg = Math.max(0, givenKg(parts) - fromCansKg);
-  const share = bookedKg + cameKg > 0 ? totalKg / (bookedKg + cameKg) : 0;
-  const now = Object.fromEntries(OIL_KINDS.map((kind) => [kind, share * kg[kind]])) as Oil['kg'];
-  now[inCans(onBench)] += share * cameKg;
-  return { kg: now, fromCansKg: fromCansKg + cameKg };
+  const kg = Object.fromEntries(OIL_KINDS.map((kind) => [kind, oilKgNow(parts, kind)])) as Oil['kg'];
+  return { kg, fromCansKg: oilFromCansKg(parts) };
 }
+
+/** Of one kind in that book, kg. */
+export function oilKgNow(parts: OilParts, kind: OilKind): number {
+  const { kg } = parts.desk.tasks.oil;
+  const cameKg = cameSinceKg(parts);
+  const bookedKg = OIL_KINDS.reduce((sum, one) => sum + kg[one], 0);
+  const share = bookedKg + cameKg > 0 ? heldKg(parts) / (bookedKg + cameKg) : 0;
+  return kind === inCans(parts.onBench) ? share * kg[kind] + share * cameKg : share * kg[kind];
+}
+
+/** All that came out of cans by now, kg. */
+export const oilFromCansKg = (parts: OilParts): number =>
+  parts.desk.tasks.oil.fromCansKg + cameSinceKg(parts);
+
+const cameSinceKg = (parts: OilParts): number =>
+  Math.max(0, givenKg(parts) - parts.desk.tasks.oil.fromCansKg);
 
 /** Before and after oil of a kind is brought in: `kg` of it came. */
 export function addOil(parts: OilParts, kind: OilKind, bring: () => number): number {

@@ -77,8 +77,8 @@ function lineTemperatureK({ car, desk }: PlantParts): number {
 
 function onScaleKg({ car, desk, cans }: PlantParts): number {
   let sum = Number.NaN;
-  for (const [id, { spec, vessel }] of cans) {
-    if (desk.cans[id].place !== 'scale') continue;
+  for (const { spec, vessel } of cans.values()) {
+    if (desk.cans[spec.id].place !== 'scale') continue;
     const kg = spec.tareKg + car.network.contentKg(vessel);
     sum = Number.isNaN(sum) ? kg : sum + kg;
   }

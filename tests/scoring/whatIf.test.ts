@@ -10,7 +10,7 @@ import type { SessionRecord } from '../../src/session/record/record';
 import { recordOf } from '../../src/session/recordOf';
 import { scenarioById } from '../../src/session/scenario/library';
 import { EditError, editLog, type NumberedCommand, numberedCommands } from '../../src/session/whatIf/editLog';
-import { openReruns } from '../../src/session/whatIf/openReruns';
+import { liveSession, openReruns } from '../../src/session/whatIf/openReruns';
 import { toEnd } from '../../src/session/whatIf/toEnd';
 
 const scenario = scenarioById('warm-at-the-lights');
@@ -91,6 +91,36 @@ describe('a session with something done otherwise', () => {
       [5, 'ac'],
     ]);
   });
+});
+
+test.each([
+  ['assessed', LINES],
+  [
+    'practice',
+    [
+      'begin',
+      'door open',
+      'engine 900',
+      'cap port-a off',
+      'couple charging port-a side-middle,fender,mat',
+      'coupler charging open',
+      { 'run-on': '10 s' },
+      'look fan',
+      'begin',
+      { 'run-on': '10 s' },
+      'finish',
+    ],
+  ],
+] as const)('a session lived with checkpoints has the record of its log: %s', (mode, lines) => {
+  const core = openSession(scenario, { mode, seed: 1 });
+  playPlan(core, lines as never);
+  const own = core.log();
+  expect(own.commands.filter(({ command }) => command.do === 'begin').length).toBe(
+    mode === 'practice' ? 2 : 1,
+  );
+  const once = toEnd(liveSession(scenario, own));
+  expect(once.record).toEqual(recordOf(scenario, own));
+  expect(structuredClone(once)).toEqual(once);
 });
 
 describe('reruns from checkpoints', () => {

@@ -6,7 +6,7 @@ import { OIL_KG_PER_M3 } from '../../equipment/oils';
 import type { PlantParts } from '../assemblePlant';
 import { labelMistakes, oldMistakes } from '../conversionLabel';
 import { dueNow } from '../due';
-import { loopOilKg, oilNow, wrongOilShare } from '../oilBook';
+import { loopOilKg, oilFromCansKg, oilKgNow, wrongOilShare } from '../oilBook';
 import { chargeIsProven, faultsRemaining } from '../stillWrong';
 import { testedShare } from '../testConditions';
 import { flag, type Signal, signal } from './signal';
@@ -44,10 +44,10 @@ function oilSignals(parts: PlantParts): Signal[] {
   const truth = (id: string, unit: string, value: () => number): Signal => signal(id, unit, 'truth', value);
   return [
     truth('oil.inLoopKg', 'kg', () => loopOilKg(parts)),
-    truth('oil.mineralKg', 'kg', () => oilNow(parts).kg.mineral),
-    truth('oil.pagKg', 'kg', () => oilNow(parts).kg.PAG),
-    truth('oil.poeKg', 'kg', () => oilNow(parts).kg.POE),
-    truth('oil.fromCansKg', 'kg', () => oilNow(parts).fromCansKg),
+    truth('oil.mineralKg', 'kg', () => oilKgNow(parts, 'mineral')),
+    truth('oil.pagKg', 'kg', () => oilKgNow(parts, 'PAG')),
+    truth('oil.poeKg', 'kg', () => oilKgNow(parts, 'POE')),
+    truth('oil.fromCansKg', 'kg', () => oilFromCansKg(parts)),
     truth('sealer.fromCansKg', 'kg', () => sealerFromCansKg(parts)),
     truth('oil.wrongRatio', '1', () => wrongOilShare(parts)),
     truth('oil.dueKg', 'kg', () => dueOilKg(parts)),

@@ -1,13 +1,15 @@
 /**
- * The controller as the core uses it: an unchanging snapshot, moved by events. A checkpoint is the snapshot itself.
+ * The controller as the core uses it: an unchanging snapshot, moved by events. A checkpoint is where it stands, as plain data.
  * Every change of a region is told as a transition `{ region, from, on, to }`.
  */
-import { getMicrosteps, initialTransition, type SnapshotFrom } from 'xstate';
+import { getMicrosteps, initialTransition, type SnapshotFrom, type StateValue } from 'xstate';
 import type { Mode, RegionChange } from '../corePort';
 import { sessionMachine } from './sessionMachine';
 import type { ControllerEvent } from './sessionSetup';
 
-export type ControllerSnapshot = SnapshotFrom<typeof sessionMachine>;
+type Standing = SnapshotFrom<typeof sessionMachine>;
+
+export type ControllerSnapshot = StateValue;
 
 /** `region` is `session` for the order of the whole, or one of the regions of `work`. */
 export type Transition = RegionChange;
@@ -44,16 +46,16 @@ export function controller(mode: Mode): Controller {
       }
       return walked;
     },
-    snapshot: () => current,
+    snapshot: () => current.value,
     restore(snapshot) {
-      current = snapshot;
+      current = sessionMachine.resolveState({ value: snapshot, context: { mode } });
       regions = placesOf(current);
     },
   };
 }
 
 /** Where the machine stands, region by region. */
-function placesOf({ value }: ControllerSnapshot): Record<string, string> {
+function placesOf({ value }: Standing): Record<string, string> {
   if (typeof value === 'string') return { session: value };
   const [[session, regions]] = Object.entries(value);
   return { session, ...(regions as Record<string, string>) };

@@ -39,10 +39,12 @@ export interface RecordMark {
 
 export interface Recorder {
   readonly observe: Observer;
+  /** For a record that goes on from another before anything was observed. */
+  start(table: SignalTable, moment: Moment): void;
   mark(): RecordMark;
   goBackTo(mark: RecordMark, record: SessionRecord): void;
   takeRest(mark: RecordMark, record: SessionRecord): void;
-  /** What is written by now. */
+  /** What is written by now; it holds until more is written. */
   soFar(): Rows & Pick<SessionRecord, 'signals'>;
   /** What was written down of the session that left `log` and stands at `lastStep`. */
   recordOf(log: SessionLog, lastStep: number, answer: Answer): SessionRecord;
@@ -53,30 +55,35 @@ export function recorder(plant: Plant, rules: readonly Rule[]): Recorder {
   let events: RecordedEvent[] = [];
   let actions: RecordedAction[] = [];
   let transitions: RecordedTransition[] = [];
-  let rows: RowWriter = rowWriter(0);
+  let rows: RowWriter = rowWriter({ signals: [] });
   let edges: RuleEdges | null = null;
   let now: Moment | null = null;
+  /** Nothing has happened since the last row. */
+  let still = false;
   let signals: SessionRecord['signals'] = [];
 
   const start = (table: SignalTable, moment: Moment): RuleEdges => {
     signals = table.signals;
-    rows = rowWriter(signals.length);
+    rows = rowWriter(table);
     now = moment;
-    return ruleEdges(rules, table);
+    edges = ruleEdges(rules, table);
+    return edges;
   };
   const observe: Observer = ({ moment, command, edges: watched, transitions: walked, table, quiet }) => {
-    edges ??= start(table, moment);
     const { step } = plant;
-    const ruled = edges.look(moment, quiet);
+    const ruled = (edges ?? start(table, moment)).look(moment, quiet);
     const isPlain = !ruled && command === null && watched.length === 0 && moment.events.length === 0;
+    if (!quiet) still = false;
     if (isPlain && step % STEPS_PER_SECOND !== 0) return;
-    const row = rows.write(step, moment);
+    const row = rows.write(step, moment, still);
+    still = quiet;
     if (command && command.do !== 'rewind') actions.push({ number: actions.length + 1, row, step, command });
     for (const event of moment.events) events.push({ ...event, row, step });
     for (const transition of walked) transitions.push({ ...transition, step });
   };
   return {
     observe,
+    start,
     mark: () => ({
       rows: rows.count,
       events: events.length,
@@ -91,6 +98,7 @@ export function recorder(plant: Plant, rules: readonly Rule[]): Recorder {
       actions = record.actions.slice(0, mark.actions);
       transitions = record.transitions.slice(0, mark.transitions);
       edges?.hold(mark.held);
+      still = false;
     },
     takeRest(mark, record) {
       const shift = rows.count - mark.rows;
@@ -100,9 +108,9 @@ export function recorder(plant: Plant, rules: readonly Rule[]): Recorder {
         actions.push({ ...action, number: actions.length + 1, row: action.row + shift });
       transitions.push(...record.transitions.slice(mark.transitions));
     },
-    soFar: () => ({ signals, steps: rows.steps(), values: rows.values() }),
+    soFar: () => ({ signals, ...rows.seen() }),
     recordOf(log, lastStep, answer) {
-      if (now !== null && rows.lastStep < lastStep) rows.write(lastStep, now);
+      if (now !== null && rows.lastStep < lastStep) rows.write(lastStep, now, false);
       const values = rows.values();
       return {
         scenarioId: log.scenarioId,

@@ -1,8 +1,9 @@
 /**
  * A finished session lived once more from its log, with its record and with checkpoints on the way: every half minute and
- * before the actions of a step. From one of them it can be lived on otherwise.
+ * before the actions of a step, five seconds apart at least, so that half an hour has 360 at most. From one of them it can
+ * be lived on otherwise. All of it is plain data, so it can be handed to another thread.
  */
-import { STEPS_PER_SECOND } from '../clock';
+import { STEPS_PER_MINUTE, STEPS_PER_SECOND } from '../clock';
 import type { LoggedCommand, SessionLog } from '../corePort';
 import type { SessionRecord } from '../record/record';
 import type { Recorder, RecordMark } from '../record/recorder';
@@ -40,16 +41,22 @@ export interface Stage {
 }
 
 const CHECKPOINT_STEPS = 1500;
+const APART_STEPS = 5 * STEPS_PER_SECOND;
 
 /** `run` has to be new. */
-export function* liveOnce(stage: Stage, entries: readonly NumberedCommand[]): Generator<void, LivedOnce> {
+export function* liveOnce(
+  stage: Stage,
+  entries: readonly NumberedCommand[],
+  heedRun: (step: number) => void = () => undefined,
+): Generator<void, LivedOnce> {
   const { run, writer, job, log } = stage;
   const { plant } = run;
   const performed: LoggedCommand[] = [];
   const checkpoints: Checkpoint[] = [];
   const secondHashes: string[] = [];
   const keep = (next: number): void => {
-    if (checkpoints.at(-1)?.step === plant.step) return;
+    const last = checkpoints.at(-1);
+    if (last && plant.step - last.step < APART_STEPS) return;
     checkpoints.push({
       step: plant.step,
       entries: next,
@@ -73,6 +80,7 @@ export function* liveOnce(stage: Stage, entries: readonly NumberedCommand[]): Ge
       if (plant.step % STEPS_PER_SECOND !== 0) return false;
       secondHashes.push(plant.stateHash());
       if (plant.step % CHECKPOINT_STEPS === 0) keep(next);
+      if (plant.step % STEPS_PER_MINUTE === 0) heedRun(plant.step);
       return false;
     },
   });

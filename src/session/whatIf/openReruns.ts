@@ -11,32 +11,33 @@ import { type LivedOnce, liveOnce, type Stage } from './livedOnce';
 
 export interface Reruns {
   readonly once: LivedOnce;
-  /** Rows written by now, of the one that is running. */
+  /** Rows written by now, of the one that is running; they hold until it runs on. */
   soFar: Stage['writer']['soFar'];
   /** The first step after which it differs, as far as is known by now. */
   apartSoFar(): number | null;
   again(edited: readonly NumberedCommand[]): Generator<void, LivedAgain>;
 }
 
-export function* openReruns(scenario: Scenario, log: SessionLog): Generator<void, Reruns> {
-  const { job, answer, rules } = scenario;
-  const { mode, seed } = log;
-  const plants = [0, 1].map(() => buildPlant(plantOptions(scenario.data, seed)));
-  const writer = recorder(plants[0], rules);
-  const begun = (run: SessionRun): SessionRun => {
-    run.hear({ type: 'plantBuilt' });
-    return run;
-  };
-  const run = begun(sessionRun(job, mode, plants[0], writer.observe));
-  const looking = begun(sessionRun(job, mode, plants[1]));
-  const recordOf: Stage['recordOf'] = (commands, lastStep) =>
-    writer.recordOf({ ...log, commands, lastStep }, lastStep, answer);
-  const stage: Stage = { run, writer, job, log, recordOf };
-  const once = yield* liveOnce(stage, numberedCommands(log));
+/** `heedRun` is told each simulated minute. */
+export function liveSession(
+  scenario: Scenario,
+  log: SessionLog,
+  heedRun?: (step: number) => void,
+): Generator<void, LivedOnce> {
+  return liveOnce(stageOf(scenario, log), numberedCommands(log), heedRun);
+}
+
+/** `once`: the session of that log, lived here or elsewhere. */
+export function rerunsOf(scenario: Scenario, log: SessionLog, once: LivedOnce): Reruns {
+  const stage = stageOf(scenario, log);
+  stage.writer.start(stage.run.table, stage.run.moment);
+  const looking = begun(
+    sessionRun(scenario.job, log.mode, buildPlant(plantOptions(scenario.data, log.seed))),
+  );
   let apart: number | null = null;
   return {
     once,
-    soFar: () => writer.soFar(),
+    soFar: () => stage.writer.soFar(),
     apartSoFar: () => apart,
     again(edited) {
       apart = null;
@@ -45,4 +46,23 @@ export function* openReruns(scenario: Scenario, log: SessionLog): Generator<void
       });
     },
   };
+}
+
+export function* openReruns(scenario: Scenario, log: SessionLog): Generator<void, Reruns> {
+  return rerunsOf(scenario, log, yield* liveSession(scenario, log));
+}
+
+function stageOf(scenario: Scenario, log: SessionLog): Stage {
+  const { job, answer, rules } = scenario;
+  const plant = buildPlant(plantOptions(scenario.data, log.seed));
+  const writer = recorder(plant, rules);
+  const run = begun(sessionRun(job, log.mode, plant, writer.observe));
+  const recordOf: Stage['recordOf'] = (commands, lastStep) =>
+    writer.recordOf({ ...log, commands, lastStep }, lastStep, answer);
+  return { run, writer, job, log, recordOf };
+}
+
+function begun(run: SessionRun): SessionRun {
+  run.hear({ type: 'plantBuilt' });
+  return run;
 }

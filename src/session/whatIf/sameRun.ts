@@ -12,7 +12,7 @@ export function sameRun(a: RunSnapshot, b: RunSnapshot): boolean {
     sameNumbers(a.watches, b.watches) &&
     a.plant.structure === b.plant.structure &&
     canonicalJson(a.criticals) === canonicalJson(b.criticals) &&
-    canonicalJson(a.controller.value) === canonicalJson(b.controller.value) &&
+    canonicalJson(a.controller) === canonicalJson(b.controller) &&
     telling(a.book) === telling(b.book)
   );
 }
