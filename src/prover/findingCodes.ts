@@ -15,6 +15,7 @@ export const findingCodes = {
   PRV110: 'warning',
   PRV111: 'warning',
   PRV112: 'warning',
+  PRV113: 'warning',
   PRV120: 'error',
 } as const;
 

@@ -32,6 +32,8 @@ export interface Proof {
   readonly luck: readonly Luck[];
   /** What is wrong with the scenario's own car, as suspects are called. */
   readonly own: readonly string[];
+  /** Of those the causes that the author's own solution calls no more than likely, beside others that it is sure of. */
+  readonly guessed: readonly string[];
   /** Null where nothing is to be diagnosed. */
   readonly apart: ApartTable | null;
   readonly fairness: Fairness;

@@ -4,6 +4,7 @@
  */
 import type { YamlPath } from '../../shared/schema/readYaml';
 import { NOTHING_WRONG } from '../plant/faultBook';
+import { causesIn, suspectOf } from '../suspects/causes';
 import { PROVEN } from '../suspects/proven';
 import type { Pair } from './apartTable';
 import { type FindingCode, findingCodes } from './findingCodes';
@@ -83,7 +84,7 @@ function ofLuck({ luck }: Told): ProofFinding[] {
  * Only of what is wrong here: that two others read alike costs nobody anything. Who asked may have come to a severity that
  * the table has no row for.
  */
-function ofPairs({ apart, own, solved: { know } }: Told): ProofFinding[] {
+function ofPairs({ apart, own, guessed, solved: { know } }: Told): ProofFinding[] {
   const listed = apart?.pairs ?? [];
   const met = (know?.runs ?? []).flatMap(({ alike }) => alike ?? []);
   const isNew = ({ a, b }: Pair, at: number): boolean =>
@@ -94,12 +95,18 @@ function ofPairs({ apart, own, solved: { know } }: Told): ProofFinding[] {
     ({ a, b }) => own.includes(a) !== own.includes(b),
   );
   const isSound = own.includes(NOTHING_WRONG);
-  return touching.map((pair) => finding(codeOf(pair, isSound), ['bench'], pairValues(pair, own)));
+  const certain = own.flatMap(causesIn).filter((cause) => !guessed.includes(cause));
+  const enough = guessed.length > 0 ? suspectOf(certain) : null;
+  return touching.map((pair) => finding(codeOf(pair, isSound, enough), ['bench'], pairValues(pair, own)));
 }
 
-/** A sound car always has look-alikes (a little water, a little too little oil), and calling it sound is right. */
-function codeOf({ decisionDiffers }: Pair, isSound: boolean): FindingCode {
+/**
+ * A sound car always has look-alikes (a little water, a little too little oil), and calling it sound is right. And where the
+ * solution itself calls one of two causes no more than likely, nobody is asked to prove it.
+ */
+function codeOf({ a, b, decisionDiffers }: Pair, isSound: boolean, enough: string | null): FindingCode {
   if (isSound) return 'PRV112';
+  if (enough !== null && [a, b].includes(enough)) return 'PRV113';
   return decisionDiffers ? 'PRV106' : 'PRV107';
 }
 

@@ -2,6 +2,7 @@
 import { engineHash } from '../session/engineHash';
 import type { Scenario } from '../session/scenario/scenario';
 import type { ApartTable } from './apartTable';
+import { guessedCauses } from './guessedCauses';
 import { hintsWorth } from './hintsWorth';
 import type { JobResult } from './jobs';
 import type { KnowRun } from './knowRun';
@@ -34,6 +35,7 @@ export function proofOf(scenario: Scenario, request: ProofRequest, results: read
     solved,
     luck,
     own: ownSuspects(scenario),
+    guessed: guessedCauses(scenario),
     apart,
     fairness: fairnessOf(solved),
     worth: worthOf(scenario, solved.know?.runs ?? [], apart),

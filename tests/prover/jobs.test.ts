@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { guessedCauses } from '../../src/prover/guessedCauses';
 import { jobsOf } from '../../src/prover/jobs';
 import { BLIND_PLAYERS, LAZY_PLAYERS } from '../../src/prover/lazy/playLazily';
 import { libraryLuck, luckFindings } from '../../src/prover/libraryLuck';
@@ -105,6 +106,26 @@ describe('a proof', () => {
     expect([codes(sameWork), sameWork.verdict]).toEqual([['PRV107'], 'holds']);
     const others = { ...pair, b: 'overcharge' };
     expect(codes(proved({ table: { ...table, pairs: [others] } }))).toEqual([]);
+  });
+
+  test('asks nobody to prove what the solution itself calls likely', () => {
+    const oil = scenarioById('oil-on-the-pulley');
+    expect(guessedCauses(oil)).toEqual(['too-little-oil']);
+    expect(guessedCauses(scenarioById('leaves-and-a-slipping-hub'))).toEqual([]);
+    const alike = {
+      a: 'low-charge+too-little-oil',
+      b: 'low-charge',
+      decisionDiffers: true,
+      best: null,
+      wouldTell: null,
+    } as const;
+    const request = { seeds: 1, budgetSteps: 1 };
+    const met = proofOf(oil, request, firstResults({ run: knowRun(1, { claimed: 'low-charge', alike }) }));
+    expect(codes(met)).toEqual(['PRV113']);
+    const other = { ...alike, b: 'weak-compressor' };
+    expect(codes(proofOf(oil, request, firstResults({ run: knowRun(1, { alike: other }) })))).toEqual([
+      'PRV106',
+    ]);
   });
 
   test('says what it left out, part by part', () => {

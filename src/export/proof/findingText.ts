@@ -48,6 +48,7 @@ export function findingText({ code, values }: ProofFinding): string {
     case 'PRV106':
     case 'PRV107':
     case 'PRV112':
+    case 'PRV113':
       return pairText(code, text);
     case 'PRV109':
     case 'PRV110': {
@@ -68,7 +69,7 @@ export function findingText({ code, values }: ProofFinding): string {
   }
 }
 
-function pairText(code: 'PRV106' | 'PRV107' | 'PRV112', text: (key: string) => string): string {
+function pairText(code: 'PRV106' | 'PRV107' | 'PRV112' | 'PRV113', text: (key: string) => string): string {
   const way =
     text('test') === ''
       ? word('prove.way.none')
@@ -76,6 +77,7 @@ function pairText(code: 'PRV106' | 'PRV107' | 'PRV112', text: (key: string) => s
   const other = causeName(text('other'));
   if (code === 'PRV112') return word('prove.finding.PRV112', { other, way });
   const both = { cause: causeName(text('cause')), other, way };
+  if (code === 'PRV113') return word('prove.finding.PRV113', both);
   return code === 'PRV106' ? word('prove.finding.PRV106', both) : word('prove.finding.PRV107', both);
 }
 

@@ -36,8 +36,10 @@ export function suspectsAsked(scenario: Scenario, seed: number): readonly GhostS
   return [...suspects, ...more.filter((one) => suspects.some(({ cause }) => cause === one.cause))];
 }
 
+export const asRead = (cause: string): string => (isFoundBySearch(cause) ? SHORT : cause);
+
 /** In the registry's order, each once. */
 export function hiddenAsRead({ answer }: Scenario): readonly string[] {
-  const hidden = (answer.hidden ?? []).map((cause) => (isFoundBySearch(cause) ? SHORT : cause));
+  const hidden = (answer.hidden ?? []).map(asRead);
   return faultIds.filter((cause) => hidden.includes(cause));
 }

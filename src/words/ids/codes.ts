@@ -71,5 +71,6 @@ export interface CodesWords {
   'codes.PRV110': never;
   'codes.PRV111': never;
   'codes.PRV112': never;
+  'codes.PRV113': never;
   'codes.PRV120': never;
 }

@@ -36,6 +36,7 @@ export interface ProveWords {
   'prove.finding.PRV110': 'least' | 'most';
   'prove.finding.PRV111': 'level' | 'names';
   'prove.finding.PRV112': 'other' | 'way';
+  'prove.finding.PRV113': 'cause' | 'other' | 'way';
   'prove.finding.PRV120': 'of' | 'passed' | 'player';
   'prove.helps': 'how';
   'prove.help.PRV101': never;
@@ -50,6 +51,7 @@ export interface ProveWords {
   'prove.help.PRV110': never;
   'prove.help.PRV111': never;
   'prove.help.PRV112': never;
+  'prove.help.PRV113': never;
   'prove.way.tool': 'test' | 'tool';
   'prove.way.none': never;
   'prove.charge.charge': never;
