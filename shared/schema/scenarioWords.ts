@@ -1,6 +1,7 @@
 /**
  * scenarios/LANGUAGE/ID.yaml: what a person reads of a scenario, in another language, by the keys of the scenario itself.
- * Keys, count of lines and numbers have to be those of the scenario; `history` and `teacher` may be left out.
+ * Keys, count of lines and numbers have to be those of the scenario; `author`, `history` and `teacher` may be left
+ * out.
  */
 import { z } from 'zod';
 import { ownWords } from './ownWords.ts';
@@ -42,6 +43,7 @@ function schemaFor(data: ScenarioData) {
   ]);
   return z.strictObject({
     title: text(60),
+    author: text(80).optional(),
     complaint: text(300),
     ...(Object.keys(own.owner).length > 0 ? { owner: byKey(own.owner, text(240)) } : {}),
     ...(papers.length > 0 ? { papers: z.strictObject(Object.fromEntries(papers)) } : {}),
@@ -57,7 +59,12 @@ function schemaFor(data: ScenarioData) {
 export function scenarioWordsProblems(source: YamlSource, data: ScenarioData): Problem[] {
   const wrong = shapeProblems(source, schemaFor(data));
   if (wrong.length > 0) return wrong.map((one) => ({ ...one, code: WRONG }));
-  const own = { ...ownWords(data), history: data.contents.history, teacher: data.teacher };
+  const own = {
+    ...ownWords(data),
+    author: data.author,
+    history: data.contents.history,
+    teacher: data.teacher,
+  };
   return [...sentencesOf(source.data, [])].flatMap(([path, given]) => {
     const found = sameFigures(String(at(own, path)), given);
     if (found === null) return [];

@@ -2,7 +2,7 @@
 import { createSignal, For, type JSX, Show } from 'solid-js';
 import { word } from '../words/words';
 import { draftBefore } from './keep/drafts';
-import { shippedText, TEMPLATE_IDS, type TemplateId, templateText } from './keep/starts';
+import { shippedText, TEMPLATE_IDS, type TemplateId, templateInWords } from './keep/starts';
 
 /** On a grid of 24: a spot, its double, two, none, steps, goggles. */
 const PICTURES: Readonly<Record<TemplateId, string>> = {
@@ -51,7 +51,7 @@ export function Starts(props: StartsProps): JSX.Element {
         <For each={TEMPLATE_IDS}>
           {(id) => (
             <li>
-              <button type="button" class="ws-template" onClick={() => fetched(templateText(id))}>
+              <button type="button" class="ws-template" onClick={() => fetched(templateInWords(id))}>
                 <svg viewBox="0 0 24 24" width="30" height="30" class="ic" aria-hidden="true">
                   <path d={PICTURES[id]} />
                 </svg>

@@ -2,10 +2,11 @@
 import { deflateRawSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { hashText } from '../../src/numerics/hash';
+import { templateText } from '../../src/session/scenario/templates';
 import { draftIn } from '../../src/workshop/keep/drafts';
 import { disclose, enclose, isEnclosing, MOST_LINK_LETTERS } from '../../src/workshop/keep/enclosed';
 import { MOST_BYTES, readFile } from '../../src/workshop/keep/readFile';
-import { templatesForLinks, templateText } from '../../src/workshop/keep/starts';
+import { templatesForLinks } from '../../src/workshop/keep/starts';
 
 const TEXT = 'title: "¿Frío o no?"\nweather: { temperature: 30 degC }\n';
 
@@ -49,6 +50,14 @@ describe('a text that was begun with a template', () => {
       .replace(/^tasks: .*\n/m, '');
     const hash = await enclose(own, templatesForLinks);
     expect(hash.length).toBeLessThan(400);
+    expect(await disclose(hash, templatesForLinks)).toBe(own);
+  });
+
+  it('comes to a short link in another language too', async () => {
+    const template = await templatesForLinks.text('look-alike-es');
+    const own = template.replace(/^title: .*$/m, 'title: La mía');
+    const hash = await enclose(own, templatesForLinks);
+    expect(hash.length).toBeLessThan(200);
     expect(await disclose(hash, templatesForLinks)).toBe(own);
   });
 
