@@ -94,7 +94,7 @@ export function Debrief(props: DebriefProps): JSX.Element {
         <Parts part={part()} onChoose={choosePart} />
         <button type="button" class="btn sm hide-s" onClick={() => props.onSave()}>
           <Icon name="save" size={18} />
-          {word('debrief.save')}
+          <span>{word('debrief.save')}</span>
         </button>
         <button type="button" class="btn sm pri hide-s" onClick={() => props.onAgain()}>
           {word('debrief.again')}

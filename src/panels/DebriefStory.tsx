@@ -102,6 +102,9 @@ export function DebriefStory(props: {
     <>
       <section class="panel sc" aria-label={word('debrief.story.title')} data-region tabIndex={-1}>
         <h2>{word('debrief.story.title')}</h2>
+        <p class="told" aria-hidden="true">
+          {props.debrief.title}
+        </p>
         <p class="s">{subtitle(props.debrief)}</p>
         <Show when={props.debrief.data.traces.length > 0}>
           <p class="s">{endWords(props.debrief)}</p>
