@@ -6,11 +6,10 @@
 import type { SessionCore } from '../session/corePort';
 import { BrokenLogError, OtherLogError } from '../session/logProblem';
 import type { Scenario } from '../session/scenario/scenario';
-import type { LivedOnce } from '../session/whatIf/livedOnce';
 import { type JobClock, jobClock } from './jobClock';
 import { openCore } from './openCore';
 import type { FromWorker, OpenRequest, ToWorker } from './protocol';
-import type { RerunDesk } from './rerunDesk';
+import type { RerunDoor } from './rerunDoor';
 import { choicesOf, probesOf } from './seenOf';
 
 const SLICE_MS = 12;
@@ -31,17 +30,12 @@ let lastFrameRevision = -1;
 const post = (message: FromWorker, transfer: Transferable[] = []): void =>
   self.postMessage(message, { transfer });
 
-let desk: Promise<RerunDesk> | null = null;
+let door: Promise<RerunDoor> | null = null;
 /** What-if is fetched when it is first asked for; wishes come in the order they were made. */
-function reruns(): Promise<RerunDesk> {
-  desk ??= import('./rerunDesk').then(({ rerunDesk }) => rerunDesk(post));
-  return desk;
+function reruns(): Promise<RerunDoor> {
+  door ??= import('./rerunDoor').then(({ rerunDoor }) => rerunDoor(post));
+  return door;
 }
-
-const taken = (lent: MessagePort): Promise<LivedOnce | null> =>
-  new Promise((resolve) => {
-    lent.onmessage = ({ data }: MessageEvent<LivedOnce | null>) => resolve(data);
-  });
 
 async function open(request: OpenRequest): Promise<void> {
   const started = performance.now();
@@ -117,12 +111,7 @@ function tick(): void {
 
 async function act(message: ToWorker): Promise<void> {
   if (message.type === 'open') await open(message.request);
-  if (message.type === 'whatIf')
-    await (await reruns()).open(message.log, message.scenarioId, taken(message.lent));
-  if (message.type === 'try') await (await reruns()).wish(message.wish);
-  if (message.type === 'tryAhead') await (await reruns()).ahead(message.tries);
-  if (message.type === 'stopTrying') (await reruns()).hold();
-  if (message.type === 'row') (await reruns()).row(message.step);
+  if (message.type === 'rerun') await (await reruns())(message.ask);
   if (!core) return;
   switch (message.type) {
     case 'command': {

@@ -12,7 +12,7 @@ import type { SignalSpec } from '../plant/signalTypes';
 import type { ShapeProblem } from '../session/commandShape';
 import type { Mode, SessionLog, SessionView } from '../session/corePort';
 import type { BrokenLogError, OtherLogError } from '../session/logProblem';
-import type { RerunWish, Try } from './rerunDesk';
+import type { RerunAsk } from './rerunDoor';
 
 export interface OpenRequest {
   /** As the page knows it: one that ships, or one's own (ownId.ts). */
@@ -34,18 +34,8 @@ export type ToWorker =
   | { readonly type: 'debrief'; readonly lend: MessagePort }
   /** The session file alone, of a job that may still go on. */
   | { readonly type: 'file' }
-  /** To a worker that holds no session: make this finished one ready, then run it otherwise. */
-  | {
-      readonly type: 'whatIf';
-      readonly log: SessionLog;
-      readonly scenarioId: string;
-      readonly lent: MessagePort;
-    }
-  | { readonly type: 'try'; readonly wish: RerunWish }
-  /** Before anybody wishes it. */
-  | { readonly type: 'tryAhead'; readonly tries: readonly Try[] }
-  | { readonly type: 'stopTrying' }
-  | { readonly type: 'row'; readonly step: number };
+  /** To a worker that holds no session. */
+  | { readonly type: 'rerun'; readonly ask: RerunAsk };
 
 export type Choices = Readonly<Record<IdSet, readonly string[]>>;
 

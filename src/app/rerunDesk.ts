@@ -29,8 +29,8 @@ export interface RerunWish extends Try {
 }
 
 export interface RerunDesk {
-  /** `lent`: the session as it was lived elsewhere; null where it has to be lived here. */
-  open(log: SessionLog, scenarioId: string, lent: Promise<LivedOnce | null>): Promise<void>;
+  /** Out of `lent` comes the session as it was lived elsewhere, or null where it has to be lived here. */
+  open(log: SessionLog, scenarioId: string, lent: MessagePort): Promise<void>;
   wish(wish: RerunWish): Promise<void>;
   /** To be run while nothing is wished, before what is to be run already. */
   ahead(tries: readonly Try[]): Promise<void>;
@@ -47,6 +47,11 @@ interface Running {
 
 const SLICE_MS = 25;
 const TRACE_EVERY_MS = 150;
+
+const taken = (lent: MessagePort): Promise<LivedOnce | null> =>
+  new Promise((resolve) => {
+    lent.onmessage = ({ data }: MessageEvent<LivedOnce | null>) => resolve(data);
+  });
 
 export function rerunDesk(post: (message: FromWorker) => void): RerunDesk {
   const answers = rerunAnswers();
@@ -132,7 +137,7 @@ export function rerunDesk(post: (message: FromWorker) => void): RerunDesk {
       const scenario = await findScenario(scenarioId);
       if (!scenario) throw new RangeError(scenarioId);
       await Promise.all(fluidsNeeded(scenario.data).map(loadRefrigerant));
-      const once = (await lent) ?? (await inStretches(liveSession(scenario, log)));
+      const once = (await taken(lent)) ?? (await inStretches(liveSession(scenario, log)));
       ready = { scenario, reruns: rerunsOf(scenario, log, once) };
       post({ type: 'whatIfReady' });
       if (askedStep !== null) tellRow(askedStep, once);

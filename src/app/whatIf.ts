@@ -11,6 +11,7 @@ import type { SessionLog } from '../session/corePort';
 import type { LogEdit } from '../session/whatIf/editLog';
 import { refusalWords } from './notices';
 import type { FromWorker, ToWorker } from './protocol';
+import type { RerunAsk } from './rerunDoor';
 
 export interface RunningWhatIf extends WhatIfModel {
   /** Has all signals of the finished session at a step fetched; `row` is them by id, null until they have come. */
@@ -32,8 +33,8 @@ export interface WhatIfOptions {
 
 export function startWhatIf({ log, scenarioId, lent, weighed, nameOf }: WhatIfOptions): RunningWhatIf {
   const worker = new Worker(new URL('./core.worker.ts', import.meta.url), { type: 'module' });
-  const post = (message: ToWorker, transfer: Transferable[] = []): void =>
-    worker.postMessage(message, transfer);
+  const post = (asked: RerunAsk, transfer: Transferable[] = []): void =>
+    worker.postMessage({ type: 'rerun', ask: asked } satisfies ToWorker, transfer);
   const [edits, setEdits] = createSignal<readonly LogEdit[]>([]);
   const [phase, setPhase] = createSignal<ReturnType<WhatIfModel['phase']>>('preparing');
   const [traces, setTraces] = createSignal<readonly Trace[] | null>(null);
@@ -65,17 +66,17 @@ export function startWhatIf({ log, scenarioId, lent, weighed, nameOf }: WhatIfOp
     }
   };
   worker.onerror = () => setPhase('failed');
-  post({ type: 'whatIf', log, scenarioId, lent }, [lent]);
+  post({ do: 'open', log, scenarioId, lent }, [lent]);
 
   /** Asks for what is wished now; whatever is older is not heard any more. */
   const ask = (): void => {
     serial++;
     const isWished = edits().length > 0;
     if (phase() !== 'failed') setPhase(isReady ? (isWished ? 'running' : 'idle') : 'preparing');
-    if (isWished) post({ type: 'try', wish: { serial, edits: [...edits()], weighed: weighed() } });
+    if (isWished) post({ do: 'wish', wish: { serial, edits: [...edits()], weighed: weighed() } });
   };
   const ahead = (tries: readonly (readonly LogEdit[])[]): void =>
-    post({ type: 'tryAhead', tries: tries.map((one) => ({ edits: [...one], weighed: weighed() })) });
+    post({ do: 'ahead', tries: tries.map((one) => ({ edits: [...one], weighed: weighed() })) });
   return {
     edits,
     phase,
@@ -94,13 +95,13 @@ export function startWhatIf({ log, scenarioId, lent, weighed, nameOf }: WhatIfOp
     stop() {
       serial++;
       setPhase('stopped');
-      post({ type: 'stopTrying' });
+      post({ do: 'hold' });
     },
     goOn: ask,
     expect: (number) => ahead([leftOut(edits(), number)]),
     workAhead: (numbers) => ahead(numbers.map((number) => leftOut([], number)).reverse()),
     refusalWords: ({ reason, params }) => refusalWords(reason, params, nameOf),
-    askRow: (step) => post({ type: 'row', step }),
+    askRow: (step) => post({ do: 'row', step }),
     row,
     dispose: () => worker.terminate(),
   };

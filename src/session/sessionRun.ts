@@ -8,7 +8,7 @@ import type { Plant, PlantSnapshot } from '../plant/plantPort';
 import { awake } from './conditions/awake';
 import { compileCondition } from './conditions/compileCondition';
 import type { Moment, SignalTable } from './conditions/moment';
-import { openLimits } from './conditions/openLimits';
+import { settled } from './conditions/settled';
 import {
   type Controller,
   type ControllerSnapshot,
@@ -102,16 +102,16 @@ export function sessionRun(job: SessionJob, mode: Mode, plant: Plant, observe?: 
     id,
     quotes,
     holds: compileCondition(never, table),
-    limits: openLimits(never, table),
+    settled: settled(never, table),
     was: false,
   }));
   const deliveries = job.deliveries.map(({ id, done }) => ({
     id,
     done: compileCondition(done, table),
-    limits: openLimits(done, table),
+    settled: settled(done, table),
   }));
-  const openCriticals = awake(criticals, (one, now) => one.limits(now));
-  const openDeliveries = awake(deliveries, (one, now) => one.limits(now));
+  const openCriticals = awake(criticals, (one, now) => one.settled(now));
+  const openDeliveries = awake(deliveries, (one, now) => one.settled(now));
   let book = emptyBook();
   let revision = 0;
   let events = NOTHING;

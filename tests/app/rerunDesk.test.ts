@@ -42,10 +42,13 @@ afterEach(() => {
   told = [];
 });
 
-/** As a session's worker lends it: through a structured clone. */
+/** As a session's worker lends it. */
 async function opened(): Promise<RerunDesk> {
   const desk = rerunDesk((message) => told.push(message));
-  await desk.open(log, scenarioId, Promise.resolve(structuredClone(lived)));
+  const { port1, port2 } = new MessageChannel();
+  port1.postMessage(lived);
+  await desk.open(log, scenarioId, port2);
+  port1.close();
   expect(types()).toEqual(['whatIfReady']);
   told = [];
   return desk;

@@ -3,7 +3,7 @@
  * and of that what counts steps, until a signal passes a limit that something hangs on.
  */
 import type { Moment } from './moment';
-import type { Limit } from './openLimits';
+import type { Settled } from './settled';
 import { type Stir, stir } from './stir';
 
 interface Awake<One> {
@@ -21,22 +21,19 @@ interface Quiet<One> {
   readonly stir: Stir;
 }
 
-/**
- * `limits`: what one hangs on from this moment, in which nothing happens, until something does; none where it stays as it
- * is, null where it counts steps.
- */
+/** `settled`: of one, from this moment, in which nothing happens, until something does; null where it counts steps. */
 export function awake<One>(
   all: readonly One[],
-  limits: (one: One, moment: Moment) => readonly Limit[] | null,
+  settled: (one: One, moment: Moment) => ReturnType<Settled> | null,
 ): Awake<One> {
   let held: Quiet<One> | null = null;
   let stirred = false;
   const quietIn = (moment: Moment): Quiet<One> => {
-    const each = all.map((one) => ({ one, on: limits(one, moment) }));
+    const each = all.map((one) => ({ one, on: settled(one, moment) }));
     return {
-      open: each.filter(({ on }) => on === null || on.length > 0).map(({ one }) => one),
+      open: each.filter(({ on }) => typeof on !== 'boolean').map(({ one }) => one),
       counting: each.filter(({ on }) => on === null).map(({ one }) => one),
-      stir: stir(each.flatMap(({ on }) => on ?? [])),
+      stir: stir(each.flatMap(({ on }) => (typeof on === 'boolean' ? [] : (on ?? [])))),
     };
   };
   return {

@@ -3,14 +3,9 @@
  * people set, or cannot hold without an event; such a one is only looked at around commands and events.
  */
 import type { Condition } from '../../../shared/schema/condition';
-import type { SignalSpec } from '../../plant/signalTypes';
 import { matchingSignals } from './compileCondition';
 import type { SignalTable } from './moment';
-
-/** Follow commands as controls do, although they are seen and heard; a hose that is caught says so with an event. */
-const SET_BY_HAND = /^(engine\.rpm|hose\.[^.]+\.caught)$/;
-/** How long something that was set has held. */
-const GROWS = new Set(['test.heldRatio']);
+import { movesByItself } from './movesByItself';
 
 export function changesByItself(condition: Condition, table: SignalTable): boolean {
   return !needsEvent(condition) && hasMovingSignal(condition, table);
@@ -29,6 +24,3 @@ function hasMovingSignal(condition: Condition, table: SignalTable): boolean {
   if ('event' in condition) return false;
   return matchingSignals(condition.signal, table).some((index) => movesByItself(table.signals[index]));
 }
-
-export const movesByItself = ({ id, kind }: SignalSpec): boolean =>
-  kind === 'control' ? GROWS.has(id) : !SET_BY_HAND.test(id);

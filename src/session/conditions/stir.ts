@@ -3,7 +3,7 @@
  * it stood: then every comparison of it says what it said.
  */
 import type { Moment } from './moment';
-import type { Limit } from './openLimits';
+import type { Limit } from './settled';
 
 export interface Stir {
   /** Takes the signals as they stand for rest. */

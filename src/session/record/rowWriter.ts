@@ -1,6 +1,7 @@
 /** Rows of a record as they come: a table of numbers that grows. */
-import { movesByItself } from '../conditions/changesByItself';
+
 import type { Moment, SignalTable } from '../conditions/moment';
+import { movesByItself } from '../conditions/movesByItself';
 
 export interface Rows {
   readonly steps: Int32Array;

@@ -9,7 +9,7 @@ import { awake } from '../conditions/awake';
 import { changesByItself } from '../conditions/changesByItself';
 import { ConditionError, compileCondition } from '../conditions/compileCondition';
 import type { Moment, Predicate, SignalTable } from '../conditions/moment';
-import { type OpenLimits, openLimits } from '../conditions/openLimits';
+import { type Settled, settled } from '../conditions/settled';
 
 export interface RuleEdges {
   /**
@@ -25,13 +25,13 @@ export interface RuleEdges {
 
 interface Watched {
   readonly holds: Predicate;
-  readonly limits: OpenLimits;
+  readonly settled: Settled;
   was: boolean;
 }
 
 export function ruleEdges(rules: readonly Rule[], table: SignalTable): RuleEdges {
   const watched = rules.flatMap(conditionsOf).flatMap((condition) => compiled(condition, table));
-  const open = awake(watched, (one, moment) => one.limits(moment));
+  const open = awake(watched, (one, moment) => one.settled(moment));
   return {
     look(moment, quiet) {
       let changed = false;
@@ -66,7 +66,7 @@ function conditionsOf(rule: Rule): Condition[] {
 function compiled(condition: Condition, table: SignalTable): Watched[] {
   try {
     if (!changesByItself(condition, table)) return [];
-    return [{ holds: compileCondition(condition, table), limits: openLimits(condition, table), was: false }];
+    return [{ holds: compileCondition(condition, table), settled: settled(condition, table), was: false }];
   } catch (error) {
     if (error instanceof ConditionError) return [];
     throw error;

@@ -8,15 +8,13 @@ import { STEPS_PER_SECOND } from '../clock';
 import { awake } from '../conditions/awake';
 import { ConditionError, compileCondition, matchingSignals } from '../conditions/compileCondition';
 import type { Moment, SignalTable } from '../conditions/moment';
-import { type Limit, openLimits } from '../conditions/openLimits';
-import { settled } from '../conditions/settled';
+import { type Settled, settled } from '../conditions/settled';
 import type { Edge, RestWatch, WatchSpec } from './watch';
 
 const LEVEL = 0;
 const HELD = 1;
 const REFERENCE = 2;
 const WIDTH = 3;
-const NO_LIMITS: readonly Limit[] = [];
 
 export interface WatchBank {
   /**
@@ -34,11 +32,11 @@ type Look = (moment: Moment, state: Float64Array, at: number, isStep: boolean) =
 export function watchBank(specs: readonly WatchSpec[], table: SignalTable): WatchBank {
   const known = specs.flatMap((spec) => {
     const look = lookOf(spec, table);
-    return look === null ? [] : [{ spec, look, limits: limitsOf(spec, table) }];
+    return look === null ? [] : [{ spec, look, settled: settledOf(spec, table) }];
   });
   const open = awake(
     known.map((_, at) => at),
-    (at, moment) => known[at].limits(moment),
+    (at, moment) => known[at].settled(moment),
   );
   const state = new Float64Array(WIDTH * known.length);
   const none: readonly Edge[] = [];
@@ -64,13 +62,12 @@ export function watchBank(specs: readonly WatchSpec[], table: SignalTable): Watc
   };
 }
 
-/** What a watch hangs on while nothing happens: one that counts steps sleeps only where it does not hold. */
-function limitsOf(spec: WatchSpec, table: SignalTable): (moment: Moment) => readonly Limit[] | null {
-  if (!('rest' in spec) && spec.heldS === undefined) return openLimits(spec.when, table);
+/** Whether a watch stays as it is while nothing happens: one that counts steps does only where it does not hold. */
+function settledOf(spec: WatchSpec, table: SignalTable): (moment: Moment) => ReturnType<Settled> | null {
   const condition = 'rest' in spec ? spec.during : spec.when;
-  if (condition === undefined) return () => null;
-  const holds = settled(condition, table);
-  return (moment) => (holds(moment) === false ? NO_LIMITS : null);
+  const holds = condition === undefined ? () => null : settled(condition, table);
+  if (!('rest' in spec) && spec.heldS === undefined) return holds;
+  return (moment) => (holds(moment) === false ? false : null);
 }
 
 function edgeOf({ id, notable }: WatchSpec, rises: boolean): Edge {
