@@ -1,5 +1,6 @@
 /** Every key a schema knows, as an author writes it: `weather.sun`, `faults[].fault`, with what may stand there. */
 import type { z } from 'zod';
+import { isBound, isOptional, type SchemaPart } from './schemaPart.ts';
 
 export interface KeyDescription {
   readonly id: string;
@@ -9,23 +10,6 @@ export interface KeyDescription {
   readonly of?: readonly unknown[];
   readonly least?: number;
   readonly most?: number;
-}
-
-interface Described {
-  readonly def: {
-    readonly type: string;
-    readonly values?: readonly unknown[];
-    readonly keyType?: Described;
-    readonly valueType?: Described;
-  };
-  readonly shape?: Readonly<Record<string, Described>>;
-  readonly element?: Described;
-  readonly options?: readonly unknown[];
-  readonly minValue?: number | null;
-  readonly maxValue?: number | null;
-  readonly maxLength?: number | null;
-  unwrap?(): Described;
-  meta?(): Readonly<Record<string, unknown>> | undefined;
 }
 
 const KINDS: Readonly<Record<string, string>> = {
@@ -43,8 +27,8 @@ const KINDS: Readonly<Record<string, string>> = {
 /** `elsewhere`: schemas that are named and not gone into, such as a condition. */
 export function describeKeys(schema: z.ZodType, elsewhere: ReadonlyMap<z.ZodType, string>): KeyDescription[] {
   const found = new Map<string, KeyDescription>();
-  const walk = (id: string, given: Described, asked: boolean): void => {
-    const optional = given.def.type === 'optional' || given.def.type === 'default';
+  const walk = (id: string, given: SchemaPart, asked: boolean): void => {
+    const optional = isOptional(given);
     const part = optional && given.unwrap ? given.unwrap() : given;
     const required = asked && !optional;
     const named = elsewhere.get(part as unknown as z.ZodType);
@@ -54,22 +38,22 @@ export function describeKeys(schema: z.ZodType, elsewhere: ReadonlyMap<z.ZodType
       walk(id === '' ? key : `${id}.${key}`, inner, true);
     if (part.element) walk(`${id}[]`, part.element, true);
     for (const key of part.def.keyType?.options ?? [])
-      walk(`${id}.${String(key)}`, part.def.valueType as Described, false);
+      walk(`${id}.${String(key)}`, part.def.valueType as SchemaPart, false);
     if (part.def.type === 'union')
-      for (const one of part.options as readonly Described[]) {
+      for (const one of part.options as readonly SchemaPart[]) {
         for (const [key, inner] of Object.entries(one.shape ?? {})) walk(`${id}.${key}`, inner, true);
       }
   };
-  walk('', schema as unknown as Described, true);
+  walk('', schema as unknown as SchemaPart, true);
   return [...found.values()];
 }
 
-function kindOf(part: Described): string {
+function kindOf(part: SchemaPart): string {
   if (part.meta?.()?.quantity !== undefined) return 'quantity';
   return KINDS[part.def.type] ?? part.def.type;
 }
 
-function boundsOf(part: Described): Partial<Pick<KeyDescription, 'of' | 'least' | 'most'>> {
+function boundsOf(part: SchemaPart): Partial<Pick<KeyDescription, 'of' | 'least' | 'most'>> {
   const { quantity, min, max } = part.meta?.() ?? {};
   if (quantity !== undefined) return { of: [quantity], least: Number(min), most: Number(max) };
   const { type, values } = part.def;
@@ -80,8 +64,8 @@ function boundsOf(part: Described): Partial<Pick<KeyDescription, 'of' | 'least' 
 }
 
 const bounds = (least?: number | null, most?: number | null): { least?: number; most?: number } => ({
-  ...(typeof least === 'number' && Number.isFinite(least) ? { least } : {}),
-  ...(typeof most === 'number' && Number.isFinite(most) ? { most } : {}),
+  ...(isBound(least) ? { least } : {}),
+  ...(isBound(most) ? { most } : {}),
 });
 
 /** A key of two shapes of one list may be either's. */

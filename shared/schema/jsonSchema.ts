@@ -11,6 +11,7 @@ import { shapesOf } from './picked.ts';
 import { between } from './quantity.ts';
 import { ruleSchema } from './rubric.ts';
 import { scenarioSchema } from './scenario.ts';
+import { isBound, isOptional, type SchemaPart } from './schemaPart.ts';
 
 export type Json = string | number | boolean | null | readonly Json[] | { readonly [key: string]: Json };
 type JsonGroup = { readonly [key: string]: Json };
@@ -19,23 +20,6 @@ type JsonGroup = { readonly [key: string]: Json };
 export interface SchemaNotes {
   readonly ids: Readonly<Record<string, readonly string[]>>;
   readonly says: ReadonlyMap<string, string>;
-}
-
-interface Part {
-  readonly def: {
-    readonly type: string;
-    readonly values?: readonly Json[];
-    readonly keyType?: Part;
-    readonly valueType?: Part;
-  };
-  readonly shape?: Readonly<Record<string, Part>>;
-  readonly element?: Part;
-  readonly options?: readonly (Part | Json)[];
-  readonly minValue?: number | null;
-  readonly maxValue?: number | null;
-  readonly maxLength?: number | null;
-  unwrap?(): Part;
-  meta?(): { readonly quantity?: QuantityKind; readonly min?: number; readonly max?: number } | undefined;
 }
 
 const NAMED = new Map<unknown, string>([
@@ -53,15 +37,15 @@ export function scenarioJsonSchema(notes: SchemaNotes): JsonGroup {
   return {
     $schema: 'https://json-schema.org/draft/2020-12/schema',
     title: 'Scenario',
-    ...groupOf(scenarioSchema as unknown as Part, '', notes),
+    ...groupOf(scenarioSchema as unknown as SchemaPart, '', notes),
     $defs: defs,
   };
 }
 
-const shapesIn = (schema: z.ZodType): readonly Part[] =>
-  (shapesOf(schema) ?? []) as unknown as readonly Part[];
+const shapesIn = (schema: z.ZodType): readonly SchemaPart[] =>
+  (shapesOf(schema) ?? []) as unknown as readonly SchemaPart[];
 
-function partOf(given: Part, path: string, notes: SchemaNotes): JsonGroup {
+function partOf(given: SchemaPart, path: string, notes: SchemaNotes): JsonGroup {
   const part = isWrapped(given) && given.unwrap ? given.unwrap() : given;
   const said = notes.says.get(path);
   const description = said === undefined ? {} : { description: said };
@@ -74,15 +58,14 @@ function partOf(given: Part, path: string, notes: SchemaNotes): JsonGroup {
   return { ...kindOf(part, path, notes), ...description };
 }
 
-const isWrapped = (part: Part): boolean => isOptional(part) || part.def.type === 'lazy';
-const isOptional = ({ def }: Part): boolean => def.type === 'optional' || def.type === 'default';
+const isWrapped = (part: SchemaPart): boolean => isOptional(part) || part.def.type === 'lazy';
 
-function kindOf(part: Part, path: string, notes: SchemaNotes): JsonGroup {
+function kindOf(part: SchemaPart, path: string, notes: SchemaNotes): JsonGroup {
   const { quantity, min, max } = part.meta?.() ?? {};
   if (quantity !== undefined) return quantityOf(quantity, { min: Number(min), max: Number(max) });
   const bounds = (from: string, to: string, least?: number | null, most?: number | null): JsonGroup => ({
-    ...(typeof least === 'number' && Number.isFinite(least) ? { [from]: least } : {}),
-    ...(typeof most === 'number' && Number.isFinite(most) ? { [to]: most } : {}),
+    ...(isBound(least) ? { [from]: least } : {}),
+    ...(isBound(most) ? { [to]: most } : {}),
   });
   switch (part.def.type) {
     case 'object':
@@ -92,11 +75,13 @@ function kindOf(part: Part, path: string, notes: SchemaNotes): JsonGroup {
     case 'record':
       return recordOf(part, path, notes);
     case 'union':
-      return { anyOf: ((part.options ?? []) as readonly Part[]).map((one) => partOf(one, path, notes)) };
+      return {
+        anyOf: ((part.options ?? []) as readonly SchemaPart[]).map((one) => partOf(one, path, notes)),
+      };
     case 'enum':
       return { enum: (part.options ?? []) as readonly Json[] };
     case 'literal':
-      return { enum: part.def.values ?? [] };
+      return { enum: (part.def.values ?? []) as readonly Json[] };
     case 'number':
       return { type: 'number', ...bounds('minimum', 'maximum', part.minValue, part.maxValue) };
     case 'boolean':
@@ -108,7 +93,7 @@ function kindOf(part: Part, path: string, notes: SchemaNotes): JsonGroup {
   }
 }
 
-function groupOf(part: Part, path: string, notes: SchemaNotes): JsonGroup {
+function groupOf(part: SchemaPart, path: string, notes: SchemaNotes): JsonGroup {
   const entries = Object.entries(part.shape ?? {});
   const within = (key: string): string => (path === '' ? key : `${path}.${key}`);
   return {
@@ -119,7 +104,7 @@ function groupOf(part: Part, path: string, notes: SchemaNotes): JsonGroup {
   };
 }
 
-function recordOf({ def }: Part, path: string, notes: SchemaNotes): JsonGroup {
+function recordOf({ def }: SchemaPart, path: string, notes: SchemaNotes): JsonGroup {
   const value = def.valueType ? partOf(def.valueType, '', notes) : {};
   const keys = (def.keyType?.options ?? []) as readonly string[];
   if (keys.length === 0) return { type: 'object', additionalProperties: value };
