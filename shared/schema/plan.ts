@@ -7,6 +7,9 @@ import { z } from 'zod';
 import { picked } from './picked.ts';
 import { WAITS, type Wait } from './waits.ts';
 
+/** Those of a scenario: the author's, one in a hurry, and none. */
+export const PLANS = ['solution', 'careless', 'nothing'] as const;
+
 const argument = z.union([z.string().max(200), z.number(), z.array(z.string().max(60)).max(20)]);
 const namedCommand = z
   .record(z.string().min(1).max(40), z.record(z.string().min(1).max(40), argument))

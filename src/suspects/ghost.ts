@@ -27,7 +27,7 @@ export interface Ghost {
 
 /** Throws `RangeError` as `buildPlant` does. */
 export function buildGhost(options: PlantOptions, spec: GhostSpec): Ghost {
-  const parts = assemblePlant(ghostOptions(options, spec), null);
+  const parts = assemblePlant(withCause(options, spec), null);
   const plant = makeExecutive(parts);
   return {
     spec,
@@ -42,7 +42,7 @@ export function buildGhost(options: PlantOptions, spec: GhostSpec): Ghost {
   };
 }
 
-function ghostOptions(options: PlantOptions, spec: GhostSpec): PlantOptions {
+function withCause(options: PlantOptions, spec: GhostSpec): PlantOptions {
   const faults = spec.cause === NOTHING_WRONG ? [] : (spec.both ?? [spec]);
   return {
     ...options,

@@ -2,6 +2,7 @@
  * `states`: the machine of a session, and which of its transitions the shipped plans walk. A transition that no plan
  * walks has a reason, or is a finding.
  */
+import { PLANS } from '../../../shared/schema/plan';
 import { chartOfSession } from '../../session/controller/chart';
 import type { Transition } from '../../session/controller/controller';
 import { unwalkedReasons } from '../../session/controller/unwalked';
@@ -10,8 +11,6 @@ import { playPlan } from '../../session/plan/playPlan';
 import { scenarios } from '../../session/scenario/library';
 import { isWordId, say } from '../../words/words';
 import { defineVerb } from '../verb';
-
-const PLANS = ['solution', 'careless', 'nothing'] as const;
 
 export default defineVerb({
   name: 'states',

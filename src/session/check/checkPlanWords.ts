@@ -1,5 +1,5 @@
 /** Do the lines of a plan say something that could be done: commands and arguments, ids of this car, and no longer than a day's work. */
-import type { PlanLine, SingleLine } from '../../../shared/schema/plan';
+import { PLANS, type PlanLine, type SingleLine } from '../../../shared/schema/plan';
 import type { YamlPath } from '../../../shared/schema/readYaml';
 import type { ScenarioData } from '../../../shared/schema/scenario';
 import { unitMeant } from '../../../shared/schema/unitMeant';
@@ -13,7 +13,6 @@ import { readPlanLine } from '../plan/planWords';
 import type { Findings, Meant } from './findings';
 import type { Sound } from './soundKeys';
 
-const PLANS = ['solution', 'careless', 'nothing'] as const;
 /** Of one plan, written out: [guess], three times the longest that ships. */
 const MOST_MINUTES = 600;
 const MOST_LINES = 2_000;
