@@ -4,7 +4,7 @@
  */
 import { createSignal } from 'solid-js';
 
-export type Over = 'menu' | 'help' | null;
+type Over = 'menu' | 'help' | null;
 
 const ENTRY = 'over';
 const isEntry = (): boolean => history.state === ENTRY;

@@ -190,6 +190,33 @@ describe('what is written', () => {
   });
 });
 
+test('another language over a running proof takes neither it nor what can be undone, and Back closes the menu first', {
+  timeout: 240_000,
+}, async () => {
+  const { page } = await openPage({ path: PATH, context });
+  await beginWith(page, TEMPLATE);
+  await page.getByLabel('Find a fault').fill('slip');
+  expect(await page.locator('.ws-add optgroup option').allTextContents()).toEqual(['clutch slipping']);
+  await page.getByLabel('Outside').fill('30');
+  await page.getByLabel('Outside').press('Enter');
+  await says(page, /temperature: 30 degC/);
+  await page.getByRole('radio', { name: 'Proof' }).click();
+  await page.getByRole('button', { name: 'Prove it' }).click();
+  await page.getByText(/^\d+ of at most \d+ parts are done/).waitFor({ timeout: 90_000 });
+  await page.getByRole('button', { name: 'Menu' }).click();
+  await page.getByRole('radio', { name: 'Español' }).click();
+  await expect.poll(() => page.evaluate(() => document.documentElement.lang)).toBe('es');
+  await page.goBack();
+  await page.getByText(/^\d+ de \d+ partes/).waitFor();
+  expect(page.url()).toContain(PATH);
+  await page.getByText('Sin errores ni consejos').waitFor({ timeout: 60_000 });
+  await page.locator('.cm-content').click();
+  await page.keyboard.press('Control+z');
+  await says(page, /temperature: 31 degC/);
+  await page.goBack();
+  await expect.poll(() => page.url()).not.toContain(PATH);
+});
+
 test('the workshop is clean at every size and whole in Spanish', { timeout: 300_000 }, async () => {
   const { page } = await openPage({ path: PATH, context });
   await page.locator('.ws-starts').waitFor();
@@ -207,6 +234,7 @@ test('the workshop is clean at every size and whole in Spanish', { timeout: 300_
   const spanish = await openPage({ path: PATH, context: { ...context, locale: 'es-ES' } });
   await spanish.page.getByRole('button', { name: 'Un fallo' }).click();
   await spanish.page.getByText('Sin errores ni consejos').waitFor({ timeout: 60_000 });
+  await says(spanish.page, /^# PLANTILLA: .*\ntitle: Bien hasta que se para\n/s);
   for (const viewport of [DESK, { width: 1024, height: 600 }, { width: 390, height: 844 }]) {
     await spanish.page.setViewportSize(viewport);
     expect(await spanish.page.evaluate(cutOff), `${viewport.width}`).toEqual([]);

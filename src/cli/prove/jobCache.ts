@@ -19,7 +19,7 @@ export const noCache: JobCache = { get: () => null, put: () => {} };
 /** Folders of other provers that are kept, the latest used first. */
 const KEPT = 2;
 
-export interface CacheLimits {
+interface CacheLimits {
   /** Of a prover. */
   readonly mostEntries: number;
   /** So many stay where there were more, so that not every start looks for the oldest. */
