@@ -1,6 +1,6 @@
 /**
- * The worker that holds the session core and runs its clock. It answers commands, sends a frame whenever one of the page's
- * three buffers is back, and the view whenever its revision changed. It decides nothing that the core does not decide. What
+ * The worker that holds the session core and runs its clock. It answers commands, sends a frame whenever the page has given
+ * its buffer back, and the view whenever its revision changed. It decides nothing that the core does not decide. What
  * only the end of a session needs is fetched then.
  */
 import type { SessionCore } from '../session/corePort';

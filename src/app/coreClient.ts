@@ -1,7 +1,9 @@
 /**
- * The page's end of the worker: starts it, posts commands, keeps three frame buffers going round and hands the latest
- * frame over at most once a display frame. A hidden page pauses the clock.
+ * The page's end of the worker: starts it, posts commands and hands over what it tells: view and frame together, about
+ * thirty times a second and never in two pictures of the screen running, so that hands have every other one to themselves.
+ * One frame buffer goes to and fro. A hidden page pauses the clock.
  */
+import { batch } from 'solid-js';
 import type { Lapse, RunOn } from '../panels/sessionModel';
 import type { Command, Outcome } from '../plant/commandSpecs';
 import type { FrameMessage, FromWorker, OpenRequest, ToWorker } from './protocol';
@@ -24,43 +26,58 @@ export interface CoreClient {
   dispose(): void;
 }
 
-const BUFFERS = 3;
+/** Least time between two handings over: a little under two pictures of a screen that shows sixty a second, ms. */
+const APART_MS = 28;
 
 export function startCore(request: OpenRequest, listener: CoreListener): CoreClient {
   const worker = new Worker(new URL('./core.worker.ts', import.meta.url), { type: 'module' });
   const waiting = new Map<number, (outcome: Outcome) => void>();
   let serial = 0;
-  let latest: FrameMessage | null = null;
+  let frame: FrameMessage | null = null;
+  let seen: Extract<FromWorker, { type: 'seen' }> | null = null;
   let asked = 0;
+  let shownMs = Number.NEGATIVE_INFINITY;
+  /** A picture has passed since. */
+  let rested = true;
 
   const post = (message: ToWorker, transfer: Transferable[] = []): void =>
     worker.postMessage(message, transfer);
   const giveBack = (frame: Float64Array): void =>
     post({ type: 'buffer', frame }, [frame.buffer as ArrayBuffer]);
-  const paint = (): void => {
-    asked = 0;
-    if (!latest) return;
-    const message = latest;
-    latest = null;
-    listener.frame(message);
-    giveBack(message.frame);
+  const ask = (): void => {
+    if (asked === 0) asked = requestAnimationFrame(onPicture);
   };
-  const takeFrame = (message: FrameMessage): void => {
-    if (latest) giveBack(latest.frame);
-    latest = message;
-    if (asked === 0) asked = requestAnimationFrame(paint);
+  const onPicture = (now: number): void => {
+    asked = 0;
+    if (rested && now - shownMs >= APART_MS) show(now);
+    rested = now !== shownMs;
+    if (!rested || frame || seen) ask();
+  };
+  const show = (now: number): void => {
+    const told = { frame, seen };
+    if (!told.frame && !told.seen) return;
+    frame = null;
+    seen = null;
+    shownMs = now;
+    batch(() => {
+      if (told.seen) listener.seen(told.seen);
+      if (told.frame) listener.frame(told.frame);
+    });
+    if (told.frame) giveBack(told.frame.frame);
   };
   worker.onmessage = ({ data }: MessageEvent<FromWorker>) => {
     switch (data.type) {
       case 'opened':
-        for (let i = 0; i < BUFFERS; i++) giveBack(new Float64Array(data.channels.length));
+        giveBack(new Float64Array(data.channels.length));
         listener.opened(data);
         break;
       case 'frame':
-        takeFrame(data);
+        frame = data;
+        ask();
         break;
       case 'seen':
-        listener.seen(data);
+        seen = data;
+        ask();
         break;
       case 'outcome':
         waiting.get(data.serial)?.(data.outcome);

@@ -1,6 +1,6 @@
 /**
  * What page and worker say to each other. Commands go in; frames (Float64Array, passed by transfer) and, when something
- * changed that is no number, the view come out. The page keeps at most three buffers in flight.
+ * changed that is no number, the view come out. One buffer goes to and fro.
  */
 import type { SaturationLine } from '../instruments/saturation';
 import type { DebriefData, Trace } from '../panels/debriefModel';

@@ -13,6 +13,7 @@ import type { SessionLog, SessionView } from '../session/corePort';
 import { type CoreClient, startCore } from './coreClient';
 import { findJob } from './findJob';
 import { gaugeHistory } from './gaugeHistory';
+import { keptSame } from './keptSame';
 import { language } from './language';
 import { sessionNames } from './names';
 import { failureWords, happeningWords, refusalWords, watchWords } from './notices';
@@ -211,8 +212,9 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
       seen(message) {
         const before = seen().view;
         history.note(newlyHappened(before, message.view));
-        setSeen(message);
-        tellNews(before, message.view);
+        const { view, choices, probes } = message;
+        setSeen((was) => keptSame(was, { view, choices, probes }));
+        tellNews(before, view);
       },
       other(message) {
         other(message);

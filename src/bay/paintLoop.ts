@@ -1,11 +1,12 @@
 /**
  * Paints when something changed, and goes on painting while something moves: every picture of the screen for what a hand
- * moves, about every second one for fans and belts. At rest it does nothing at all.
+ * moves, about every second one for fans and belts. At rest it does nothing at all. Where a picture takes longer than a
+ * screen gives it, every second one is left to the page around it, as far as can be the one in which that changes too.
  */
 export interface PaintLoop {
   /** Asks for a new picture at once. */
   want(): void;
-  /** Asks for a new picture as soon as one is due among things that turn. */
+  /** Asks for a new picture as soon as one is due among things that turn: the page around the bay has changed. */
   wantSoon(): void;
   stop(): void;
 }
@@ -17,6 +18,14 @@ export type Motion = 'none' | 'turning' | 'handled';
 const TURNING_FRAMES_PER_S = 40;
 /** After a pause time does not jump by more than this. */
 const LONGEST_STEP_S = 0.1;
+/**
+ * How long a picture and what the page does with it may take where each is painted, and where every second one is, ms;
+ * between the two it stays as it is.
+ */
+const [SLOW_MS, SWIFT_MS] = [15, 11] as const;
+/** What the last picture says of that. */
+const WEIGHT = 0.2;
+const PAUSE_MS = 250;
 
 /** `tick` lets time go on and says what moved; `render` puts the scene on the screen. */
 export function createPaintLoop(tick: (seconds: number) => Motion, render: () => void): PaintLoop {
@@ -25,20 +34,40 @@ export function createPaintLoop(tick: (seconds: number) => Motion, render: () =>
   let due = false;
   let request = 0;
   let last = 0;
+  let began = 0;
+  /** How long pictures take, evened out, ms. */
+  let taken = 0;
+  let isSlow = false;
+  /** When the page around it changed last, and pictures to leave to it. */
+  let changedAt = 0;
+  let left = 0;
+  const { port1: painted, port2: paintedNow } = new MessageChannel();
   const schedule = (): void => {
     if (request === 0) request = requestAnimationFrame(onFrame);
+  };
+  /** Comes once the browser is through with a picture. */
+  painted.onmessage = () => {
+    taken += (performance.now() - began - taken) * WEIGHT;
+    isSlow = taken > (isSlow ? SWIFT_MS : SLOW_MS);
+    left = isSlow ? (changedAt === last ? 2 : 1) : 0;
   };
   const onFrame = (now: number): void => {
     request = 0;
     const seconds = Math.min(LONGEST_STEP_S, (now - last) / 1000);
-    if (!wanted && !handled && seconds < 1 / TURNING_FRAMES_PER_S) {
+    const isLeft = left > 0 && now - last < PAUSE_MS;
+    left--;
+    if (isLeft || (!wanted && !handled && seconds < 1 / TURNING_FRAMES_PER_S)) {
       schedule();
       return;
     }
     last = now;
+    began = performance.now();
     const motion = tick(seconds);
     handled = motion === 'handled';
-    if (motion !== 'none' || wanted || due) render();
+    if (motion !== 'none' || wanted || due) {
+      render();
+      paintedNow.postMessage(null);
+    }
     wanted = false;
     due = false;
     if (motion !== 'none') schedule();
@@ -50,8 +79,12 @@ export function createPaintLoop(tick: (seconds: number) => Motion, render: () =>
     },
     wantSoon() {
       due = true;
+      changedAt = Number(document.timeline.currentTime);
       schedule();
     },
-    stop: () => cancelAnimationFrame(request),
+    stop() {
+      cancelAnimationFrame(request);
+      painted.close();
+    },
   };
 }

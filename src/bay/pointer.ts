@@ -55,6 +55,8 @@ const TILT_STEP_DEG = 5;
 /** A finger hides what it holds: a held thing is lifted this far above it. */
 const TOUCH_LIFT_PX = 40;
 const PAN_PX = 8;
+/** How long the place of the bay in the page is taken to be what it was. */
+const BOX_MS = 250;
 
 export function createPointer(host: PointerHost): { dispose(): void } {
   const { root, hands, callbacks } = host;
@@ -63,8 +65,14 @@ export function createPointer(host: PointerHost): { dispose(): void } {
   let doer: number | null = null;
   const fingers = new Map<number, PointMm>();
 
+  let box = root.getBoundingClientRect();
+  let boxAt = Number.NEGATIVE_INFINITY;
+  /** Where the bay stands is asked seldom, as it lays the page out anew; a press asks always. */
   const pixels = (event: PointerEvent): PointMm => {
-    const box = root.getBoundingClientRect();
+    if (event.type === 'pointerdown' || event.timeStamp - boxAt > BOX_MS) {
+      box = root.getBoundingClientRect();
+      boxAt = event.timeStamp;
+    }
     return [event.clientX - box.left, event.clientY - box.top];
   };
   const point = (event: PointerEvent): PointMm => {

@@ -1,14 +1,11 @@
 /**
- * Strokes along ways, each beside its way by an offset, or ways filled: what is drawn anew for every picture, as a hose while
- * it moves or a belt. Ways bend little from point to point, so their corners are cut and not rounded, which nobody sees and
- * costs a fraction.
+ * Ways stroked or filled: what is drawn anew for every picture, as a hose while it moves or a belt. Strokes bend little from
+ * point to point, so their corners are cut and not rounded, which nobody sees and costs a fraction.
  */
 import { Container } from 'pixi.js';
 
 export interface WayStroke {
   readonly way: Path2D;
-  readonly dx: number;
-  readonly dy: number;
   /** None: it is filled. */
   readonly width: number | null;
   readonly color: string;
@@ -18,11 +15,11 @@ export interface WayStroke {
 export class WayStrokes extends Container {
   strokes: readonly WayStroke[] = [];
 
-  /** In the transform that is set; leaves it shifted by what rounding makes of going there and back. */
+  /** In the transform that is set. */
   inkOn(ink: CanvasRenderingContext2D, alpha: number): void {
     ink.lineCap = 'round';
     ink.lineJoin = 'bevel';
-    for (const { way, dx, dy, width, color, alpha: own } of this.strokes) {
+    for (const { way, width, color, alpha: own } of this.strokes) {
       ink.globalAlpha = alpha * own;
       if (width === null) {
         ink.fillStyle = color;
@@ -31,9 +28,7 @@ export class WayStrokes extends Container {
       }
       ink.strokeStyle = color;
       ink.lineWidth = width;
-      ink.translate(dx, dy);
       ink.stroke(way);
-      ink.translate(-dx, -dy);
     }
   }
 }

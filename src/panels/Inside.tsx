@@ -2,7 +2,7 @@
  * See-inside: loop, diagram and tables of the same moment. A place chosen in one is shown in the others, and a sentence
  * says what it is; without one a sentence worked out from the state says what the whole shows.
  */
-import { createMemo, createSignal, type JSX, Show, untrack } from 'solid-js';
+import { createMemo, createSignal, type JSX, on, Show, untrack } from 'solid-js';
 import { type DisplayUnits, inWords, writePressure } from '../instruments/displayUnits';
 import { LoopDrawing } from '../instruments/LoopDrawing';
 import type { SpotChoice } from '../instruments/loop/Spot';
@@ -13,6 +13,7 @@ import type { SaturationLine } from '../instruments/saturation';
 import { word } from '../words/words';
 import { Segmented } from './controls';
 import { Icon } from './Icon';
+import { insideBeats } from './inside/insideBeats';
 import { healthyLoopOf, healthyPointsOf, loopStateOf } from './inside/insideState';
 import { CycleKey, PhaseKey } from './inside/Keys';
 import { PlaceTable } from './inside/PlaceTable';
@@ -75,10 +76,19 @@ interface MomentProps {
 
 function Moment(props: MomentProps): JSX.Element {
   const [chosen, setChosen] = createSignal<SpotId | null>(null);
-  const state = createMemo(() => loopStateOf(props.session));
-  const healthyLoop = createMemo(() => healthyLoopOf(props.session));
-  const healthy = createMemo(() => healthyPointsOf(props.session));
-  const isTold = (): boolean => healthy().every(isKnown);
+  const beats = insideBeats(props.session);
+  /** Read anew at a beat, and not with every frame of the session. */
+  const at = <T,>(beat: () => unknown, read: () => T): (() => T) => createMemo(on(beat, () => read()));
+  const state = at(beats.drawn, () => loopStateOf(props.session));
+  const healthyLoop = at(beats.drawn, () => healthyLoopOf(props.session));
+  const sides = at(beats.drawn, () => ({
+    low: props.session.signal('lowSide.gaugePressurePa'),
+    high: props.session.signal('highSide.gaugePressurePa'),
+  }));
+  const healthy = at(beats.drawn, () => healthyPointsOf(props.session));
+  const plotted = at(beats.plotted, () => ({ points: state().points, healthy: healthy() }));
+  const told = at(beats.told, () => ({ state: state(), healthy: healthy(), healthyLoop: healthyLoop() }));
+  const isTold = createMemo(() => healthy().every(isKnown));
   const units = (): DisplayUnits => props.session.units();
   const clock = () => props.session.clock();
   const choice: SpotChoice = {
@@ -90,10 +100,17 @@ function Moment(props: MomentProps): JSX.Element {
   /** Said when it is chosen; what changes afterwards is there to be read. */
   const spoken = createMemo(() => {
     const spot = chosen();
-    return spot === null ? '' : untrack(() => spotWords(spot, state().points, props.saturation, units()));
+    return spot === null
+      ? ''
+      : untrack(() => spotWords(spot, told().state.points, props.saturation, units()));
   });
-  const side = (id: 'lowSide' | 'highSide', face: 'low' | 'high'): string =>
-    inWords(writePressure(props.session.signal(`${id}.gaugePressurePa`), units().pressure, face));
+  const side = (face: 'low' | 'high'): string =>
+    inWords(writePressure(sides()[face], units().pressure, face));
+  const sentences = createMemo(() => {
+    const { points } = told().state;
+    units();
+    return untrack(() => insideSentences(props.session, props.saturation, points).join(' '));
+  });
   return (
     <>
       <section class="panel lp" aria-label={word('inside.loop')} data-region tabIndex={-1}>
@@ -106,8 +123,8 @@ function Moment(props: MomentProps): JSX.Element {
           state={state()}
           healthy={healthyLoop()}
           units={units()}
-          low={side('lowSide', 'low')}
-          high={side('highSide', 'high')}
+          low={side('low')}
+          high={side('high')}
           isRunning={clock().lapse > 0 || clock().runningOn !== null}
           choice={choice}
         />
@@ -123,23 +140,23 @@ function Moment(props: MomentProps): JSX.Element {
         </div>
         <PressureEnthalpy
           saturation={props.saturation}
-          points={state().points}
+          points={plotted().points}
           units={units()}
-          healthy={healthy()}
+          healthy={plotted().healthy}
           choice={choice}
         />
       </section>
       <section class="panel tb" aria-label={word('inside.tableOnly')} data-region tabIndex={0}>
         <div class="tbs">
           <PointTable
-            points={state().points}
+            points={told().state.points}
             units={units()}
             saturation={props.saturation}
-            {...(isTold() ? { healthy: healthy() } : {})}
+            {...(isTold() ? { healthy: told().healthy } : {})}
             choice={choice}
           />
           <Show when={props.shown === 'table'}>
-            <PlaceTable state={state()} healthy={healthyLoop()} units={units()} />
+            <PlaceTable state={told().state} healthy={told().healthyLoop} units={units()} />
           </Show>
         </div>
         <div class="say2">
@@ -147,14 +164,13 @@ function Moment(props: MomentProps): JSX.Element {
             {spoken()}
           </p>
           <Show when={chosen()}>
-            {(spot) => <p>{spotWords(spot(), state().points, props.saturation, units())}</p>}
+            {(spot) => <p>{spotWords(spot(), told().state.points, props.saturation, units())}</p>}
           </Show>
           <Show
             when={chosen()}
             fallback={
               <p>
-                <b>{word('inside.says.title')}</b>{' '}
-                {insideSentences(props.session, props.saturation, state().points).join(' ')}
+                <b>{word('inside.says.title')}</b> {sentences()}
                 <span class="mut"> {word('inside.press')}</span>
               </p>
             }

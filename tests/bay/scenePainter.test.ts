@@ -1,4 +1,4 @@
-/** How the scene comes on to the canvas: stamps on whole pixels, shares multiplied, ways inked beside themselves. */
+/** How the scene comes on to the canvas: stamps on whole pixels, shares multiplied, ways inked in their order. */
 import { Container, Sprite, Texture } from 'pixi.js';
 import { expect, test, vi } from 'vitest';
 import { paintScene } from '../../src/bay/scenePainter';
@@ -15,7 +15,6 @@ function listening() {
     globalAlpha: 1,
     lineWidth: 1,
     setTransform: (...matrix: number[]) => told.push(`at ${rounded(matrix)}`),
-    translate: (...by: number[]) => told.push(`by ${rounded(by)}`),
     drawImage: () => told.push(`stamp ${ink.globalAlpha.toFixed(2)}`),
     stroke: () => told.push(`stroke ${ink.lineWidth} ${ink.globalAlpha.toFixed(2)}`),
     fill: () => told.push(`fill ${ink.globalAlpha.toFixed(2)}`),
@@ -61,20 +60,14 @@ test('a painted millimetre is as many pixels as camera and screen make of it', (
   expect(told).toEqual(['at 1.00 0.00 0.00 1.00 3.00 5.00', 'stamp 0.25']);
 });
 
-test('ways are stroked beside themselves in their order, or filled', () => {
+test('ways are stroked or filled in their order', () => {
   const { told, ink } = listening();
   const ways = new WayStrokes();
   const way = {} as Path2D;
   ways.strokes = [
-    { way, dx: 1, dy: 2, width: 3, color: '#000', alpha: 0.5 },
-    { way, dx: 0, dy: 0, width: null, color: '#fff', alpha: 1 },
+    { way, width: 3, color: '#000', alpha: 0.5 },
+    { way, width: null, color: '#fff', alpha: 1 },
   ];
   paintScene(ink, ways, 1);
-  expect(told).toEqual([
-    'at 1.00 0.00 0.00 1.00 0.00 0.00',
-    'by 1.00 2.00',
-    'stroke 3 0.50',
-    'by -1.00 -2.00',
-    'fill 1.00',
-  ]);
+  expect(told).toEqual(['at 1.00 0.00 0.00 1.00 0.00 0.00', 'stroke 3 0.50', 'fill 1.00']);
 });

@@ -1,12 +1,14 @@
 /**
- * Heap of page and worker after garbage is collected: after 45 simulated minutes of one session, and by how much the page
- * grows with each session that is opened, begun and left again, once two have been.
+ * Heap of page and worker after garbage is collected: after 45 simulated minutes of one session with the engine running, the
+ * bay and see-inside drawn; and by how much the page grows with each session that is opened, begun, drawn and left again, once
+ * two have been.
  */
 import type { CDPSession, Page } from 'playwright-core';
 import { begin, stepOf, write } from '../support/atThePage';
 import { builtPage } from './builtPage';
+import { readyCar, showDrawn, showInside } from './readyCar';
 
-const ADDRESS = '?scenario=click-click&mode=explore&seed=1&lapse=1';
+const sessionOf = (seed: number): string => `?scenario=click-click&mode=explore&seed=${seed}&lapse=1`;
 const STEPS = 45 * 3000;
 const MOST_WAIT_MS = 180_000;
 const SESSIONS_BEFORE = 2;
@@ -18,15 +20,15 @@ export function heap(): Promise<Record<string, number>> {
     const page = await newPage();
     const cdp = await page.context().newCDPSession(page);
     const workerHeap = await followWorker(cdp);
-    await page.addInitScript(() => localStorage.setItem('portside-settings', '{"bay":"words"}'));
-    await page.goto(`${address}${ADDRESS}`);
-    await begin(page);
+    await readyCar(page, `${address}${sessionOf(1)}`);
     while ((await stepOf(page)) < STEPS) await runOnAWhile(page, '5 min');
+    await showDrawn(page);
+    await showInside(page);
     const [own, worker] = [await heapOf(cdp), await workerHeap()];
     await page.goto(address);
     const after: number[] = [];
     for (let session = 0; session < SESSIONS_BEFORE + SESSIONS; session++) {
-      await openAndLeave(page);
+      await openAndLeave(page, sessionOf(2 + session));
       after.push(await heapOf(cdp));
     }
     return {
@@ -57,15 +59,16 @@ async function runOnAWhile(page: Page, wait: string): Promise<void> {
 }
 
 /** Within the page, so that what is left over is left over. */
-async function openAndLeave(page: Page): Promise<void> {
+async function openAndLeave(page: Page, session: string): Promise<void> {
   const to = (search: string): Promise<void> =>
     page.evaluate((where) => {
       history.pushState(null, '', where);
       dispatchEvent(new PopStateEvent('popstate'));
     }, search);
-  await to(ADDRESS);
+  await to(session);
   await begin(page);
   await runOnAWhile(page, '10 s');
+  await showDrawn(page);
   await to('/');
   await page.waitForSelector('.clock', { state: 'detached' });
 }

@@ -94,8 +94,6 @@ export function beltNode(context: SceneContext, part: Part): SceneNode {
 
 const inked = (way: Path2D, color: string, width: number | null): WayStroke => ({
   way,
-  dx: 0,
-  dy: 0,
   width,
   color,
   alpha: 1,

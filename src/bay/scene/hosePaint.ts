@@ -1,6 +1,6 @@
 /**
  * A hose: shadow, edge, body, shade and light, all strokes of one smooth polyline. Its shadow lies the farther off the
- * higher the hose hangs there. While it moves it is drawn as strokes each time; at rest it is painted once.
+ * higher the hose hangs there. While it moves it is inked each time, with fewer corners; at rest it is painted once.
  */
 import { Container, Sprite, Texture } from 'pixi.js';
 import type { PointMm } from '../../layout/layout';
@@ -9,6 +9,7 @@ import { polyline } from '../drawing/paths';
 import { type Drawing, mm, stroke } from '../drawing/record';
 import { showStamp } from '../stamps';
 import { type WayStroke, WayStrokes } from '../wayStrokes';
+import { ribbon } from './ribbon';
 import type { SceneContext } from './sceneNode';
 
 export interface HoseLook {
@@ -44,7 +45,7 @@ export function createHosePaint(context: SceneContext): HosePaint {
     clear,
     paint(chain, look, moving) {
       clear();
-      const points = smoothed(chain);
+      const points = smoothed(chain, moving ? MOVING_SUBDIVISIONS : SUBDIVISIONS);
       if (moving) strokes.strokes = inked(points, strokesOf(look), context.palette());
       else showStamp(still, context.stamps.once(strokesOf(look).map((line) => record(points, line))));
     },
@@ -89,33 +90,21 @@ const cold = (ink: 'frost' | 'dew', cover: number, w: number): Stroke[] =>
     : [];
 
 const record = (points: readonly HangingPoint[], line: Stroke): Drawing[number] =>
-  stroke(
-    polyline(points.map((point): PointMm => [xOf(point, line), yOf(point, line)])),
-    line.ink,
-    mm(line.width),
-    line.alpha,
-    { cap: 'round', join: 'round' },
-  );
-
-const xOf = ([x, , height]: HangingPoint, { dx, off }: Stroke): number => x + dx + off * height * SHADOW_X;
-const yOf = ([, y, height]: HangingPoint, { dy, off }: Stroke): number => y + dy + off * height * SHADOW_Y;
-
-/** What lies at no height goes the same way, beside it. */
-function inked(points: readonly HangingPoint[], lines: readonly Stroke[], palette: Palette): WayStroke[] {
-  const ways = new Map<number, Path2D>();
-  return lines.map((line) => {
-    const { dx, dy, off, width, ink, alpha } = line;
-    const way = ways.get(off) ?? wayOf(points, off);
-    ways.set(off, way);
-    return { way, dx, dy, width, color: palette[ink], alpha };
+  stroke(polyline(wayOf(points, line)), line.ink, mm(line.width), line.alpha, {
+    cap: 'round',
+    join: 'round',
   });
-}
 
-function wayOf(points: readonly HangingPoint[], off: number): Path2D {
-  const way = new Path2D();
-  for (const [x, y, height] of points) way.lineTo(x + off * height * SHADOW_X, y + off * height * SHADOW_Y);
-  return way;
-}
+const wayOf = (points: readonly HangingPoint[], { dx, dy, off }: Stroke): PointMm[] =>
+  points.map(([x, y, height]) => [x + dx + off * height * SHADOW_X, y + dy + off * height * SHADOW_Y]);
+
+const inked = (points: readonly HangingPoint[], lines: readonly Stroke[], palette: Palette): WayStroke[] =>
+  lines.map((line) => ({
+    way: ribbon(wayOf(points, line), line.width),
+    width: null,
+    color: palette[line.ink],
+    alpha: line.alpha,
+  }));
 
 /** A hose goes on to the left edge of what is seen, level, where more than its frame is seen. */
 export function toLeftEdge(chain: readonly PointMm[], leftMm: number): readonly PointMm[] {
@@ -125,11 +114,11 @@ export function toLeftEdge(chain: readonly PointMm[], leftMm: number): readonly 
 
 const BEYOND_MM = 30;
 
-/** Points between two bodies of the chain. */
-const SUBDIVISIONS = 4;
+/** Points between two bodies of the chain, at rest and while it moves. */
+const [SUBDIVISIONS, MOVING_SUBDIVISIONS] = [4, 2] as const;
 
 /** Catmull-Rom through the chain. */
-function smoothed(chain: readonly HangingPoint[]): HangingPoint[] {
+function smoothed(chain: readonly HangingPoint[], subdivisions: number): HangingPoint[] {
   const points: HangingPoint[] = [chain[0]];
   for (let i = 0; i < chain.length - 1; i++) {
     const [p0, p1, p2, p3] = [
@@ -138,8 +127,8 @@ function smoothed(chain: readonly HangingPoint[]): HangingPoint[] {
       chain[i + 1],
       chain[Math.min(chain.length - 1, i + 2)],
     ];
-    for (let k = 1; k <= SUBDIVISIONS; k++) {
-      const t = k / SUBDIVISIONS;
+    for (let k = 1; k <= subdivisions; k++) {
+      const t = k / subdivisions;
       const at = (j: 0 | 1): number =>
         0.5 *
         (2 * p1[j] +

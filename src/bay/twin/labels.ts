@@ -42,6 +42,8 @@ export function createLabels(layout: Layout, size: () => HostSize): Labels {
   passing.hidden = true;
   let passes = 0;
   let tagged: string | null = null;
+  /** What was asked for last: where nothing changes nothing is measured. */
+  let cleared: { readonly camera: Camera; readonly asked: string } | null = null;
   let placed: { readonly text: string; readonly hit: Entry['hit']; readonly camera: Camera } | null = null;
   /** Where it stands already nothing is measured: that would lay the page out anew for every move of the pointer. */
   const isPlaced = (text: string, { hit }: Entry, camera: Camera): boolean =>
@@ -67,6 +69,9 @@ export function createLabels(layout: Layout, size: () => HostSize): Labels {
       if (tagged !== null) say(entries.find((entry) => entry.key === tagged) ?? null, camera);
     },
     keepClear(camera, shown, met) {
+      const asked = `${shown} ${[...met]}`;
+      if (cleared?.camera === camera && cleared.asked === asked) return;
+      cleared = { camera, asked };
       const boxes: Box[] = [];
       for (const { zone, element, hazard } of notes) {
         const isMet = met.has(zone.id);

@@ -82,15 +82,18 @@ function set(element: HTMLElement, name: string, value: string): void {
   if (element.getAttribute(name) !== value) element.setAttribute(name, value);
 }
 
-function position(element: HTMLElement, entry: Entry, camera: Camera): void {
-  const [x, y, w, h] = entry.hit;
-  const width = Math.max(LEAST_PX, w * camera.scale);
-  const height = Math.max(LEAST_PX, h * camera.scale);
-  const left = (x + w / 2 - camera.x) * camera.scale - width / 2;
-  const top = (y + h / 2 - camera.y) * camera.scale - height / 2;
-  element.style.left = `${left.toFixed(1)}px`;
-  element.style.top = `${top.toFixed(1)}px`;
-  element.style.width = `${width.toFixed(1)}px`;
-  element.style.height = `${height.toFixed(1)}px`;
-  element.style.zIndex = String(entry.rank);
+/** What was written last, so that an element is left alone where it stays. */
+const placed = new WeakMap<HTMLElement, string>();
+
+function position(element: HTMLElement, { hit, rank }: Entry, { x: atX, y: atY, scale }: Camera): void {
+  const [x, y, w, h] = hit;
+  const width = Math.max(LEAST_PX, w * scale);
+  const height = Math.max(LEAST_PX, h * scale);
+  const left = (x + w / 2 - atX) * scale - width / 2;
+  const top = (y + h / 2 - atY) * scale - height / 2;
+  const [l, t, wide, high] = [left, top, width, height].map((px) => `${px.toFixed(1)}px`);
+  const style = `left:${l};top:${t};width:${wide};height:${high};z-index:${rank}`;
+  if (placed.get(element) === style) return;
+  placed.set(element, style);
+  element.style.cssText = style;
 }

@@ -7,7 +7,8 @@ export interface FlowWay {
   readonly flowKgPerS: number;
 }
 
-const EVERY_MS = 33;
+/** They go some 20 px a second at most: a step of one is smooth. */
+const EVERY_MS = 50;
 const STROKES: readonly string[] = [
   '',
   'M-4-7L5 0L-4 7z',
