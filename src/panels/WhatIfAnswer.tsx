@@ -123,7 +123,6 @@ export function WhatIfAnswer(props: {
     props.debrief.data.actions.find((action) => action.logNumber === logNumber)?.number ?? logNumber;
   return (
     <div class="wi-answer">
-      <WhatIfProgress whatIf={props.whatIf} lastStep={props.debrief.data.lastStep} />
       <div role="status">
         <Show when={props.whatIf.problem()}>{(problem) => <p class="s">{problem()}</p>}</Show>
         <Show when={props.whatIf.told()} fallback={<p class="s mut">{phaseWords()}</p>}>
@@ -162,6 +161,7 @@ export function WhatIfAnswer(props: {
           )}
         </Show>
       </div>
+      <WhatIfProgress whatIf={props.whatIf} lastStep={props.debrief.data.lastStep} />
     </div>
   );
 }
