@@ -5,20 +5,19 @@
  *   look      right, but for one in twenty
  *
  * The spread of what was watched is half of a forecast's, 2 % of the absolute pressure and 0.8 K, since only the car and its
- * severity may still differ; what was taken out of the loop is as a forecast has it. Beyond four spreads something was
- * misread or never lived: it still says which severity is nearer, and no one reading is the end of a car. Estimates, no
- * source.
+ * severity may still differ; what was taken out of the loop is as a forecast has it, and an identifier counts up to twelve
+ * spreads. Beyond four something was misread or never lived: it still says which severity is nearer, and no one needle is
+ * the end of a car. Estimates, no source.
  */
-import { logOdds } from '../forecast/logOdds';
+import { furthest, logOdds } from '../forecast/logOdds';
 import { spreadsApart } from '../forecast/spreadsApart';
 import type { Seen } from './doubtOf';
 
 /** Of a forecast's spread. */
 const FINER = 0.5;
-/** Spreads. */
-const NORMAL_TO = 4;
 const NATS_A_SPREAD = 0.25;
-/** Nats that one reading speaks against a car at most. */
+const BEYOND = 2;
+/** Nats that one reading speaks against a car at most, but for an identifier's. */
 export const WORST_READING = 10;
 
 /** `shows` by reading. */
@@ -29,6 +28,6 @@ function fitOfOne({ probe, value, steps }: Seen, shown: number, atmospherePa: nu
   if (probe.unit === 'look') return logOdds(probe, value, shown, atmospherePa);
   const apart = spreadsApart(probe, value, shown, atmospherePa, 0);
   const off = steps.length > 0 ? apart / FINER : apart;
-  const normal = Math.min(off, NORMAL_TO);
-  return -Math.min(WORST_READING, 0.5 * normal * normal + NATS_A_SPREAD * (off - normal));
+  const normal = Math.min(off, furthest(probe));
+  return -(0.5 * normal * normal + Math.min(BEYOND, NATS_A_SPREAD * (off - normal)));
 }
