@@ -71,17 +71,17 @@ function App() {
   const [kept, { refetch }] = createResource(keptHere);
   /** What of the address is shown: a link within the page goes nowhere else. */
   let shownSearch = location.search;
-  const showAddress = (address: string): void => {
+  const leaveFor = (address: string, next: Opening | null = null): void => {
     laid.leaveFor(address);
     shownSearch = location.search;
-  };
-  const goTo = (next: Opening | null): void => {
-    showAddress(next ? writeAddress(next.asked) : location.pathname);
     setAtCard(false);
     setAtWorkshop(false);
     setDrill(null);
     setOpening(next);
     document.title = word('app.title');
+  };
+  const goTo = (next: Opening | null): void => {
+    leaveFor(next ? writeAddress(next.asked) : location.pathname, next);
     if (!next) void refetch();
   };
   const start = (scenarioId: string, mode: Mode): void =>
@@ -97,19 +97,12 @@ function App() {
     if (found) goTo(await openingOf(askedOf(found.log, found.scenarioId), found));
   };
   const goToCard = (): void => {
-    showAddress(CARD_ADDRESS);
-    setOpening(null);
-    setDrill(null);
-    setAtWorkshop(false);
+    leaveFor(CARD_ADDRESS);
     setAtCard(true);
   };
   const goToWorkshop = (): void => {
-    showAddress(WORKSHOP_ADDRESS);
-    setOpening(null);
-    setAtCard(false);
-    setDrill(null);
+    leaveFor(WORKSHOP_ADDRESS);
     setAtWorkshop(true);
-    document.title = word('app.title');
   };
   const readNow = async (): Promise<void> => {
     setAtCard(asksForCard(location.search));
@@ -119,18 +112,14 @@ function App() {
   };
   /** Back and forth in the browser's history: whatever lies over the page goes, and the shelf looks for what is kept. */
   const goWithHistory = (): void => {
-    if (location.search === shownSearch) {
-      laid.follow();
-      return;
-    }
+    laid.follow();
+    if (location.search === shownSearch) return;
     shownSearch = location.search;
-    laid.setAside();
     document.title = word('app.title');
     void readNow();
     void refetch();
   };
   onMount(() => {
-    laid.begin();
     void readNow();
     addEventListener('popstate', goWithHistory);
   });

@@ -12,35 +12,29 @@ const isEntry = (): boolean => history.state === ENTRY;
 export function overPage() {
   const [over, setOver] = createSignal<Over>(null);
   let shownHash = location.hash;
+  const takeAway = (): void => {
+    setOver(null);
+    if (isEntry()) history.back();
+  };
+  // what lay over a page that was loaded anew is gone
+  takeAway();
   return {
     over,
+    takeAway,
     lay(next: Over): void {
       shownHash = location.hash;
       if (!isEntry()) history.pushState(ENTRY, '');
       setOver(next);
     },
-    takeAway(): void {
-      setOver(null);
-      if (isEntry()) history.back();
-    },
     leaveFor(address: string): void {
       setOver(null);
-      if (isEntry()) history.replaceState(null, '', address);
-      else history.pushState(null, '', address);
+      history[isEntry() ? 'replaceState' : 'pushState'](null, '', address);
     },
-    /** After a step in the history that stayed at this address; a link within the page is such a step too. */
+    /** After a step in the history. A link within the page is such a step too and takes nothing away. */
     follow(): void {
       const isWithin = location.hash !== shownHash;
       shownHash = location.hash;
       if (!isWithin) setOver(isEntry() ? (over() ?? 'menu') : null);
-    },
-    /** What lay over a page that was loaded anew is gone. */
-    begin(): void {
-      if (isEntry()) history.back();
-    },
-    /** After a step in the history to another address. */
-    setAside(): void {
-      setOver(null);
     },
   };
 }
