@@ -1,8 +1,9 @@
 /** What if: the actions of a finished session as pills that can be left out, moved and changed, and what comes of it. */
-import { createMemo, For, type JSX, Show } from 'solid-js';
+import { createMemo, For, type JSX, onCleanup, onMount, Show } from 'solid-js';
 import { STEPS_PER_SECOND } from '../session/clock';
 import { word } from '../words/words';
 import type { DebriefAction, DebriefModel } from './debriefModel';
+import { keepFocusWithin } from './focusKeeping';
 import { Icon } from './Icon';
 import { WhatIfAction } from './WhatIfAction';
 import { WhatIfAnswer } from './WhatIfAnswer';
@@ -35,8 +36,10 @@ export function WhatIf(props: WhatIfProps): JSX.Element {
     setChosen(one.logNumber);
     props.onShow(one.step / STEPS_PER_SECOND);
   };
+  let box: HTMLElement | undefined;
+  onMount(() => box && onCleanup(keepFocusWithin(box)));
   return (
-    <section class="panel wi" aria-label={word('debrief.whatIf.title')} data-region tabIndex={-1}>
+    <section ref={box} class="panel wi" aria-label={word('debrief.whatIf.title')} data-region tabIndex={-1}>
       <div class="row wrap">
         <h2>{word('debrief.whatIf.title')}</h2>
         <span class="s mut">{word('debrief.whatIf.note')}</span>

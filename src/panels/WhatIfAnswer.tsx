@@ -135,6 +135,7 @@ export function WhatIfAnswer(props: {
                       <button
                         type="button"
                         class="linkb"
+                        data-next
                         onClick={() => props.onShow((told().firstDifferentStep ?? 0) / STEPS_PER_SECOND)}
                       >
                         {parting()}

@@ -10,7 +10,8 @@ export function WhatIfProgress(props: {
   readonly whatIf: WhatIfModel;
   readonly lastStep: number;
 }): JSX.Element {
-  const isUnderWay = (): boolean => ['running', 'stopped'].includes(props.whatIf.phase());
+  const isRunning = (): boolean => props.whatIf.phase() === 'running';
+  const isUnderWay = (): boolean => isRunning() || props.whatIf.phase() === 'stopped';
   const cameToS = (): number => props.whatIf.traces()?.[0].seconds.at(-1) ?? 0;
   const endS = (): number => Math.max(props.lastStep / STEPS_PER_SECOND, cameToS());
   const cameTo = (): string =>
@@ -22,18 +23,13 @@ export function WhatIfProgress(props: {
         <span class="s" aria-hidden="true">
           {cameTo()}
         </span>
-        <Show
-          when={props.whatIf.phase() === 'running'}
-          fallback={
-            <button type="button" class="btn sm" onClick={() => props.whatIf.goOn()}>
-              {word('debrief.whatIf.goOn')}
-            </button>
-          }
+        <button
+          type="button"
+          class="btn sm"
+          onClick={() => (isRunning() ? props.whatIf.stop() : props.whatIf.goOn())}
         >
-          <button type="button" class="btn sm" onClick={() => props.whatIf.stop()}>
-            {word('debrief.whatIf.stop')}
-          </button>
-        </Show>
+          {isRunning() ? word('debrief.whatIf.stop') : word('debrief.whatIf.goOn')}
+        </button>
       </div>
     </Show>
   );
