@@ -32,7 +32,7 @@ export interface Playing {
   readonly beforeEntry?: (next: number) => void;
 }
 
-const STRETCH_STEPS = 10 * STEPS_PER_SECOND;
+const STRETCH_STEPS = STEPS_PER_SECOND;
 const CARRY_ON: Command = { do: 'begin' };
 
 /** True where `afterStep` ended it. */
