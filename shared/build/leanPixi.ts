@@ -1,9 +1,9 @@
 /**
  * Vite plugin: of pixi.js a page gets what it names and no more. The library's own entry registers every renderer, filter
  * and loader as it is imported; none of them is asked for here (src/bay/scenePainter.ts paints the scene), so no module
- * of it is kept for what importing it does. What shapes reach only for bounds, hits, names of colours and reading SVG,
- * none of it asked for here, is left out too: a module of our own stands in for each. A build fails where one of them is
- * no longer met, as then the library has changed.
+ * of it is kept for what importing it does. What shapes reach only for bounds, hits, names of colours, gradients and reading
+ * SVG, and textures for being turned in their sheet or lent, none of it asked for here, is left out too: a module of our own
+ * stands in for each. A build fails where one of them is no longer met, as then the library has changed.
  */
 import type { Plugin } from 'vite';
 
@@ -16,6 +16,9 @@ const INSTEAD: Readonly<Record<string, string>> = {
   '/svg/SVGParser.mjs': without('SVGParser'),
   '/svg/parseSVGPath.mjs': without('parseSVGPath'),
   '/path/ShapePath.mjs': without('ShapePath'),
+  '/fill/FillGradient.mjs': without('FillGradient'),
+  '/matrix/groupD8.mjs': 'export const groupD8 = {};',
+  '/texture/TexturePool.mjs': `export const TexturePool = {};\n${without('TexturePoolClass')}`,
   '/plugins/names.mjs': 'export default function namesPlugin() {}',
 };
 const REPLACED = Object.keys(INSTEAD);

@@ -26,6 +26,7 @@ export function heap(): Promise<Record<string, number>> {
     await showInside(page);
     const [own, worker] = [await heapOf(cdp), await workerHeap()];
     await page.goto(address);
+    await page.waitForLoadState('networkidle');
     const after: number[] = [];
     for (let session = 0; session < SESSIONS_BEFORE + SESSIONS; session++) {
       await openAndLeave(page, sessionOf(2 + session));
