@@ -11,7 +11,7 @@ import { readyCar, showDrawn, showInside } from './readyCar';
 const sessionOf = (seed: number): string => `?scenario=click-click&mode=explore&seed=${seed}&lapse=1`;
 const STEPS = 45 * 3000;
 const MOST_WAIT_MS = 180_000;
-const SESSIONS_BEFORE = 2;
+const SESSIONS_BEFORE = 4;
 const SESSIONS = 4;
 const MB = 1e6;
 

@@ -15,13 +15,13 @@ export async function readyCar(page: Page, where: string): Promise<void> {
   for (const line of LINES) await write(page, line);
 }
 
-/** From the words to the drawing, until hands can work in it. */
+/** From the words to the drawing, until hands can work in it. No handle is kept: it would hold the bay it belongs to. */
 export async function showDrawn(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Drawn bay' }).click();
-  await page.waitForSelector('.bay-twin [data-target="coupler:high"]');
+  await page.locator('.bay-twin [data-target="coupler:high"]').waitFor();
 }
 
 export async function showInside(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'See inside' }).first().click();
-  await page.waitForSelector('.inside .flow-arrow');
+  await page.locator('.inside .flow-arrow').first().waitFor();
 }
