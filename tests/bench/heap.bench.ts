@@ -1,7 +1,7 @@
 /**
  * Heap of page and worker after garbage is collected: after 45 simulated minutes of one session with the engine running, the
  * bay and see-inside drawn; and by how much the page grows with each session that is opened, begun, drawn and left again, once
- * two have been.
+ * four have been.
  */
 import type { CDPSession, Page } from 'playwright-core';
 import { begin, stepOf, write } from '../support/atThePage';
