@@ -24,7 +24,7 @@ interface Printed {
 function library(): Printed {
   const { stdout } = spawnSync(
     process.execPath,
-    ['shared/build/portside.mjs', 'prove', '--library', '--seeds', '3', '--threads', '2', '--json'],
+    ['shared/build/portside.mjs', 'prove', '--library', '--seeds', '3', '--full', '--threads', '2', '--json'],
     {
       cwd: projectFolder,
       encoding: 'utf8',
