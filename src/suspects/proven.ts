@@ -8,7 +8,8 @@ import { causesIn } from './causes';
 /** From here a cause is proven: common practice, no source. */
 export const PROVEN = 0.8;
 
-const SHORT = 'low-charge';
+/** A loop that is short, whatever it went out by. */
+export const SHORT = 'low-charge';
 const LEAK = 'leak';
 
 export function provenShare(

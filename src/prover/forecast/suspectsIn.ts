@@ -5,10 +5,8 @@
 import { faultIds } from '../../faults/registry';
 import type { Scenario } from '../../session/scenario/scenario';
 import { ensembleAt, type GhostSpec, pairOf } from '../../suspects/causes';
-import { isFoundBySearch } from '../../suspects/proven';
+import { isFoundBySearch, SHORT } from '../../suspects/proven';
 import { ghostOptions } from './ghostOptions';
-
-const SHORT = 'low-charge';
 
 export function suspectsIn(scenario: Scenario, seed: number): readonly GhostSpec[] {
   return [...ensembleAt(ghostOptions(scenario.data, seed)), ...pairOf(hiddenAsRead(scenario))];

@@ -6,9 +6,7 @@
 import { faultIds, faultOf } from '../../faults/registry';
 import { NOTHING_WRONG } from '../../plant/faultBook';
 import { causesIn } from '../../suspects/causes';
-import { readsAsShort } from '../../suspects/proven';
-
-const SHORT = 'low-charge';
+import { readsAsShort, SHORT } from '../../suspects/proven';
 
 /** By suspect, which may be two causes; `known` are the parts and lines of this car. */
 export function decisionOf(suspect: string, known: ReadonlySet<string>): string {
