@@ -60,6 +60,7 @@ export function listenToCommands(): void {
 export async function pressEveryDoor(from: readonly string[]): Promise<void> {
   const PRESSED = 'button, summary, input, select';
   const MOST_PRESSES = 90;
+  const PICTURES = 5;
   const listening = window.heardDoors;
   const isSeen = (element: Element): boolean => element.checkVisibility({ visibilityProperty: true });
   const roleOf = (element: Element): string =>
@@ -72,9 +73,12 @@ export async function pressEveryDoor(from: readonly string[]): Promise<void> {
         ? (element.labels?.[0]?.textContent ?? '')
         : (element.textContent ?? ''))
     ).trim();
+  /** What came of a command is on the page some pictures after its answer. */
   const rest = async (): Promise<void> => {
+    const isAsked = listening.unanswered > 0;
     do await new Promise((resolve) => setTimeout(resolve, 4));
     while (listening.unanswered > 0);
+    for (let picture = 0; isAsked && picture < PICTURES; picture++) await new Promise(requestAnimationFrame);
   };
   const act = (element: HTMLElement): void => {
     if (element instanceof HTMLInputElement && element.type === 'range') {
