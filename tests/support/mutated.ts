@@ -97,7 +97,7 @@ function treeChanged(text: string, draw: Draw): string {
     const way = Math.floor(4 * draw(`kind${time}`));
     const held = group as Record<string, unknown>;
     if (way === 0) delete held[key];
-    else if (way === 1) held[key] = VALUES[Math.floor(draw(`value${time}`) * VALUES.length)];
+    else if (way === 1) held[key] = structuredClone(VALUES[Math.floor(draw(`value${time}`) * VALUES.length)]);
     else if (way === 2)
       held[key] = structuredClone((place('other').group as Record<string, unknown>)[place('other').key]);
     else held[`${key}x`] = structuredClone(held[key]);
