@@ -6,6 +6,7 @@ import { fillingWith, settleFaults } from '../faults/applyFaults';
 import type { ActiveFault, Filling } from '../faults/fault';
 import { clash, faultOf, faultsFor } from '../faults/registry';
 import type { Layout } from '../layout/layout';
+import { placesOf } from '../layout/placesOf';
 import type { Car } from '../loop/car/car';
 import type { VehicleData } from '../loop/car/vehicles';
 import type { HiddenFault } from './buildPlant';
@@ -43,7 +44,7 @@ export function openFaultBook(
 ): FaultBook {
   refuse(vehicle, hidden);
   const possible = faultsFor(vehicle);
-  const known = new Set([...layout.parts, ...layout.lines].map(({ id }) => id));
+  const known = placesOf(layout);
   const parts = new Set(possible.flatMap(({ clearedBy }) => clearedBy.filter((part) => known.has(part))));
   const mended = new Set<number>();
   // the step from which it has to look again: at once, or when the next fault begins

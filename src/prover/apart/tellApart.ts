@@ -8,6 +8,7 @@
  * would part them does so alone.
  */
 import { layoutOf } from '../../layout/layouts';
+import { placesOf } from '../../layout/placesOf';
 import { NOTHING_WRONG } from '../../plant/faultBook';
 import type { Scenario } from '../../session/scenario/scenario';
 import { causesOf, type GhostSpec } from '../../suspects/causes';
@@ -33,7 +34,6 @@ export function tellApart(
   const options = ghostOptions(data, seed);
   const forecast = forecastOf(options);
   const { probes } = forecast;
-  const { parts, lines } = layoutOf(data.vehicle);
   const tests = testsAt(forecast, data.bench);
   const own = ownSuspects(scenario);
   const rows = rowsByStage(
@@ -46,7 +46,7 @@ export function tellApart(
   const tried: Tried = {
     probes,
     tests,
-    known: new Set([...parts, ...lines].map(({ id }) => id)),
+    known: placesOf(layoutOf(data.vehicle)),
     atmospherePa: options.weather.pressurePa,
   };
   const of = (cause: string) => rows.filter((row) => row.cause === cause);

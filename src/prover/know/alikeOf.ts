@@ -4,6 +4,7 @@
  */
 import type { ScenarioData } from '../../../shared/schema/scenario';
 import { layoutOf } from '../../layout/layouts';
+import { placesOf } from '../../layout/placesOf';
 import type { GhostSpec } from '../../suspects/causes';
 import { pairBetween } from '../apart/pairBetween';
 import { rowOf } from '../apart/rowOf';
@@ -19,8 +20,7 @@ export function alikeOf(
   atmospherePa: number,
 ): Pair | null {
   const { probes } = forecast;
-  const { parts, lines } = layoutOf(vehicle);
-  const known = new Set([...parts, ...lines].map(({ id }) => id));
+  const tried = { probes, tests: testsAt(forecast, bench), known: placesOf(layoutOf(vehicle)), atmospherePa };
   const [own, other] = [hidden, claimed].map((spec) => rowOf(spec, forecast, probes));
-  return pairBetween({ probes, tests: testsAt(forecast, bench), known, atmospherePa }, [own], [other]);
+  return pairBetween(tried, [own], [other]);
 }

@@ -10,6 +10,7 @@
  * sound that has not been run with its cabin shut.
  */
 import { layoutOf } from '../../layout/layouts';
+import { placesOf } from '../../layout/placesOf';
 import { NOTHING_WRONG } from '../../plant/faultBook';
 import { STEPS_PER_MINUTE } from '../../session/clock';
 import type { Scenario } from '../../session/scenario/scenario';
@@ -44,8 +45,7 @@ export function playToKnow(
   if (data.contents.state === 'evacuated') return null;
   const options = ghostOptions(data, seed);
   const forecast = forecastOf(options);
-  const layout = layoutOf(data.vehicle);
-  const known = new Set([...layout.parts, ...layout.lines].map(({ id }) => id));
+  const known = placesOf(layoutOf(data.vehicle));
   const suspicion = suspicionOf(ensemble, forecast, known, options.weather.pressurePa);
   const seat = seatFor(scenario, seed);
   const hands = handsOf(seat, forecast.probes, data.bench);
