@@ -18,6 +18,8 @@ export interface Lane {
   readonly kind: 'high' | 'low' | 'plain';
   /** The same of a session tried otherwise, as far as it has come. */
   readonly other?: Pick<Lane, 'seconds' | 'values'>;
+  /** What the scale spans at least, or a level line would look like news. */
+  readonly leastSpan?: number;
   /** A level worth seeing, such as the label's charge. */
   readonly reference?: { readonly value: number; readonly text: string };
 }
@@ -55,8 +57,9 @@ function laneScale(lane: Lane, top: number, bottom: number) {
     }
   if (!Number.isFinite(low)) return scaleLinear().domain([0, 1]).range([bottom, top]);
   if (lane.kind !== 'plain') low = Math.min(low, 0);
+  const missing = Math.max(0, (lane.leastSpan ?? 1) - (high - low));
   return scaleLinear()
-    .domain([low, Math.max(high, low + 1)])
+    .domain([low - (low > 0 ? missing / 2 : 0), high + (low > 0 ? missing / 2 : missing)])
     .nice(MARKS)
     .range([bottom, top]);
 }

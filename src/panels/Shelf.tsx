@@ -125,6 +125,10 @@ function Card(props: {
         <span>
           <Icon name="clock" size={15} /> {word('shelf.minutes', { minutes: plainNumber(facts.minutes) })}
         </span>
+        <span>
+          <Icon name="therm" size={15} />{' '}
+          {inWords(writeTemperature(facts.airTemperatureK, props.shelf.units.temperature))}
+        </span>
       </div>
       <div class="best">
         <Show

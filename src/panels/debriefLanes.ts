@@ -5,6 +5,10 @@ import { DISPLAY_UNITS, valueInUnit } from '../units/format';
 import { word } from '../words/words';
 import type { DebriefModel, Trace } from './debriefModel';
 
+/** Scales of charge and vent span at least this much. */
+const LEAST_KG = 0.05;
+const LEAST_DEGREES = 6;
+
 function lane(debrief: DebriefModel, trace: Trace): Lane {
   const { units, data } = debrief;
   const seconds = trace.seconds;
@@ -29,6 +33,7 @@ function lane(debrief: DebriefModel, trace: Trace): Lane {
       kind: 'plain',
       seconds,
       values: trace.values.map((kg) => valueInUnit(kg, units.mass)),
+      leastSpan: valueInUnit(LEAST_KG, units.mass),
       reference,
     };
   }
@@ -39,6 +44,7 @@ function lane(debrief: DebriefModel, trace: Trace): Lane {
     kind: 'plain',
     seconds,
     values: trace.values.map((kelvin) => valueInUnit(kelvin, units.temperature)),
+    leastSpan: LEAST_DEGREES,
   };
 }
 

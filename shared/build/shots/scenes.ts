@@ -1,16 +1,10 @@
 /** Every screen, and how to get there. A car is shown with its hoses on and its engine running, by its own plan. */
 import type { Page } from 'playwright-core';
-import { begin, playThrough } from '../../../tests/support/atThePage.ts';
+import { write } from '../../../tests/support/atThePage.ts';
 import type { PlanLine } from '../../schema/plan.ts';
+import { atWork, type Work } from './atWork.ts';
 import { planOf } from './planOf.ts';
-
-export interface Scene {
-  readonly name: string;
-  readonly reach: (page: Page, address: string) => Promise<void>;
-}
-
-type Form = 'drawn' | 'words';
-type Mode = 'explore' | 'practice' | 'assessed';
+import type { Further, Scene } from './scene.ts';
 
 /** One of each kind of car; its plan is played until the first reading that is taken with the engine on. */
 const CARS = {
@@ -22,61 +16,37 @@ const CARS = {
   electric: 'fan-that-thinks',
 } as const;
 const JOB = CARS.hatchback;
+const LONG = { timeout: 120_000 };
 
-const at = (name: string, query: string, further?: (page: Page) => Promise<void>): Scene => ({
+const at = (
+  name: string,
+  query: string,
+  reach?: (page: Page) => Promise<void>,
+  more?: Partial<Scene>,
+): Scene => ({
   name,
   async reach(page, address) {
     await page.goto(address + query);
     await page.waitForSelector('h1');
-    await further?.(page);
+    await reach?.(page);
   },
+  ...more,
 });
 
 const press = (selector: string) => (page: Page) => page.locator(selector).first().click();
 const named = (name: string) => (page: Page) =>
   page.getByRole('button', { name, exact: false }).first().click();
-
-const address = (scenario: string, mode: Mode): string => `?scenario=${scenario}&mode=${mode}&seed=1&lapse=0`;
-
-async function setForm(page: Page, bay: Form): Promise<void> {
-  await page.evaluate(
-    (form) => localStorage.setItem('portside-settings', JSON.stringify({ bay: form })),
-    bay,
-  );
-}
-
-/** Opens a job; `lines` are played in words before the form asked for is shown. */
-async function atWork(
-  page: Page,
-  home: string,
-  {
-    scenario,
-    lines,
-    mode = 'practice',
-    form = 'drawn',
-  }: {
-    readonly scenario: string;
-    readonly lines: readonly PlanLine[];
-    readonly mode?: Mode;
-    readonly form?: Form;
-  },
-): Promise<void> {
-  await page.goto(home);
-  await setForm(page, lines.length > 1 ? 'words' : form);
-  await page.goto(home + address(scenario, mode));
-  await page.waitForSelector('.brief .btn.pri');
-  if (lines.length > 1) await playThrough(page, lines);
-  else await begin(page);
-  if (lines.length > 1 && form === 'drawn') {
-    await page.waitForTimeout(2500);
-    await setForm(page, form);
-    await page.reload();
-    await page.locator('.rsum').waitFor({ timeout: 60_000 });
-    await page.locator('.rcard .btn.pri:not([aria-disabled="true"])').press('Enter');
-    await page.waitForSelector('.clock');
-  }
-  await page.waitForTimeout(2000);
-}
+const chosen = (name: string) => (page: Page) => page.getByRole('radio', { name, exact: true }).click();
+/** Away with what lies over the screen, then on. */
+const afterEsc = (reach: (page: Page) => Promise<void>) => async (page: Page) => {
+  await page.keyboard.press('Escape');
+  await page.waitForTimeout(300);
+  await reach(page);
+};
+const lookAt = (target: string) => async (page: Page) => {
+  await page.locator(`.bay-twin [data-target="${target}"]`).focus();
+  await page.keyboard.press('Enter');
+};
 
 /** Lines of a plan up to the first reading after the engine is on, or the car is. */
 function untilRead(lines: readonly PlanLine[]): PlanLine[] {
@@ -87,53 +57,139 @@ function untilRead(lines: readonly PlanLine[]): PlanLine[] {
   return lines.slice(0, read < 0 ? on + 1 : read + 1);
 }
 
-const working = (
-  name: string,
-  further?: (page: Page) => Promise<void>,
-  mode: Mode = 'practice',
-  form: Form = 'drawn',
-): Scene => ({
+const working = (name: string, work: Partial<Work> = {}, more: Partial<Scene> = {}): Scene => ({
+  name,
+  reach: (page, home) =>
+    atWork(page, home, { scenario: JOB, lines: untilRead(planOf(JOB, 'solution')), ...work }),
+  ...more,
+});
+const justBegun = (name: string, scenario: string, more: Partial<Scene> = {}): Scene =>
+  working(name, { scenario, lines: ['begin'] }, more);
+
+/** What lies over the running job, one after the other. */
+const OVER_THE_JOB: readonly Further[] = [
+  { name: 'inside', reach: named('See inside') },
+  { name: 'finding', reach: afterEsc(named('Write a finding')) },
+  { name: 'entries', reach: afterEsc(named('Other entries')) },
+  { name: 'cause', reach: afterEsc(named('It is something else')) },
+  { name: 'hint', reach: afterEsc(press('.dec .btn.qt')) },
+  { name: 'closer-port', reach: afterEsc(lookAt('port-b')) },
+  { name: 'closer-label', reach: afterEsc(lookAt('label')) },
+  { name: 'can', reach: afterEsc(named('Can 1')) },
+  { name: 'car', reach: afterEsc(press('.ctl .btn')) },
+  { name: 'curves', reach: afterEsc(press('.ihead button:last-child')) },
+  { name: 'clock', reach: afterEsc(named('Run on')) },
+  { name: 'menu-over-job', reach: afterEsc(named('Menu')) },
+  { name: 'finish', reach: afterEsc(named('Finish the job')) },
+];
+
+const part = (name: string) => press(`[data-part="${name}"]`);
+const DEBRIEF: readonly Further[] = [
+  { name: 'debrief-thought', reach: part('thought') },
+  { name: 'debrief-why', reach: part('why') },
+  {
+    name: 'what-if',
+    async reach(page) {
+      await page.locator('.wi-act').nth(4).focus();
+      await page.keyboard.press('Delete');
+      await page.locator('.wi-answer strong').waitFor(LONG);
+    },
+  },
+  { name: 'debrief-moment', reach: press('.finds .linkb') },
+  { name: 'debrief-next', reach: part('next') },
+  { name: 'menu-over-debrief', reach: named('Menu') },
+];
+
+const debrief = (name: string, plan: 'solution' | 'careless' | 'nothing', more: Partial<Scene>): Scene => ({
   name,
   async reach(page, home) {
-    await atWork(page, home, { scenario: JOB, lines: untilRead(planOf(JOB, 'solution')), mode, form });
-    await further?.(page);
+    await atWork(page, home, {
+      scenario: 'the-label-lies',
+      lines: planOf('the-label-lies', plan),
+      form: 'words',
+    });
+    await page.waitForSelector('.debrief', LONG);
   },
+  ...more,
 });
 
-const debrief = (name: string, scenario: string, plan: 'solution' | 'careless' | 'nothing'): Scene => ({
-  name,
-  async reach(page, home) {
-    await atWork(page, home, { scenario, lines: planOf(scenario, plan), form: 'words' });
-    await page.waitForSelector('.debrief', { timeout: 120_000 });
+const WORKSHOP: readonly Further[] = [
+  {
+    name: 'workshop-text',
+    async reach(page) {
+      await named('One fault')(page);
+      await page.getByText('No errors, no advice').waitFor(LONG);
+    },
   },
-});
+  { name: 'workshop-car', reach: chosen('Car') },
+  {
+    name: 'workshop-proof',
+    async reach(page) {
+      await chosen('Proof')(page);
+      await chosen('Quick')(page);
+      await named('Prove it')(page);
+      await page.locator('.wc-made [role="status"]').waitFor({ timeout: 420_000 });
+    },
+  },
+];
+
+const CAUTION: readonly Further[] = [
+  {
+    name: 'caution',
+    async reach(page) {
+      await page.locator('.cmd input').fill('open-loop compressor');
+      await page.locator('.cmd input').press('Enter');
+      await page.waitForSelector('.caution');
+    },
+  },
+  {
+    name: 'stopped',
+    async reach(page) {
+      await write(page, 'wear goggles');
+      await page.waitForSelector('.dlg');
+    },
+  },
+];
+
+const SPANISH = { settings: { language: 'es' }, lightOnly: true } as const;
+const PROJECTOR = { settings: { look: 'projector' }, lightOnly: true } as const;
+const LARGE = { large: true, lightOnly: true } as const;
+const cars = Object.entries(CARS);
 
 export const scenes: readonly Scene[] = [
   at('shelf', ''),
   at('menu', '', named('Menu')),
   at('help', '', named('Help')),
-  at('car-card', '?card=1'),
-  at('drill', '?drill=1&seed=3&level=2'),
-  at('briefing', address(JOB, 'practice')),
-  ...Object.entries(CARS).map(
-    ([vehicle, scenario]): Scene => ({
-      name: `bay-${vehicle}`,
-      reach: (page, home) => atWork(page, home, { scenario, lines: untilRead(planOf(scenario, 'solution')) }),
-    }),
+  at('car-card', '?card=1', (page) => page.locator('.cc-sheet').first().waitFor(LONG), {
+    then: [{ name: 'conversion-label', reach: chosen('Conversion label') }],
+  }),
+  at('drill', '?drill=1&seed=3&level=2', undefined, {
+    then: [{ name: 'drill-answer', reach: named('Low side') }],
+  }),
+  at('briefing', `?scenario=${JOB}&mode=practice&seed=1&lapse=0`, async (page) => {
+    await page.waitForSelector('.brief .btn.pri');
+  }),
+  ...cars.map(
+    ([vehicle, scenario]): Scene =>
+      working(
+        `bay-${vehicle}`,
+        { scenario, lines: untilRead(planOf(scenario, 'solution')) },
+        scenario === JOB ? { then: OVER_THE_JOB } : {},
+      ),
   ),
-  ...Object.entries(CARS).map(
-    ([vehicle, scenario]): Scene => ({
-      name: `found-${vehicle}`,
-      reach: (page, home) => atWork(page, home, { scenario, lines: ['begin'] }),
-    }),
-  ),
-  working('inside', named('See inside')),
-  working('finding', named('Write a finding')),
-  working('cause', named('It is something else')),
-  working('assessed', undefined, 'assessed'),
-  working('words', undefined, 'practice', 'words'),
-  working('hint', press('.dec .btn.qt')),
-  debrief('debrief-well', 'the-label-lies', 'solution'),
-  debrief('debrief-careless', 'the-label-lies', 'careless'),
-  debrief('debrief-nothing', 'the-label-lies', 'nothing'),
+  ...cars.map(([vehicle, scenario]): Scene => justBegun(`found-${vehicle}`, scenario)),
+  working('assessed', { mode: 'assessed' }),
+  working('words', { form: 'words' }, { then: CAUTION }),
+  debrief('debrief-well', 'solution', { then: DEBRIEF }),
+  debrief('debrief-careless', 'careless', { then: [{ name: 'why-careless', reach: part('why') }] }),
+  debrief('debrief-nothing', 'nothing', { then: [{ name: 'why-nothing', reach: part('why') }] }),
+  at('workshop', '?workshop=1', undefined, { then: WORKSHOP }),
+  at('shelf-es', '', undefined, SPANISH),
+  justBegun('found-es', CARS.van, SPANISH),
+  debrief('debrief-es', 'careless', { ...SPANISH, then: [{ name: 'why-es', reach: part('why') }] }),
+  at('workshop-es', '?workshop=1', undefined, SPANISH),
+  at('shelf-projector', '', undefined, PROJECTOR),
+  working('bay-projector', {}, PROJECTOR),
+  at('shelf-large', '', undefined, LARGE),
+  justBegun('found-large', JOB, LARGE),
 ];

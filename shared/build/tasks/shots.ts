@@ -1,15 +1,16 @@
 /**
  * `npm run shots [-- NAME...]`: pictures of every screen and every vehicle, in three sizes, light and dark, into `.shots/`,
- * which is kept out of the repository. For looking at, never for a test.
+ * which is kept out of the repository. A screen that lies behind others brings these along. For looking at, never for a test.
  */
 import { mkdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
-import { type Browser, chromium, type Page } from 'playwright-core';
+import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 import { chromiumSources, firstThatAnswers } from '../../../tests/support/findBrowser.ts';
 import { buildApp } from '../buildApp.ts';
 import { appFolder, projectFolder } from '../folders.ts';
 import { serve } from '../server.ts';
-import { type Scene, scenes } from '../shots/scenes.ts';
+import type { Scene } from '../shots/scene.ts';
+import { scenes } from '../shots/scenes.ts';
 
 const SIZES = [
   [1366, 768],
@@ -20,9 +21,9 @@ const LOOKS = ['light', 'dark'] as const;
 const FOLDER = join(projectFolder, '.shots');
 
 export async function run(args: string[]): Promise<number> {
-  const unknown = args.find((name) => !scenes.some((scene) => scene.name === name));
+  const unknown = args.find((name) => !scenes.some((scene) => namesOf(scene).includes(name)));
   if (unknown !== undefined) {
-    console.error(`there is no screen "${unknown}"; there is ${scenes.map(({ name }) => name).join(', ')}`);
+    console.error(`there is no screen "${unknown}"; there is ${scenes.flatMap(namesOf).join(', ')}`);
     return 2;
   }
   const found = await firstThatAnswers(chromiumSources, (line) => console.error(line));
@@ -41,28 +42,54 @@ export async function run(args: string[]): Promise<number> {
   if (args.length === 0) rmSync(FOLDER, { recursive: true, force: true });
   mkdirSync(FOLDER, { recursive: true });
   let failures = 0;
-  for (const scene of scenes.filter(({ name }) => args.length === 0 || args.includes(name)))
-    failures += await take(browser, serving.address, scene);
+  for (const scene of scenes)
+    if (args.length === 0 || namesOf(scene).some((name) => args.includes(name)))
+      failures += await take(browser, serving.address, scene);
   await browser.close();
   await serving.close();
   console.log(FOLDER);
   return failures > 0 ? 1 : 0;
 }
 
-/** Every size and look of one screen; gives 1 where it could not be reached. */
+const namesOf = ({ name, then = [] }: Scene): string[] => [name, ...then.map((further) => further.name)];
+
+/** Every size and look of one screen and of those behind it; gives 1 where one could not be reached. */
 async function take(browser: Browser, address: string, scene: Scene): Promise<number> {
   const context = await browser.newContext({ viewport: { width: 1366, height: 768 } });
+  await setUp(context, scene);
   const page = await context.newPage();
+  const looks = scene.lightOnly ? (['light'] as const) : LOOKS;
+  let name = scene.name;
   try {
     await scene.reach(page, address);
-    for (const look of LOOKS) await inEachSize(page, scene.name, look);
+    for (const look of looks) await inEachSize(page, name, look);
+    for (const further of scene.then ?? []) {
+      name = further.name;
+      await page.setViewportSize({ width: 1366, height: 768 });
+      await further.reach(page);
+      for (const look of looks) await inEachSize(page, name, look);
+    }
     return 0;
   } catch (error) {
-    console.error(`${scene.name}: ${error instanceof Error ? error.message : String(error)}`);
+    console.error(`${name}: ${error instanceof Error ? error.message : String(error)}`);
     return 1;
   } finally {
     await context.close();
   }
+}
+
+async function setUp(context: BrowserContext, { settings, large }: Scene): Promise<void> {
+  if (settings)
+    await context.addInitScript((wanted) => {
+      const kept = JSON.parse(localStorage.getItem('portside-settings') ?? '{}');
+      localStorage.setItem('portside-settings', JSON.stringify({ ...kept, ...wanted }));
+    }, settings);
+  if (large)
+    await context.addInitScript(() =>
+      addEventListener('DOMContentLoaded', () =>
+        document.documentElement.style.setProperty('font-size', '200%'),
+      ),
+    );
 }
 
 async function inEachSize(page: Page, name: string, look: (typeof LOOKS)[number]): Promise<void> {
