@@ -38,11 +38,15 @@ export interface TimePlotProps {
 }
 
 const LEFT = 48;
+/** Room for the words of a level at the right; a narrow plot writes them inside. */
 const RIGHT = 104;
+const NARROW = 500;
+const NARROW_RIGHT = 22;
 const GAP = 22;
 const MARKS = 3;
-/** Width of a mark's words with a gap. */
+/** Width of a mark's words with a gap, and height of a line of them. */
 const MARK_ROOM = 52;
+const LEAST_MARK_ROOM = 14;
 
 const tenth = (value: number): number => Math.round(value * 10) / 10;
 
@@ -62,6 +66,13 @@ function laneScale(lane: Lane, top: number, bottom: number) {
     .domain([low - (low > 0 ? missing / 2 : 0), high + (low > 0 ? missing / 2 : missing)])
     .nice(MARKS)
     .range([bottom, top]);
+}
+
+/** Marks of a scale, every second one where all would stand too close. */
+function spacedMarks(scale: ReturnType<typeof laneScale>): number[] {
+  const marks = scale.ticks(MARKS);
+  const apart = Math.abs(scale(marks[1] ?? 0) - scale(marks[0] ?? 0));
+  return apart < LEAST_MARK_ROOM ? marks.filter((_, at) => at % 2 === 0) : marks;
 }
 
 function tracePath(
@@ -103,6 +114,34 @@ function Marks(props: {
   );
 }
 
+/** What a level is: beside the plot, or on its line where there is no room beside it. */
+function LevelWords(props: {
+  readonly text: string;
+  readonly y: number;
+  readonly frame: PlotFrame;
+  readonly top: number;
+}): JSX.Element {
+  return (
+    <Show
+      when={!props.frame.isNarrow}
+      fallback={
+        <text
+          class="c-ax"
+          x={props.frame.right - 5}
+          y={props.y + (props.y - props.top < 18 ? 14 : -5)}
+          text-anchor="end"
+        >
+          {props.text}
+        </text>
+      }
+    >
+      <text class="c-ax" x={props.frame.right + 8} y={props.y + 4}>
+        {props.text}
+      </text>
+    </Show>
+  );
+}
+
 function LaneView(props: {
   readonly lane: Lane;
   readonly frame: PlotFrame;
@@ -125,7 +164,7 @@ function LaneView(props: {
           />
         )}
       </For>
-      <For each={scale().ticks(MARKS)}>
+      <For each={spacedMarks(scale())}>
         {(mark) => (
           <>
             <path class="c-gr" d={`M${LEFT} ${scale()(mark)}H${props.frame.right}`} />
@@ -154,9 +193,12 @@ function LaneView(props: {
         {(reference) => (
           <>
             <path d={`M${LEFT} ${scale()(reference().value)}H${props.frame.right}`} class="isotherm" />
-            <text class="c-ax" x={props.frame.right + 8} y={scale()(reference().value) + 4}>
-              {reference().text}
-            </text>
+            <LevelWords
+              text={reference().text}
+              y={scale()(reference().value)}
+              frame={props.frame}
+              top={props.top}
+            />
           </>
         )}
       </Show>
@@ -169,8 +211,10 @@ export function TimePlot(props: TimePlotProps): JSX.Element {
   const height = (): number => props.height ?? 470;
   const frame = createMemo((): PlotFrame => {
     const { axis } = props;
-    const right = width() - RIGHT;
-    return { axis, left: LEFT, right, x: (seconds) => tenth(LEFT + axis.share(seconds) * (right - LEFT)) };
+    const isNarrow = width() < NARROW;
+    const right = width() - (isNarrow ? NARROW_RIGHT : RIGHT);
+    const x = (seconds: number): number => tenth(LEFT + axis.share(seconds) * (right - LEFT));
+    return { axis, left: LEFT, right, isNarrow, x };
   });
   const bottom = (): number => height() - 24;
   const room = (): number =>

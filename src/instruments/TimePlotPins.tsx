@@ -17,10 +17,13 @@ export interface PlotFrame {
   readonly x: (seconds: number) => number;
   readonly left: number;
   readonly right: number;
+  /** No room beside it. */
+  readonly isNarrow: boolean;
 }
 
 /** Height of the row of pins. */
 export const TOP = 44;
+const SPECIAL_WIDE = 22;
 
 export function Pins(props: {
   readonly pins: readonly Pin[];
@@ -35,7 +38,16 @@ export function Pins(props: {
       plain().map((pin) => props.frame.x(pin.seconds)),
       props.frame.left - 10,
       props.frame.right + 10,
-    );
+    ).map((cluster) => besides(cluster, special()[0]));
+  /** A pin of its own kind stands at its moment; the run it would hide goes to the side with more room. */
+  const besides = (cluster: PinCluster, one: Pin | undefined): PinCluster => {
+    if (!one) return cluster;
+    const at = props.frame.x(one.seconds);
+    const apart = SPECIAL_WIDE / 2 + 2 + cluster.width / 2;
+    if (Math.abs(cluster.x - at) >= apart) return cluster;
+    const isLeft = at > (props.frame.left + props.frame.right) / 2;
+    return { ...cluster, x: at + (isLeft ? -apart : apart) };
+  };
   const chosen = (pin: Pin): boolean => props.cursorS !== null && Math.abs(pin.seconds - props.cursorS) < 0.5;
   const numbers = ({ from, to }: PinCluster): string =>
     from === to
@@ -82,9 +94,9 @@ export function Pins(props: {
           <g>
             <rect
               class={`pin ${pin.kind}`}
-              x={props.frame.x(pin.seconds) - 11}
+              x={props.frame.x(pin.seconds) - SPECIAL_WIDE / 2}
               y="1"
-              width="22"
+              width={SPECIAL_WIDE}
               height="21"
               rx="5"
             />

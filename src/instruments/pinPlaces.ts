@@ -12,7 +12,7 @@ export interface PinCluster {
 }
 
 const ONE_WIDE = 19;
-const RUN_WIDE = 42;
+const RUN_WIDE = 47;
 const GAP = 2;
 
 const tenth = (value: number): number => Math.round(value * 10) / 10;

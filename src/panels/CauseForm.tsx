@@ -5,6 +5,7 @@ import { plainNumber } from '../instruments/displayUnits';
 import { NOTHING_WRONG } from '../plant/faultBook';
 import { nameOf } from '../twin/nameOf';
 import { word } from '../words/words';
+import { Fold } from './Fold';
 import { Form } from './Form';
 import { Findings } from './JobCard';
 import type { SessionModel } from './sessionModel';
@@ -42,8 +43,7 @@ function HowSure(props: { readonly value: Sure; readonly onChoose: (value: Sure)
 
 function Replace(props: { readonly session: SessionModel }): JSX.Element {
   return (
-    <details class="stack">
-      <summary>{word('panels.cause.replace')}</summary>
+    <Fold title={word('panels.cause.replace')}>
       <p class="s mut">{word('panels.cause.replaceSub')}</p>
       <div class="pick">
         <For each={props.session.choices('replaceable')}>
@@ -54,7 +54,7 @@ function Replace(props: { readonly session: SessionModel }): JSX.Element {
           )}
         </For>
       </div>
-    </details>
+    </Fold>
   );
 }
 
@@ -81,20 +81,22 @@ function Causes(props: {
         <legend>{word('panels.cause.which')}</legend>
         <div class="rad">{choice(NOTHING_WRONG)}</div>
       </fieldset>
-      <For each={groups.filter(({ ids }) => ids.length > 0)}>
-        {({ group, ids }) => (
-          <details class="group" open={props.value !== null && ids.includes(props.value)}>
-            <summary>
-              {word(`panels.cause.group.${group}`)} <span class="s mut">{plainNumber(ids.length)}</span>
-            </summary>
-            <fieldset class="fs" aria-label={word(`panels.cause.group.${group}`)}>
-              <div class="rad">
-                <For each={ids}>{choice}</For>
-              </div>
-            </fieldset>
-          </details>
-        )}
-      </For>
+      <div class="tucks">
+        <For each={groups.filter(({ ids }) => ids.length > 0)}>
+          {({ group, ids }) => (
+            <details class="tuck group" open={props.value !== null && ids.includes(props.value)}>
+              <summary>
+                {word(`panels.cause.group.${group}`)} <span class="s mut">{plainNumber(ids.length)}</span>
+              </summary>
+              <fieldset class="fs" aria-label={word(`panels.cause.group.${group}`)}>
+                <div class="rad">
+                  <For each={ids}>{choice}</For>
+                </div>
+              </fieldset>
+            </details>
+          )}
+        </For>
+      </div>
     </>
   );
 }

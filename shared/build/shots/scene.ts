@@ -17,4 +17,6 @@ export interface Scene {
 export interface Further {
   readonly name: string;
   readonly reach: (page: Page) => Promise<void>;
+  /** What is brought into view at each size. */
+  readonly shows?: string;
 }

@@ -1,6 +1,5 @@
 /** Every screen, and how to get there. A car is shown with its hoses on and its engine running, by its own plan. */
 import type { Page } from 'playwright-core';
-import { write } from '../../../tests/support/atThePage.ts';
 import type { PlanLine } from '../../schema/plan.ts';
 import { atWork, type Work } from './atWork.ts';
 import { planOf } from './planOf.ts';
@@ -68,8 +67,7 @@ const justBegun = (name: string, scenario: string, more: Partial<Scene> = {}): S
 
 /** What lies over the running job, one after the other. */
 const OVER_THE_JOB: readonly Further[] = [
-  { name: 'inside', reach: named('See inside') },
-  { name: 'finding', reach: afterEsc(named('Write a finding')) },
+  { name: 'finding', reach: named('Write a finding') },
   { name: 'entries', reach: afterEsc(named('Other entries')) },
   { name: 'cause', reach: afterEsc(named('It is something else')) },
   { name: 'hint', reach: afterEsc(press('.dec .btn.qt')) },
@@ -79,8 +77,9 @@ const OVER_THE_JOB: readonly Further[] = [
   { name: 'car', reach: afterEsc(press('.ctl .btn')) },
   { name: 'curves', reach: afterEsc(press('.ihead button:last-child')) },
   { name: 'clock', reach: afterEsc(named('Run on')) },
-  { name: 'menu-over-job', reach: afterEsc(named('Menu')) },
   { name: 'finish', reach: afterEsc(named('Finish the job')) },
+  { name: 'inside', reach: afterEsc(named('See inside')) },
+  { name: 'menu-over-job', reach: named('Menu') },
 ];
 
 const part = (name: string) => press(`[data-part="${name}"]`);
@@ -89,6 +88,7 @@ const DEBRIEF: readonly Further[] = [
   { name: 'debrief-why', reach: part('why') },
   {
     name: 'what-if',
+    shows: '.wi',
     async reach(page) {
       await page.locator('.wi-act').nth(4).focus();
       await page.keyboard.press('Delete');
@@ -106,6 +106,7 @@ const debrief = (name: string, plan: 'solution' | 'careless' | 'nothing', more: 
     await atWork(page, home, {
       scenario: 'the-label-lies',
       lines: planOf('the-label-lies', plan),
+      mode: plan === 'careless' ? 'assessed' : 'practice',
       form: 'words',
     });
     await page.waitForSelector('.debrief', LONG);
@@ -113,6 +114,7 @@ const debrief = (name: string, plan: 'solution' | 'careless' | 'nothing', more: 
   ...more,
 });
 
+const atStarts = (page: Page) => page.locator('.ws-starts').waitFor(LONG);
 const WORKSHOP: readonly Further[] = [
   {
     name: 'workshop-text',
@@ -121,7 +123,13 @@ const WORKSHOP: readonly Further[] = [
       await page.getByText('No errors, no advice').waitFor(LONG);
     },
   },
-  { name: 'workshop-car', reach: chosen('Car') },
+  {
+    name: 'workshop-suspects',
+    async reach(page) {
+      await page.waitForTimeout(8000);
+      await chosen('Suspects')(page);
+    },
+  },
   {
     name: 'workshop-proof',
     async reach(page) {
@@ -145,8 +153,8 @@ const CAUTION: readonly Further[] = [
   {
     name: 'stopped',
     async reach(page) {
-      await write(page, 'wear goggles');
-      await page.waitForSelector('.dlg');
+      while ((await page.locator('.caution').count()) > 0) await page.locator('.caution .btn').last().click();
+      await page.locator('.dlg').waitFor();
     },
   },
 ];
@@ -183,11 +191,11 @@ export const scenes: readonly Scene[] = [
   debrief('debrief-well', 'solution', { then: DEBRIEF }),
   debrief('debrief-careless', 'careless', { then: [{ name: 'why-careless', reach: part('why') }] }),
   debrief('debrief-nothing', 'nothing', { then: [{ name: 'why-nothing', reach: part('why') }] }),
-  at('workshop', '?workshop=1', undefined, { then: WORKSHOP }),
+  at('workshop', '?workshop=1', atStarts, { then: WORKSHOP }),
   at('shelf-es', '', undefined, SPANISH),
   justBegun('found-es', CARS.van, SPANISH),
   debrief('debrief-es', 'careless', { ...SPANISH, then: [{ name: 'why-es', reach: part('why') }] }),
-  at('workshop-es', '?workshop=1', undefined, SPANISH),
+  at('workshop-es', '?workshop=1', atStarts, SPANISH),
   at('shelf-projector', '', undefined, PROJECTOR),
   working('bay-projector', {}, PROJECTOR),
   at('shelf-large', '', undefined, LARGE),

@@ -67,7 +67,7 @@ async function take(browser: Browser, address: string, scene: Scene): Promise<nu
       name = further.name;
       await page.setViewportSize({ width: 1366, height: 768 });
       await further.reach(page);
-      for (const look of looks) await inEachSize(page, name, look);
+      for (const look of looks) await inEachSize(page, name, look, further.shows);
     }
     return 0;
   } catch (error) {
@@ -92,11 +92,17 @@ async function setUp(context: BrowserContext, { settings, large }: Scene): Promi
     );
 }
 
-async function inEachSize(page: Page, name: string, look: (typeof LOOKS)[number]): Promise<void> {
+async function inEachSize(
+  page: Page,
+  name: string,
+  look: (typeof LOOKS)[number],
+  shows?: string,
+): Promise<void> {
   await page.emulateMedia({ colorScheme: look });
   for (const [width, height] of SIZES) {
     await page.setViewportSize({ width, height });
     await page.waitForTimeout(1200);
+    if (shows) await page.locator(shows).scrollIntoViewIfNeeded();
     const file = `${name}-${width}x${height}-${look}.png`;
     await page.screenshot({ path: join(FOLDER, file) });
     console.log(file);

@@ -47,13 +47,11 @@ export function DrillReasons(props: {
           <li>
             <Icon name="tick" size={18} />
             <span>
-              <b>
-                {word('drill.why.way', {
-                  letter: letter(),
-                  steps: trace().downstream.map(stepName).join(' → '),
-                })}
-              </b>{' '}
-              {trace().side === 'low' ? word('drill.why.low') : word('drill.why.high')}
+              <b>{trace().side === 'low' ? word('drill.why.low') : word('drill.why.high')}</b>{' '}
+              {word('drill.why.way', {
+                letter: letter(),
+                steps: trace().downstream.map(stepName).join(' → '),
+              })}
             </span>
           </li>
           <li>
