@@ -150,14 +150,20 @@ const CAUTION: readonly Further[] = [
       await page.waitForSelector('.caution');
     },
   },
-  {
-    name: 'stopped',
-    async reach(page) {
-      while ((await page.locator('.caution').count()) > 0) await page.locator('.caution .btn').last().click();
-      await page.locator('.dlg').waitFor();
-    },
-  },
 ];
+
+/** A machine that is not made for what is in the car: the careless way of a job, up to the stop. */
+const stopped: Scene = {
+  name: 'stopped',
+  async reach(page, home) {
+    const lines = planOf('the-label-lies', 'careless');
+    const on = lines.indexOf('run recovery-machine on');
+    await atWork(page, home, { scenario: 'the-label-lies', lines: lines.slice(0, on + 1), form: 'words' });
+    await page.locator('.cmd input').fill('run-on 10 s');
+    await page.locator('.cmd input').press('Enter');
+    await page.waitForSelector('.dlg');
+  },
+};
 
 const SPANISH = { settings: { language: 'es' }, lightOnly: true } as const;
 const PROJECTOR = { settings: { look: 'projector' }, lightOnly: true } as const;
@@ -188,6 +194,7 @@ export const scenes: readonly Scene[] = [
   ...cars.map(([vehicle, scenario]): Scene => justBegun(`found-${vehicle}`, scenario)),
   working('assessed', { mode: 'assessed' }),
   working('words', { form: 'words' }, { then: CAUTION }),
+  stopped,
   debrief('debrief-well', 'solution', { then: DEBRIEF }),
   debrief('debrief-careless', 'careless', { then: [{ name: 'why-careless', reach: part('why') }] }),
   debrief('debrief-nothing', 'nothing', { then: [{ name: 'why-nothing', reach: part('why') }] }),
