@@ -132,7 +132,7 @@ export function FindingMark(props: { readonly kind: DebriefFinding['kind'] }): J
         <path d="M11 5v8M11 16.5v.5" class="mark-ring" />
       </Show>
       <Show when={props.kind === 'critical'}>
-        <path d="M7 1h8l6 6v8l-6 6H7l-6-6V7z" class="mark-ink" />
+        <path d="M7 1h8l6 6v8l-6 6H7l-6-6V7z" class="octagon" />
         <path d="M7 7l8 8M15 7l-8 8" class="mark-x" />
       </Show>
     </svg>

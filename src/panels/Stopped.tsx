@@ -45,7 +45,7 @@ function numbersOf(session: SessionModel): string | null {
 export function StopSign(): JSX.Element {
   return (
     <svg width="46" height="46" viewBox="0 0 46 46" aria-hidden="true" class="stop-sign">
-      <path d="M14 2h18l12 12v18L32 44H14L2 32V14z" fill="var(--ink)" />
+      <path d="M14 2h18l12 12v18L32 44H14L2 32V14z" class="octagon" />
       <path d="M15 15l16 16M31 15L15 31" stroke="var(--caution)" stroke-width="4.5" stroke-linecap="round" />
     </svg>
   );

@@ -75,9 +75,9 @@ const OVER_THE_JOB: readonly Further[] = [
   { name: 'closer-label', reach: afterEsc(lookAt('label')) },
   { name: 'can', reach: afterEsc(named('Can 1')) },
   { name: 'car', reach: afterEsc(press('.ctl .btn')) },
-  { name: 'curves', reach: afterEsc(press('.ihead button:last-child')) },
-  { name: 'clock', reach: afterEsc(named('Run on')) },
+  { name: 'curves', reach: afterEsc(named('Last ten minutes')) },
   { name: 'finish', reach: afterEsc(named('Finish the job')) },
+  { name: 'clock', reach: afterEsc(named('Run on')) },
   { name: 'inside', reach: afterEsc(named('See inside')) },
   { name: 'menu-over-job', reach: named('Menu') },
 ];
@@ -128,6 +128,9 @@ const WORKSHOP: readonly Further[] = [
     async reach(page) {
       await page.waitForTimeout(8000);
       await chosen('Suspects')(page);
+      await page
+        .getByText('Every suspect is being lived through')
+        .waitFor({ state: 'detached', timeout: 240_000 });
     },
   },
   {
