@@ -125,6 +125,7 @@ const WORKSHOP: readonly Further[] = [
   },
   {
     name: 'workshop-suspects',
+    shows: '.ws-car',
     async reach(page) {
       await page.waitForTimeout(8000);
       await chosen('Suspects')(page);
@@ -135,6 +136,7 @@ const WORKSHOP: readonly Further[] = [
   },
   {
     name: 'workshop-proof',
+    shows: '.ws-car',
     async reach(page) {
       await chosen('Proof')(page);
       await chosen('Quick')(page);
