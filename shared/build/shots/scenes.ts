@@ -129,9 +129,7 @@ const WORKSHOP: readonly Further[] = [
     async reach(page) {
       await page.waitForTimeout(8000);
       await chosen('Suspects')(page);
-      await page
-        .getByText('Every suspect is being lived through')
-        .waitFor({ state: 'detached', timeout: 240_000 });
+      await page.getByText('Suspects and what they show').waitFor({ timeout: 240_000 });
     },
   },
   {
