@@ -25,7 +25,7 @@ export interface DebriefHappenedProps {
 }
 
 const USUAL_SIZE = { width: 900, height: 470 };
-const LEAST_HEIGHT = 300;
+const LEAST_HEIGHT = 240;
 
 /** Actions as pins; those that were changed stand out, with where they had been. */
 function pinsOf({ data, whatIf }: DebriefModel): Pin[] {
