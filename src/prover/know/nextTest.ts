@@ -1,7 +1,7 @@
 /**
  * The test that tells most for its minutes: of those that can be done as the car stands, and of the next stages. Further on
  * is looked only where nothing here is worth its minutes, since ghosts have to be lived for it; a stage may be passed over,
- * none is gone back to.
+ * none is gone back to. What empties the loop comes last, as nothing can be read of it afterwards.
  */
 import { TELLS_NOTHING } from '../../suspects/tellsNothing';
 import type { Suspicion } from './suspicion';
@@ -17,6 +17,13 @@ interface Found {
 }
 
 export function nextTest(suspicion: Suspicion, tests: readonly Test[], here: Whereabouts): Test | null {
+  const among = (some: readonly Test[]): Test | null => bestAmong(suspicion, some, here);
+  return among(tests.filter((test) => !empties(test))) ?? among(tests.filter(empties));
+}
+
+const empties = ({ probes: [{ tool }] }: Test): boolean => tool === 'recovery-machine';
+
+function bestAmong(suspicion: Suspicion, tests: readonly Test[], here: Whereabouts): Test | null {
   const bestIn = (stage: number): Found | null =>
     tests
       .filter((test) => stageOf(test, here) === stage)
