@@ -1,6 +1,6 @@
 /**
  * Vite plugin: of pixi.js a page gets what it names and no more. The library's own entry registers every renderer, filter
- * and loader as it is imported; none of them is asked for here (src/bay/scenePainter.ts paints the scene), so no module
+ * and loader as it is imported; none of them is asked for here (src/bay/inkScene.ts inks the scene), so no module
  * of it is kept for what importing it does. What shapes reach only for bounds, hits, names of colours, gradients and reading
  * SVG, and textures for being turned in their sheet or lent, none of it asked for here, is left out too: a module of our own
  * stands in for each. A build fails where one of them is no longer met, as then the library has changed.

@@ -75,7 +75,7 @@ function follow(view: BayView, session: RunningSession, ui: WorkUi, dark: MediaQ
     dark.addEventListener('change', heed);
     onCleanup(() => dark.removeEventListener('change', heed));
     const print = createMemo(() => bayPrintOf(session.model));
-    const seen = { model: peeking(session.model), painted: session.painted };
+    const seen = { model: peeking(session.model), told: session.told };
     createEffect(() => view.update(bayFrameOf(seen, ui, print())));
     createEffect(() => view.setTheme(themeNow(isDark())));
     return dispose;

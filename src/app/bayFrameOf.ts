@@ -135,11 +135,11 @@ function lookedAt(ui: WorkUi): string | null {
 const orZero = (value: number): number => (Number.isNaN(value) ? 0 : value);
 
 export function bayFrameOf(
-  { model, painted }: Pick<RunningSession, 'model' | 'painted'>,
+  { model, told }: Pick<RunningSession, 'model' | 'told'>,
   ui: WorkUi,
   print = bayPrintOf(model),
 ): BayFrame {
-  painted();
+  told();
   const tool = ui.heldTool();
   return {
     ports: portsOf(model),

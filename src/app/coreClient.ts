@@ -1,7 +1,8 @@
 /**
- * The page's end of the worker: starts it, posts commands and hands over what it tells: view and frame together, about
- * thirty times a second and never in two pictures of the screen running, so that hands have every other one to themselves.
- * One frame buffer goes to and fro. A hidden page pauses the clock.
+ * The page's end of the worker: starts it, posts commands and hands over what it tells. Frames, which needles follow, come
+ * about thirty times a second and never in two pictures of the screen running, so that hands have every other one to
+ * themselves. What is read as words follows five times a second, and at once after a hand did something. One frame buffer
+ * goes to and fro. A hidden page pauses the clock.
  */
 import { batch } from 'solid-js';
 import type { Lapse, RunOn } from '../panels/sessionModel';
@@ -11,7 +12,8 @@ import type { FrameMessage, FromWorker, OpenRequest, ToWorker } from './protocol
 export interface CoreListener {
   readonly opened: (message: Extract<FromWorker, { type: 'opened' }>) => void;
   readonly frame: (message: FrameMessage) => void;
-  readonly seen: (message: Extract<FromWorker, { type: 'seen' }>) => void;
+  /** Time to say what was brought; with it the view, where it changed. */
+  readonly told: (message: Extract<FromWorker, { type: 'seen' }> | null) => void;
   readonly other: (message: Exclude<FromWorker, { type: 'opened' | 'frame' | 'seen' | 'outcome' }>) => void;
 }
 
@@ -28,6 +30,14 @@ export interface CoreClient {
 
 /** Least time between two handings over: a little under two pictures of a screen that shows sixty a second, ms. */
 const APART_MS = 28;
+/** Least time between two tellings; less after a hand did something. */
+const [TOLD_MS, HURRIED_MS] = [200, 60] as const;
+/** And by how many times what a telling takes: so a slow machine is told more seldom, and has time for its hands. */
+const [TOLD_TIMES, HURRIED_TIMES] = [12, 2] as const;
+/** Tellings that are hurried after an answer: what it changed, and what the instruments make of it. */
+const HURRIED = 2;
+/** What the last telling says of how long one takes. */
+const WEIGHT = 0.2;
 
 export function startCore(request: OpenRequest, listener: CoreListener): CoreClient {
   const worker = new Worker(new URL('./core.worker.ts', import.meta.url), { type: 'module' });
@@ -37,6 +47,11 @@ export function startCore(request: OpenRequest, listener: CoreListener): CoreCli
   let seen: Extract<FromWorker, { type: 'seen' }> | null = null;
   let asked = 0;
   let shownMs = Number.NEGATIVE_INFINITY;
+  let toldMs = Number.NEGATIVE_INFINITY;
+  /** How long a telling takes until its picture is painted, evened out. */
+  let takesMs = 0;
+  let hurried = 0;
+  let isUntold = false;
   /** A picture has passed since. */
   let rested = true;
 
@@ -47,23 +62,41 @@ export function startCore(request: OpenRequest, listener: CoreListener): CoreCli
   const ask = (): void => {
     if (asked === 0) asked = requestAnimationFrame(onPicture);
   };
+  const hurry = (): void => {
+    hurried = HURRIED;
+  };
+  const isDue = (now: number): boolean =>
+    now - toldMs >=
+    (hurried > 0 ? Math.max(HURRIED_MS, HURRIED_TIMES * takesMs) : Math.max(TOLD_MS, TOLD_TIMES * takesMs));
+  const { port1: painted, port2: paintedNow } = new MessageChannel();
+  painted.onmessage = () => {
+    takesMs += (performance.now() - toldMs - takesMs) * WEIGHT;
+  };
   const onPicture = (now: number): void => {
     asked = 0;
     if (rested && now - shownMs >= APART_MS) show(now);
     rested = now !== shownMs;
-    if (!rested || frame || seen) ask();
+    if (!rested || frame || seen || isUntold) ask();
   };
   const show = (now: number): void => {
-    const told = { frame, seen };
-    if (!told.frame && !told.seen) return;
+    const brought = frame;
+    const isTold = isDue(now) && (brought !== null || seen !== null || isUntold);
+    if (!brought && !isTold) return;
+    const view = seen;
     frame = null;
-    seen = null;
     shownMs = now;
+    isUntold = !isTold;
+    if (isTold) {
+      seen = null;
+      hurried = Math.max(0, hurried - 1);
+      toldMs = performance.now();
+      paintedNow.postMessage(null);
+    }
     batch(() => {
-      if (told.seen) listener.seen(told.seen);
-      if (told.frame) listener.frame(told.frame);
+      if (brought) listener.frame(brought);
+      if (isTold) listener.told(view);
     });
-    if (told.frame) giveBack(told.frame.frame);
+    if (brought) giveBack(brought.frame);
   };
   worker.onmessage = ({ data }: MessageEvent<FromWorker>) => {
     switch (data.type) {
@@ -80,6 +113,7 @@ export function startCore(request: OpenRequest, listener: CoreListener): CoreCli
         ask();
         break;
       case 'outcome':
+        hurry();
         waiting.get(data.serial)?.(data.outcome);
         waiting.delete(data.serial);
         break;
@@ -97,13 +131,20 @@ export function startCore(request: OpenRequest, listener: CoreListener): CoreCli
       post({ type: 'command', serial, command });
       return new Promise((resolve) => waiting.set(serial, resolve));
     },
-    setLapse: (lapse) => post({ type: 'lapse', lapse }),
-    runOn: (how) => post({ type: 'runOn', how }),
+    setLapse(lapse) {
+      hurry();
+      post({ type: 'lapse', lapse });
+    },
+    runOn(how) {
+      hurry();
+      post({ type: 'runOn', how });
+    },
     askDebrief: (lend) => post({ type: 'debrief', lend }, [lend]),
     askFile: () => post({ type: 'file' }),
     dispose() {
       document.removeEventListener('visibilitychange', onVisibility);
       cancelAnimationFrame(asked);
+      painted.close();
       worker.terminate();
     },
   };

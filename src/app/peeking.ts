@@ -1,4 +1,4 @@
-/** A session's model whose signals are read without being followed one by one: for who draws all of them at each painted frame. */
+/** A session's model whose signals are read without being followed one by one: for who draws all of them whenever something is told. */
 import { untrack } from 'solid-js';
 import type { SessionModel } from '../panels/sessionModel';
 

@@ -27,8 +27,8 @@ import { toldDebrief } from './toldDebrief';
 export interface RunningSession {
   readonly model: SessionModel;
   readonly opened: Opened;
-  /** Frame as the bay wants it: changes once a painted frame. */
-  readonly painted: () => number;
+  /** Changes whenever something is told anew, which the bay follows. */
+  readonly told: () => number;
   readonly debrief: () => DebriefData | null;
   readonly failure: () => string | null;
   askDebrief(): void;
@@ -57,7 +57,8 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
     choices: null as unknown as Seen['choices'],
     probes: {},
   });
-  const [painted, setPainted] = createSignal(0);
+  const [told, setTold] = createSignal(0);
+  const [pulse, setPulse] = createSignal(0);
   const [clock, setClock] = createSignal<ClockState>({
     step: 0,
     seconds: 0,
@@ -70,6 +71,7 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
   const [failure, setFailure] = createSignal<string | null>(null);
   const channelIndex = new Map<string, number>();
   let frame = new Float64Array(0);
+  let latest = clock();
   let saturation: Opened['saturation'] | null = null;
   let rubric: Opened['rubric'] | null = null;
   let serial = 0;
@@ -137,8 +139,9 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
     seed: request.seed,
     readOnly: hooks.readOnly,
     view: () => seen().view,
+    pulse,
     signal(id) {
-      painted();
+      told();
       const index = channelIndex.get(id);
       return index === undefined ? Number.NaN : frame[index];
     },
@@ -171,6 +174,12 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
     setLapse: (lapse) => hooks.readOnly() || client.setLapse(lapse),
     runOn: (how) => hooks.readOnly() || client.runOn(how),
   });
+  const see = ({ view, choices, probes }: Seen): void => {
+    const before = seen().view;
+    history.note(newlyHappened(before, view));
+    setSeen((was) => keptSame(was, { view, choices, probes }));
+    tellNews(before, view);
+  };
   return new Promise((resolve, reject) => {
     client = startCore(request, {
       opened(message) {
@@ -182,11 +191,12 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
         rubric = message.rubric;
         setSeen(message);
         const { step } = message.view;
-        setClock((now) => ({ ...now, step, seconds: step / STEPS_PER_SECOND }));
+        latest = { ...latest, step, seconds: step / STEPS_PER_SECOND };
+        setClock(latest);
         resolve({
           model: model(),
           opened: message,
-          painted,
+          told,
           debrief,
           failure,
           askDebrief: () => client.askDebrief(lending.port1),
@@ -205,16 +215,14 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
       frame(message) {
         frame.set(message.frame);
         const { step, lapse, runningOn, behind } = message;
-        setClock({ step, seconds: step / STEPS_PER_SECOND, lapse, runningOn, behind });
+        latest = { step, seconds: step / STEPS_PER_SECOND, lapse, runningOn, behind };
         history.add(message.step, (id) => frame[channelIndex.get(id) ?? -1] ?? Number.NaN);
-        setPainted((count) => count + 1);
+        setPulse((count) => count + 1);
       },
-      seen(message) {
-        const before = seen().view;
-        history.note(newlyHappened(before, message.view));
-        const { view, choices, probes } = message;
-        setSeen((was) => keptSame(was, { view, choices, probes }));
-        tellNews(before, view);
+      told(message) {
+        if (message) see(message);
+        setClock(latest);
+        setTold((count) => count + 1);
       },
       other(message) {
         other(message);

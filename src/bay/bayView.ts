@@ -38,8 +38,7 @@ export const createBay: CreateBay = async (host, layout, theme, callbacks, optio
   const viewport = createViewport(host, layout);
   const resolution = Math.min(MOST_RESOLUTION, window.devicePixelRatio || 1);
   const { width, height } = viewport.size();
-  const renderer = makeRenderer(width, height, resolution);
-  await loadParts(layout.id);
+  const [renderer] = await Promise.all([makeRenderer(width, height, resolution), loadParts(layout.id)]);
   return bindBay(host, layout, theme, callbacks, options, viewport, renderer, resolution);
 };
 
@@ -60,15 +59,16 @@ function bindBay(
   const look = (targetId: string, width: number, height: number): HTMLCanvasElement | null =>
     closeUp(layout, frame, targetId, width, height, resolution, theme === 'dark');
 
-  const scene = createScene(layout, options.reducedMotion ?? prefersStill(), () => changed());
+  const scene = createScene(renderer.desk, layout, options.reducedMotion ?? prefersStill(), () => changed());
   const twin = createTwin(word('bay.drawing'));
   const labels = createLabels(layout, size);
   const inset = createInset(layout, look);
   const hint = createHintLine();
-  const loop = createPaintLoop(scene.tick, () => {
+  const paint = (): void => {
     renderer.render(scene.stage);
     warn();
-  });
+  };
+  const loop = createPaintLoop(scene.tick, paint, renderer.isBusy);
   const root = document.createElement('div');
   root.className = 'bay-view';
   /** What goes with the picture while it is moved. */
@@ -242,6 +242,7 @@ function bindBay(
       pointer.dispose();
       root.remove();
       scene.stage.destroy({ children: true });
+      renderer.desk.stop();
     },
   };
 }

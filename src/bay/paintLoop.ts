@@ -27,8 +27,15 @@ const [SLOW_MS, SWIFT_MS] = [15, 11] as const;
 const WEIGHT = 0.2;
 const PAUSE_MS = 250;
 
-/** `tick` lets time go on and says what moved; `render` puts the scene on the screen. */
-export function createPaintLoop(tick: (seconds: number) => Motion, render: () => void): PaintLoop {
+/**
+ * `tick` lets time go on and says what moved; `render` puts the scene on the screen, once it is no more `isBusy` with the
+ * last picture.
+ */
+export function createPaintLoop(
+  tick: (seconds: number) => Motion,
+  render: () => void,
+  isBusy: () => boolean,
+): PaintLoop {
   let wanted = false;
   let handled = false;
   let due = false;
@@ -64,13 +71,14 @@ export function createPaintLoop(tick: (seconds: number) => Motion, render: () =>
     began = performance.now();
     const motion = tick(seconds);
     handled = motion === 'handled';
-    if (motion !== 'none' || wanted || due) {
+    wanted ||= due || motion !== 'none';
+    due = false;
+    if (wanted && !isBusy()) {
+      wanted = false;
       render();
       paintedNow.postMessage(null);
     }
-    wanted = false;
-    due = false;
-    if (motion !== 'none') schedule();
+    if (wanted || motion !== 'none') schedule();
   };
   return {
     want() {

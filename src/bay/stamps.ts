@@ -3,11 +3,11 @@
  * as the still layers; a change of size or theme throws all of them away.
  */
 import { type Sprite, Texture } from 'pixi.js';
-import { canvasTexture } from './canvasTexture';
 import { boundsOf } from './drawing/bounds';
-import { paint } from './drawing/painter';
 import type { Palette } from './drawing/palette';
 import type { Drawing } from './drawing/record';
+import type { Desk } from './ink/startDesk';
+import { pictureTexture } from './pictureTexture';
 
 export interface Stamp {
   readonly texture: Texture;
@@ -31,7 +31,7 @@ export interface Stamps {
 /** Room round a drawing for what its round ends and antialiasing add. */
 const MARGIN_PX = 2;
 
-export function createStamps(): Stamps {
+export function createStamps(desk: Desk): Stamps {
   let kept = new Map<string, Stamp>();
   let slots = new Map<string, { readonly key: string; readonly stamp: Stamp }>();
   let pixelsPerMm = 1;
@@ -40,7 +40,7 @@ export function createStamps(): Stamps {
     get(key, draw) {
       const found = kept.get(key);
       if (found) return found;
-      const made = makeStamp(draw(), pixelsPerMm, palette);
+      const made = makeStamp(desk, draw(), pixelsPerMm, palette);
       kept.set(key, made);
       return made;
     },
@@ -48,11 +48,11 @@ export function createStamps(): Stamps {
       const held = slots.get(name);
       if (held?.key === key) return held.stamp;
       discard(held?.stamp);
-      const stamp = makeStamp(draw(), pixelsPerMm, palette);
+      const stamp = makeStamp(desk, draw(), pixelsPerMm, palette);
       slots.set(name, { key, stamp });
       return stamp;
     },
-    once: (drawing) => makeStamp(drawing, pixelsPerMm, palette),
+    once: (drawing) => makeStamp(desk, drawing, pixelsPerMm, palette),
     reset(newPixelsPerMm, newPalette) {
       if (newPixelsPerMm === pixelsPerMm && newPalette === palette) return;
       for (const stamp of kept.values()) discard(stamp);
@@ -69,30 +69,19 @@ function discard(stamp: Stamp | undefined): void {
   if (stamp && stamp.texture !== Texture.EMPTY) stamp.texture.destroy(true);
 }
 
-function makeStamp(drawing: Drawing, pixelsPerMm: number, palette: Palette): Stamp {
+function makeStamp(desk: Desk, drawing: Drawing, pixelsPerMm: number, palette: Palette): Stamp {
   const box = boundsOf(drawing);
   if (box.w === 0) return { texture: Texture.EMPTY, x: 0, y: 0, mmPerPixel: 1 };
-  const canvas = document.createElement('canvas');
-  canvas.width = Math.ceil(box.w * pixelsPerMm) + 2 * MARGIN_PX;
-  canvas.height = Math.ceil(box.h * pixelsPerMm) + 2 * MARGIN_PX;
-  const context = canvas.getContext('2d');
-  if (!context) return { texture: Texture.EMPTY, x: 0, y: 0, mmPerPixel: 1 };
-  context.setTransform(
-    pixelsPerMm,
-    0,
-    0,
-    pixelsPerMm,
-    MARGIN_PX - box.x * pixelsPerMm,
-    MARGIN_PX - box.y * pixelsPerMm,
-  );
-  paint(context, drawing, palette);
   const margin = MARGIN_PX / pixelsPerMm;
-  return {
-    texture: canvasTexture(canvas),
-    x: box.x - margin,
-    y: box.y - margin,
-    mmPerPixel: 1 / pixelsPerMm,
-  };
+  const [x, y] = [box.x - margin, box.y - margin];
+  const texture = pictureTexture(desk, {
+    width: Math.ceil(box.w * pixelsPerMm) + 2 * MARGIN_PX,
+    height: Math.ceil(box.h * pixelsPerMm) + 2 * MARGIN_PX,
+    ground: null,
+    palette,
+    layers: [{ drawing, matrix: [pixelsPerMm, 0, 0, pixelsPerMm, -x * pixelsPerMm, -y * pixelsPerMm] }],
+  });
+  return { texture, x, y, mmPerPixel: 1 / pixelsPerMm };
 }
 
 /** Shows a stamp with its drawing's origin at (x, y). */

@@ -3,9 +3,11 @@
  * point to point, so their corners are cut and not rounded, which nobody sees and costs a fraction.
  */
 import { Container } from 'pixi.js';
+import type { Inks } from './ink/inks';
+import type { Way } from './ink/way';
 
 export interface WayStroke {
-  readonly way: Path2D;
+  readonly way: Way;
   /** None: it is filled. */
   readonly width: number | null;
   readonly color: string;
@@ -16,19 +18,17 @@ export class WayStrokes extends Container {
   strokes: readonly WayStroke[] = [];
 
   /** In the transform that is set. */
-  inkOn(ink: CanvasRenderingContext2D, alpha: number): void {
-    ink.lineCap = 'round';
-    ink.lineJoin = 'bevel';
+  inkOn(ink: Inks, alpha: number): void {
     for (const { way, width, color, alpha: own } of this.strokes) {
-      ink.globalAlpha = alpha * own;
-      if (width === null) {
-        ink.fillStyle = color;
-        ink.fill(way);
-        continue;
+      ink.alpha(alpha * own);
+      ink.colour(color);
+      ink.begin();
+      way.trace(ink);
+      if (width === null) ink.fill();
+      else {
+        ink.line(width, 'round', 'bevel');
+        ink.stroke();
       }
-      ink.strokeStyle = color;
-      ink.lineWidth = width;
-      ink.stroke(way);
     }
   }
 }

@@ -26,6 +26,8 @@ export interface GaugeFaceProps {
   readonly face: FaceKind;
   readonly hub: Hub;
   readonly reading: GaugeReading;
+  /** Where the needle stands, where it is followed closer than it is read; gauge pressure. */
+  readonly needlePa?: number;
   readonly units: DisplayUnits;
   readonly saturation: SaturationLine | null;
   /** The refrigerant has been read off a label; otherwise the inner scale says "if". */
@@ -179,7 +181,7 @@ function Brackets(props: { readonly fromDeg: number; readonly toDeg: number }): 
 }
 
 export function GaugeFace(props: GaugeFaceProps): JSX.Element {
-  const angle = createMemo(() => needleAngleDeg(props.face, props.reading));
+  const angle = createMemo(() => needleAngleDeg(props.face, props.needlePa ?? props.reading.gaugePressurePa));
   const unitSign = (): string => (props.units.temperature === 'degC' ? '°C' : '°F');
   const caption = (line: SaturationLine): string =>
     props.fluidKnown

@@ -116,7 +116,7 @@ export function readGauge(
   return { state, gaugePressurePa, number, unit, meaning, other, short, spoken };
 }
 
-/** Angle of the needle; null when there is none. */
-export function needleAngleDeg(face: FaceKind, reading: GaugeReading): number | null {
-  return reading.state === 'off' ? null : gaugeAngleDeg(face, reading.gaugePressurePa);
+/** Angle of the needle; null when there is none, as there is nothing to read (NaN). */
+export function needleAngleDeg(face: FaceKind, gaugePressurePa: number): number | null {
+  return Number.isNaN(gaugePressurePa) ? null : gaugeAngleDeg(face, gaugePressurePa);
 }

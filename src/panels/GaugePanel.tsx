@@ -1,5 +1,5 @@
 /** A gauge with what stands under it: side, the same pressure in the other unit, boiling temperature, where to look up. */
-import { createMemo, type JSX, Show } from 'solid-js';
+import { createMemo, type JSX, on, Show } from 'solid-js';
 import { inWords, writePressure } from '../instruments/displayUnits';
 import { GaugeFace, type Hub } from '../instruments/GaugeFace';
 import { type Coupling, type GaugeReading, readGauge } from '../instruments/gaugeReading';
@@ -152,6 +152,7 @@ export function GaugePanel(props: {
 }): JSX.Element {
   const reading = useReading(props.session, props.source);
   const span = createMemo(() => expectedSpan(props.session, props.source), null, { equals: isSameSpan });
+  const needlePa = createMemo(on(props.session.pulse, () => props.session.signal(props.source.channel)));
   return (
     <figure
       class={`gauge ${props.source.hub}`}
@@ -162,6 +163,7 @@ export function GaugePanel(props: {
           face={props.source.face}
           hub={props.source.hub}
           reading={reading()}
+          needlePa={needlePa()}
           units={props.session.units()}
           saturation={props.session.saturation()}
           fluidKnown={props.fluidKnown}

@@ -92,6 +92,11 @@ export interface SessionModel {
   readonly view: () => SessionView;
   /** Present value of a channel in its unit; NaN where there is nothing to read or no such channel. */
   readonly signal: (id: string) => number;
+  /**
+   * Changes with every frame, some thirty times a second, for needles and whatever else moves by itself; a signal is
+   * followed by reading it, more slowly, as words are read.
+   */
+  readonly pulse: () => number;
   readonly clock: () => ClockState;
   readonly units: () => DisplayUnits;
   readonly saturation: () => SaturationLine | null;

@@ -32,7 +32,7 @@ test('a frame asks for cues, readings and controls, and is the same with the tru
       },
     };
     const ui = { heldTool: () => null, open: () => null };
-    const running = { model, painted: () => 0 } as unknown as RunningSession;
+    const running = { model, told: () => 0 } as unknown as RunningSession;
     const frame = bayFrameOf(running, ui as unknown as WorkUi);
     expect(asked.size).toBeGreaterThan(40);
     expect([...asked].filter((id) => kinds.get(id) === 'truth')).toEqual([]);

@@ -1,4 +1,4 @@
-/** What a trace of the browser says of its frames: the main thread's own time between one animation frame and the next. */
+/** What a trace of the browser says of its frames: the main thread's own time for each. */
 export interface TraceEvent {
   readonly name: string;
   readonly ph: string;
@@ -8,13 +8,20 @@ export interface TraceEvent {
   readonly ts: number;
   readonly dur?: number;
   readonly tdur?: number;
-  readonly args?: { readonly name?: string };
+  readonly args?: {
+    readonly name?: string;
+    readonly chrome_mojo_event_info?: { readonly mojo_interface_tag?: string };
+  };
 }
 
-/** Two animation callbacks nearer than this belong to one frame, µs. */
-const ONE_FRAME_US = 3000;
+/** Messages of whoever drives the browser. */
+const DRIVER = 'blink.mojom.DevToolsSession';
+const TASK = 'ThreadControllerImpl::RunTask';
 
-/** Milliseconds of each frame, of the process that has the most of them. */
+/**
+ * Milliseconds of each frame, of the process that has the most of them: from one task that runs animation callbacks to the
+ * next. What whoever drives the browser asks of the page is no part of it.
+ */
 export function frameTimes(events: readonly TraceEvent[]): number[] {
   const key = ({ pid, tid }: TraceEvent): string => `${pid}:${tid}`;
   const threads = new Set(
@@ -23,21 +30,21 @@ export function frameTimes(events: readonly TraceEvent[]): number[] {
   const fired = events.filter((e) => e.name === 'FireAnimationFrame' && e.ph === 'X' && threads.has(key(e)));
   if (fired.length === 0) return [];
   const main = key(fired[0]);
-  const starts = fired
-    .filter((e) => key(e) === main)
-    .map(({ ts }) => ts)
-    .sort((a, b) => a - b)
-    .filter((ts, i, all) => i === 0 || ts - all[i - 1] > ONE_FRAME_US);
-  const tasks = events
-    .filter((e) => e.name === 'ThreadControllerImpl::RunTask' && e.ph === 'X' && key(e) === main)
-    .sort((a, b) => a.ts - b.ts);
-  let next = tasks.findIndex(({ ts }) => ts >= starts[0]);
-  return starts.slice(1).map((end) => {
-    let us = 0;
-    for (; next >= 0 && next < tasks.length && tasks[next].ts < end; next++)
-      us += tasks[next].tdur ?? tasks[next].dur ?? 0;
-    return us / 1000;
-  });
+  const ours = events.filter((e) => e.ph === 'X' && key(e) === main).sort((a, b) => a.ts - b.ts);
+  const asked = ours.filter((e) => e.args?.chrome_mojo_event_info?.mojo_interface_tag === DRIVER);
+  const holds = (task: TraceEvent, { ts }: TraceEvent): boolean =>
+    ts >= task.ts && ts < task.ts + (task.dur ?? 0);
+  const shows = ours.filter((e) => e.name === 'FireAnimationFrame');
+  const times: number[] = [];
+  let [nextAsked, nextShow] = [0, 0];
+  for (const task of ours.filter((e) => e.name === TASK)) {
+    while (nextAsked < asked.length && asked[nextAsked].ts < task.ts) nextAsked++;
+    while (nextShow < shows.length && shows[nextShow].ts < task.ts) nextShow++;
+    if (nextShow < shows.length && holds(task, shows[nextShow])) times.push(0);
+    if (times.length === 0 || (nextAsked < asked.length && holds(task, asked[nextAsked]))) continue;
+    times[times.length - 1] += (task.tdur ?? task.dur ?? 0) / 1000;
+  }
+  return times.slice(0, -1);
 }
 
 export function share(values: readonly number[], part: number): number {

@@ -1,8 +1,8 @@
 /**
  * Frames of the built page at 1366 x 768 while hands are at work: engine on, lapse 60, one hose falling while the next is
  * carried, the can tilting; then with see-inside open, which takes the bay's place on the screen. Told is the main thread's
- * own time for each frame, which a busy machine stretches least, and how long a press takes to be on the screen; as it is,
- * and with the processor four times as slow.
+ * own time for each frame, which a busy machine stretches least, and how long a press takes until its picture is handed to
+ * whoever paints it; as it is, and with the processor four times as slow.
  */
 import type { Browser, CDPSession, Page } from 'playwright-core';
 import { builtPage } from './builtPage';

@@ -138,3 +138,48 @@ describe('the can in the drawn bay', () => {
     await expect.poll(() => thing(page, 'can-valve').getAttribute('aria-valuenow')).toBe('1');
   });
 });
+
+/** By how much two pictures differ on the mean, of 255; null where they differ in size. Their edges may be rounded otherwise. */
+const unlikeness = (page: Page, pictures: readonly Buffer[]): Promise<number | null> =>
+  page.evaluate(
+    async (sources) => {
+      const pixelsOf = async (source: string): Promise<Uint8ClampedArray> => {
+        const image = new Image();
+        image.src = `data:image/png;base64,${source}`;
+        await image.decode();
+        const ink = new OffscreenCanvas(image.width, image.height).getContext('2d');
+        ink?.drawImage(image, 0, 0);
+        return ink?.getImageData(0, 0, image.width, image.height).data ?? new Uint8ClampedArray();
+      };
+      const [one, other] = await Promise.all(sources.map(pixelsOf));
+      if (one.length !== other.length) return null;
+      return one.reduce((sum, value, at) => sum + Math.abs(value - other[at]), 0) / one.length;
+    },
+    pictures.map((picture) => picture.toString('base64')),
+  );
+
+describe('the picture of the bay', () => {
+  const opened = async (before: () => void = () => undefined): Promise<Page> => {
+    const context = { reducedMotion: 'reduce' } as const;
+    const { page } = await openSitting({ scenario: 'weighed-in', context, before }, 'drawn');
+    await begin(page);
+    await page.waitForSelector('.bay-twin [data-target]', { state: 'attached' });
+    return page;
+  };
+  const shot = (page: Page): Promise<Buffer> => page.locator('.bay-view > canvas').screenshot();
+
+  test('is the same where a worker paints it and where the page has to', async () => {
+    const byWorker = await opened();
+    const byPage = await opened(() => {
+      Reflect.deleteProperty(HTMLCanvasElement.prototype, 'transferControlToOffscreen');
+    });
+    const blank = byPage.locator('.bay-view').evaluate((bay) => {
+      const canvas = bay.querySelector('canvas')?.getContext('2d');
+      return canvas?.getImageData(300, 300, 60, 60).data.every((value, at, all) => value === all[at % 4]);
+    });
+    expect(await blank).toBe(false);
+    await expect
+      .poll(async () => unlikeness(byPage, [await shot(byWorker), await shot(byPage)]), { timeout: 30_000 })
+      .toBeLessThan(0.5);
+  });
+});

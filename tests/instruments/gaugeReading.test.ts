@@ -28,7 +28,7 @@ describe('what a gauge says', () => {
   test('nothing where nothing is connected, and no needle', () => {
     const reading = readGauge('low', Number.NaN, units, line);
     expect(reading).toMatchObject({ state: 'off', number: '–', meaning: 'Hose not coupled to a port' });
-    expect(needleAngleDeg('low', reading)).toBeNull();
+    expect(needleAngleDeg('low', reading.gaugePressurePa)).toBeNull();
   });
 
   test('inches of vacuum below zero in psi, kilopascals otherwise', () => {

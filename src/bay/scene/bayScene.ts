@@ -10,6 +10,7 @@ import { lampStrength, type Palette, paletteOf } from '../drawing/palette';
 import { fanPlace } from '../drawing/parts/fan';
 import { isFan } from '../drawing/parts/isFan';
 import { bayPicture } from '../drawing/picture';
+import type { Desk } from '../ink/startDesk';
 import type { Motion } from '../paintLoop';
 import { createStamps } from '../stamps';
 import { beltNode } from './beltNode';
@@ -43,9 +44,9 @@ export interface BayScene {
   tick(seconds: number): Motion;
 }
 
-export function createScene(layout: Layout, still: boolean, rested: () => void): BayScene {
+export function createScene(desk: Desk, layout: Layout, still: boolean, rested: () => void): BayScene {
   const stage = new Container();
-  const stamps = createStamps();
+  const stamps = createStamps(desk);
   let palette: Palette = {};
   let leftMm = layout.view[0];
   const context: SceneContext = {
@@ -76,7 +77,7 @@ export function createScene(layout: Layout, still: boolean, rested: () => void):
   };
   const blades = layout.parts.filter(isFan).map((part) => fanNode(context, part));
   const turning: SceneNode[] = [...blades, ...live];
-  const layers = createStillLayers(windowOf(layout));
+  const layers = createStillLayers(desk, windowOf(layout));
   stage.addChild(layers.base);
   addWorld(...blades.map((node) => node.view));
   stage.addChild(layers.patch);

@@ -9,6 +9,7 @@ import { beltSpans } from '../drawing/parts/beltSide';
 import { fanPlace } from '../drawing/parts/fan';
 import { isFan } from '../drawing/parts/isFan';
 import { K } from '../drawing/solids';
+import { Way } from '../ink/way';
 import { type WayStroke, WayStrokes } from '../wayStrokes';
 import type { SceneContext, SceneNode } from './sceneNode';
 
@@ -38,8 +39,8 @@ export function beltNode(context: SceneContext, part: Part): SceneNode {
       part.kind === 'belt-front' ? inked(holes(), hole, null) : inked(notches(), flange, NOTCH_MM);
     view.strokes = rpm === 0 ? [marks] : [marks, { ...inked(ticks(), bright, TICK_WIDE_MM), alpha: 0.85 }];
   };
-  const ticks = (): Path2D => {
-    const path = new Path2D();
+  const ticks = (): Way => {
+    const path = new Way();
     for (const way of ways) {
       for (let along = shift % TICK_PITCH_MM; along < way.lengthMm; along += TICK_PITCH_MM) {
         const [a, b] = [stationAt(way, along), stationAt(way, along + TICK_MM)];
@@ -50,8 +51,8 @@ export function beltNode(context: SceneContext, part: Part): SceneNode {
     }
     return path;
   };
-  const holes = (): Path2D => {
-    const path = new Path2D();
+  const holes = (): Way => {
+    const path = new Way();
     for (const [x, y, r] of wheels) {
       for (let i = 0; i < HOLES; i++) {
         const angle = shift / r + (i * 2 * Math.PI) / HOLES;
@@ -61,8 +62,8 @@ export function beltNode(context: SceneContext, part: Part): SceneNode {
     }
     return path;
   };
-  const notches = (): Path2D => {
-    const path = new Path2D();
+  const notches = (): Way => {
+    const path = new Way();
     for (const [dy, size] of part.wheels ?? []) {
       for (let i = 0; i < NOTCHES; i++) {
         const angle = (2 * shift) / size + (i * 2 * Math.PI) / NOTCHES;
@@ -92,18 +93,18 @@ export function beltNode(context: SceneContext, part: Part): SceneNode {
   };
 }
 
-const inked = (way: Path2D, color: string, width: number | null): WayStroke => ({
+const inked = (way: Way, color: string, width: number | null): WayStroke => ({
   way,
   width,
   color,
   alpha: 1,
 });
 
-function dot(path: Path2D, x: number, y: number, r: number): void {
+function dot(path: Way, x: number, y: number, r: number): void {
   path.moveTo(x - r, y);
-  path.quadraticCurveTo(x, y - r, x + r, y);
-  path.quadraticCurveTo(x, y + r, x - r, y);
-  path.closePath();
+  path.quadraticTo(x, y - r, x + r, y);
+  path.quadraticTo(x, y + r, x - r, y);
+  path.closed();
 }
 
 /** Middle and radius of each wheel that faces the front. */

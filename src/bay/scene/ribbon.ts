@@ -3,6 +3,7 @@
  * picture: filled it costs a third of the same way stroked, as its corners are few. Ways bend wider than the band is.
  */
 import type { PointMm } from '../../layout/layout';
+import { Way } from '../ink/way';
 
 /** Where the first end is rounded: shares of the half width along the way and across it. */
 const END: readonly PointMm[] = [
@@ -11,8 +12,8 @@ const END: readonly PointMm[] = [
   [-0.7, -0.7],
 ];
 
-export function ribbon(way: readonly PointMm[], width: number): Path2D {
-  const path = new Path2D();
+export function ribbon(way: readonly PointMm[], width: number): Way {
+  const outline = new Way();
   const half = width / 2;
   const last = way.length - 1;
   const along = way.map((_, i): PointMm => {
@@ -23,11 +24,11 @@ export function ribbon(way: readonly PointMm[], width: number): Path2D {
   });
   const to = (i: number, share: number, across: number): void => {
     const [[x, y], [tx, ty]] = [way[i], along[i]];
-    path.lineTo(x + tx * share - ty * across, y + ty * share + tx * across);
+    outline.lineTo(x + tx * share - ty * across, y + ty * share + tx * across);
   };
   for (let i = last; i >= 0; i--) to(i, 0, 1);
   for (const [share, across] of END) to(0, share, across);
   for (let i = 0; i <= last; i++) to(i, 0, -1);
-  path.closePath();
-  return path;
+  outline.closed();
+  return outline;
 }

@@ -7,11 +7,13 @@
 import { Sprite, Texture } from 'pixi.js';
 import type { RectMm } from '../../layout/layout';
 import type { Camera, HostSize } from '../camera';
-import { canvasTexture } from '../canvasTexture';
-import { type Ink2D, paint } from '../drawing/painter';
+import type { Matrix } from '../drawing/matrix';
 import type { Palette } from '../drawing/palette';
 import type { BayPicture } from '../drawing/picture';
 import { GROUND } from '../ground';
+import type { PictureOrder, Pixels } from '../ink/deskMessages';
+import type { Desk } from '../ink/startDesk';
+import { pictureTexture } from '../pictureTexture';
 
 export interface StillLayers {
   readonly base: Sprite;
@@ -28,7 +30,7 @@ export interface StillLayers {
 }
 
 /** `window` in mm: where something moves between the two. */
-export function createStillLayers(window: RectMm): StillLayers {
+export function createStillLayers(desk: Desk, window: RectMm): StillLayers {
   const [base, patch] = [new Sprite(), new Sprite()];
   return {
     base,
@@ -40,22 +42,18 @@ export function createStillLayers(window: RectMm): StillLayers {
       const width = Math.round((size.width + 2 * marginPx) * resolution);
       const height = Math.round((size.height + 2 * marginPx) * resolution);
       const hole = pixelsOf(window, camera, k, width, height);
-      show(base, 0, 0, width, height, resolution, false, (context) => {
-        context.fillStyle = GROUND;
-        context.fillRect(0, 0, width, height);
-        toBay(context, camera, k, 0, 0);
-        paint(context, picture.below, palette);
-        context.setTransform(1, 0, 0, 1, 0, 0);
-        context.beginPath();
-        context.rect(0, 0, width, height);
-        context.rect(hole.x, hole.y, hole.w, hole.h);
-        context.clip('evenodd');
-        toBay(context, camera, k, 0, 0);
-        paint(context, picture.above, palette);
-      });
-      show(patch, hole.x, hole.y, hole.w, hole.h, resolution, true, (context) => {
-        toBay(context, camera, k, hole.x, hole.y);
-        paint(context, picture.above, palette);
+      const matrix = toBay(camera, k, 0, 0);
+      const layers = [
+        { drawing: picture.below, matrix },
+        { drawing: picture.above, matrix, but: hole },
+      ];
+      show(desk, base, [0, 0], resolution, { width, height, ground: GROUND, palette, layers });
+      show(desk, patch, [hole.x, hole.y], resolution, {
+        width: hole.w,
+        height: hole.h,
+        ground: null,
+        palette,
+        layers: [{ drawing: picture.above, matrix: toBay(camera, k, hole.x, hole.y) }],
       });
       for (const sprite of [base, patch]) {
         sprite.position.x -= marginPx;
@@ -63,13 +61,6 @@ export function createStillLayers(window: RectMm): StillLayers {
       }
     },
   };
-}
-
-interface Pixels {
-  readonly x: number;
-  readonly y: number;
-  readonly w: number;
-  readonly h: number;
 }
 
 /** The window in whole device pixels, cut to the host. */
@@ -82,31 +73,28 @@ function pixelsOf([x, y, w, h]: RectMm, camera: Camera, k: number, width: number
   return { x: left, y: top, w: right - left, h: bottom - top };
 }
 
-function toBay(context: Ink2D, camera: Camera, k: number, left: number, top: number): void {
-  context.setTransform(k, 0, 0, k, -camera.x * k - left, -camera.y * k - top);
-}
+const toBay = (camera: Camera, k: number, left: number, top: number): Matrix => [
+  k,
+  0,
+  0,
+  k,
+  -camera.x * k - left,
+  -camera.y * k - top,
+];
 
-/** Paints a new canvas and shows it with its top left at a device pixel. One that nothing is seen through is copied faster. */
+/** Has a new picture painted and shows it with its top left at a device pixel. */
 function show(
+  desk: Desk,
   sprite: Sprite,
-  x: number,
-  y: number,
-  width: number,
-  height: number,
+  [x, y]: readonly [number, number],
   resolution: number,
-  alpha: boolean,
-  draw: (context: CanvasRenderingContext2D) => void,
+  order: PictureOrder,
 ): void {
   if (sprite.texture !== Texture.EMPTY) sprite.texture.destroy(true);
   sprite.texture = Texture.EMPTY;
-  sprite.visible = width > 0 && height > 0;
-  const canvas = document.createElement('canvas');
-  const context = canvas.getContext('2d', { alpha });
-  if (!sprite.visible || !context) return;
-  canvas.width = width;
-  canvas.height = height;
-  draw(context);
-  sprite.texture = canvasTexture(canvas);
+  sprite.visible = order.width > 0 && order.height > 0;
+  if (!sprite.visible) return;
+  sprite.texture = pictureTexture(desk, order);
   sprite.scale.set(1 / resolution);
   sprite.position.set(x / resolution, y / resolution);
 }

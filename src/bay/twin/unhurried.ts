@@ -1,6 +1,6 @@
 /** Something that is said again and again is said at most this often; what came last is always said in the end. */
 export interface Unhurried {
-  /** Soon, and not more often than that. */
+  /** Soon, and not more often than that; not in the same picture as what it is said about. */
   soon(): void;
   /** Now. */
   now(): void;
@@ -9,6 +9,8 @@ export interface Unhurried {
 
 /** Between two tellings, ms: no eye or ear follows faster. */
 const APART_MS = 110;
+/** About a picture of the screen. */
+const NEXT_MS = 16;
 
 export function unhurried(tell: () => void): Unhurried {
   let last = Number.NEGATIVE_INFINITY;
@@ -21,9 +23,8 @@ export function unhurried(tell: () => void): Unhurried {
   };
   return {
     soon() {
-      const wait = last + APART_MS - performance.now();
-      if (wait <= 0) now();
-      else if (timer === 0) timer = window.setTimeout(now, wait);
+      if (timer !== 0) return;
+      timer = window.setTimeout(now, Math.max(NEXT_MS, last + APART_MS - performance.now()));
     },
     now,
     stop: () => clearTimeout(timer),

@@ -18,7 +18,7 @@ export interface InsideBeats {
 }
 
 export function insideBeats(session: SessionModel): InsideBeats {
-  const drawn = paced(session.clock, DRAWN_MS);
+  const drawn = paced(() => [session.pulse(), session.clock()], DRAWN_MS);
   const plotted = afterwards(drawn);
   return { drawn, plotted, told: afterwards(paced(plotted, TOLD_MS)) };
 }

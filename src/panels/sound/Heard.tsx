@@ -2,7 +2,7 @@
  * What is heard now, in words, whether sounds are on or not; and what is smelt or seen to stand open. Not spoken of
  * itself: the status line has said it when it began.
  */
-import { createEffect, createMemo, createSignal, For, type JSX, on, onCleanup } from 'solid-js';
+import { createEffect, createMemo, createSignal, Index, type JSX, on, onCleanup } from 'solid-js';
 import { word } from '../../words/words';
 import { newlyHappened } from '../newlyHappened';
 import { noticedNow } from '../noticedNow';
@@ -53,7 +53,7 @@ export function Heard(props: { readonly session: SessionModel }): JSX.Element {
   );
   return (
     <ul class="heard" aria-label={word('panels.sound.title')}>
-      <For each={lines()}>{(line) => <li>{line}</li>}</For>
+      <Index each={lines()}>{(line) => <li>{line()}</li>}</Index>
     </ul>
   );
 }

@@ -1,13 +1,13 @@
 /**
- * Paints pixi's scene onto a 2D canvas, node by node in drawing order. Everything here is a stamp or a handful of strokes,
- * so what a renderer adds (batches, masks, filters, shaders) would be fetched and never used. A node counts with its
+ * Inks pixi's scene, node by node in drawing order. Everything here is a stamp or a handful of strokes, so what a renderer adds (batches, masks, filters, shaders) would be fetched and never used. A node counts with its
  * transform, visibility and alpha; a sprite with its texture; graphics with fills and strokes of the shapes named below;
  * a way's strokes ink themselves.
  */
 import { type Container, Graphics, type GraphicsPath, Sprite, type StrokeInstruction } from 'pixi.js';
+import type { Inks } from './ink/inks';
+import { pictureOf } from './pictureTexture';
 import { WayStrokes } from './wayStrokes';
 
-type Ink = CanvasRenderingContext2D;
 type PathStep = GraphicsPath['instructions'][number];
 /** From a node's own millimetres to device pixels. */
 interface Matrix {
@@ -20,39 +20,36 @@ interface Matrix {
 }
 
 /** A shape as pixi notes it: its numbers in order, then a matrix that stays as it is here. */
-const SHAPES: Readonly<Record<string, (ink: Ink, data: readonly number[]) => void>> = {
+const SHAPES: Readonly<Record<string, (ink: Inks, data: readonly number[]) => void>> = {
   moveTo: (ink, [x, y]) => ink.moveTo(x, y),
   lineTo: (ink, [x, y]) => ink.lineTo(x, y),
   roundRect: (ink, [x, y, w, h, radius]) => ink.roundRect(x, y, w, h, radius),
-  circle(ink, [x, y, radius]) {
-    ink.moveTo(x + radius, y);
-    ink.arc(x, y, radius, 0, 2 * Math.PI);
-  },
+  circle: (ink, [x, y, radius]) => ink.circle(x, y, radius),
 };
 
 /** A scale nearer to one than this is one. */
 const SAME = 1e-6;
 
 /** `resolution`: device pixels a pixel. Throws `RangeError` for a shape, or a way of drawing, that was not used so far. */
-export function paintScene(ink: Ink, stage: Container, resolution: number): void {
-  paintNode(ink, stage, { a: resolution, b: 0, c: 0, d: resolution, tx: 0, ty: 0 }, 1);
+export function inkScene(ink: Inks, stage: Container, resolution: number): void {
+  inkNode(ink, stage, { a: resolution, b: 0, c: 0, d: resolution, tx: 0, ty: 0 }, 1);
 }
 
-function paintNode(ink: Ink, node: Container, outer: Matrix, outerAlpha: number): void {
+function inkNode(ink: Inks, node: Container, outer: Matrix, outerAlpha: number): void {
   if (!node.visible || !node.renderable || node.alpha <= 0) return;
   node.updateLocalTransform();
   const m = within(outer, node.localTransform);
   const alpha = outerAlpha * node.alpha;
-  ink.globalAlpha = alpha;
-  if (node instanceof Sprite) paintSprite(ink, node, m);
+  ink.alpha(alpha);
+  if (node instanceof Sprite) inkSprite(ink, node, m);
   else if (node instanceof Graphics) {
-    ink.setTransform(m.a, m.b, m.c, m.d, m.tx, m.ty);
-    paintGraphics(ink, node, alpha);
+    ink.at(m.a, m.b, m.c, m.d, m.tx, m.ty);
+    inkGraphics(ink, node, alpha);
   } else if (node instanceof WayStrokes) {
-    ink.setTransform(m.a, m.b, m.c, m.d, m.tx, m.ty);
+    ink.at(m.a, m.b, m.c, m.d, m.tx, m.ty);
     node.inkOn(ink, alpha);
   }
-  for (const child of node.children) paintNode(ink, child, m, alpha);
+  for (const child of node.children) inkNode(ink, child, m, alpha);
 }
 
 const within = (o: Matrix, n: Matrix): Matrix => ({
@@ -65,38 +62,36 @@ const within = (o: Matrix, n: Matrix): Matrix => ({
 });
 
 /** A stamp that is shown as it was painted goes on whole pixels: then it is copied, and nothing is worked out between them. */
-function paintSprite(ink: Ink, { texture, anchor }: Sprite, { a, b, c, d, tx, ty }: Matrix): void {
-  const picture: CanvasImageSource | null = texture.source.resource;
-  if (!picture) return;
+function inkSprite(ink: Inks, { texture, anchor }: Sprite, { a, b, c, d, tx, ty }: Matrix): void {
+  const picture = pictureOf(texture);
+  if (picture === null) return;
   const { width, height } = texture.frame;
   const isSame = Math.abs(a - 1) < SAME && Math.abs(d - 1) < SAME && Math.abs(b) < SAME && Math.abs(c) < SAME;
-  if (isSame) ink.setTransform(1, 0, 0, 1, Math.round(tx), Math.round(ty));
-  else ink.setTransform(a, b, c, d, tx, ty);
-  ink.drawImage(picture, -anchor.x * width, -anchor.y * height, width, height);
+  if (isSame) ink.at(1, 0, 0, 1, Math.round(tx), Math.round(ty));
+  else ink.at(a, b, c, d, tx, ty);
+  ink.stamp(picture, -anchor.x * width, -anchor.y * height, width, height);
 }
 
-function paintGraphics(ink: Ink, { context }: Graphics, alpha: number): void {
+function inkGraphics(ink: Inks, { context }: Graphics, alpha: number): void {
   for (const step of context.instructions) {
     if (step.action !== 'fill' && step.action !== 'stroke')
       throw new RangeError(`the bay does not paint "${step.action}"`);
     const { color, alpha: own } = step.data.style;
-    ink.beginPath();
+    ink.begin();
     for (const part of step.data.path.instructions) trace(ink, part);
-    ink.globalAlpha = alpha * own;
-    ink.fillStyle = ink.strokeStyle = `#${color.toString(16).padStart(6, '0')}`;
+    ink.alpha(alpha * own);
+    ink.colour(`#${color.toString(16).padStart(6, '0')}`);
     if (step.action === 'fill') ink.fill();
     else strokeAs(ink, (step as StrokeInstruction).data.style);
   }
 }
 
-function strokeAs(ink: Ink, { width, cap, join }: StrokeInstruction['data']['style']): void {
-  ink.lineWidth = width;
-  ink.lineCap = cap;
-  ink.lineJoin = join;
+function strokeAs(ink: Inks, { width, cap, join }: StrokeInstruction['data']['style']): void {
+  ink.line(width, cap, join);
   ink.stroke();
 }
 
-function trace(ink: Ink, { action, data }: PathStep): void {
+function trace(ink: Inks, { action, data }: PathStep): void {
   const shape = SHAPES[action];
   if (!shape) throw new RangeError(`the bay does not trace "${action}"`);
   shape(ink, data);
