@@ -9,7 +9,9 @@ const STAGES = ['rest', 'running', 'idle', 'shut'].map((id) => ({ id, minutes: 3
 const here = { stages: STAGES, at: 1, hasGauges: true } as unknown as Whereabouts;
 
 const NATS: Record<string, number> = {};
-const suspicion = { wouldTell: ([{ id }]: readonly { id: string }[]) => NATS[id] ?? 0 } as unknown as Suspicion;
+const suspicion = {
+  wouldTell: ([{ id }]: readonly { id: string }[]) => NATS[id] ?? 0,
+} as unknown as Suspicion;
 
 function doing(id: string, nats: number, tool = 'gauge-set', minutes = 2): Test {
   NATS[id] = nats;
