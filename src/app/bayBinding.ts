@@ -2,9 +2,10 @@
  * Session to bay and back: view and channels become the bay's frame, its intents become commands or open a form. The bay
  * is loaded when the work screen stands; until then, and where it cannot be drawn, everything works from the panels.
  */
-import { createEffect, createMemo, createRoot, createSignal, onCleanup } from 'solid-js';
+import { createEffect, createMemo, createRoot, createSignal, on, onCleanup } from 'solid-js';
 import type { BayCallbacks, BayTheme, BayView, ZoomStep } from '../bay/bayApi';
 import { couplerId } from '../bay/itemIds';
+import { afterwards } from '../panels/inside/afterwards';
 import type { WorkUi } from '../panels/workUi';
 import { word } from '../words/words';
 import { bayFrameOf } from './bayFrameOf';
@@ -75,7 +76,10 @@ function follow(view: BayView, session: RunningSession, ui: WorkUi, dark: MediaQ
     dark.addEventListener('change', heed);
     onCleanup(() => dark.removeEventListener('change', heed));
     const print = createMemo(() => bayPrintOf(session.model));
-    const seen = { model: peeking(session.model), told: session.told };
+    /** In the picture after the words. */
+    const told = afterwards(() => [session.told(), session.model.view()]);
+    const seen = { model: peeking(session.model), told };
+    createEffect(on(session.telling, () => view.leaveOne(), { defer: true }));
     createEffect(() => view.update(bayFrameOf(seen, ui, print())));
     createEffect(() => view.setTheme(themeNow(isDark())));
     return dispose;

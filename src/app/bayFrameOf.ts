@@ -12,7 +12,6 @@ import { bayHoseOf } from './bayHoses';
 import { bayPrintOf } from './bayPrintOf';
 import { canInUse } from './canInUse';
 import { freeEnds } from './freeEnds';
-import type { RunningSession } from './session';
 
 function portsOf(session: SessionModel): Record<string, PortFrame> {
   return Object.fromEntries(session.view().ports.map((port) => [port.id, portFrame(port)]));
@@ -135,7 +134,7 @@ function lookedAt(ui: WorkUi): string | null {
 const orZero = (value: number): number => (Number.isNaN(value) ? 0 : value);
 
 export function bayFrameOf(
-  { model, told }: Pick<RunningSession, 'model' | 'told'>,
+  { model, told }: { readonly model: SessionModel; readonly told: () => unknown },
   ui: WorkUi,
   print = bayPrintOf(model),
 ): BayFrame {

@@ -1,8 +1,8 @@
 /**
  * The page's end of the worker: starts it, posts commands and hands over what it tells. Frames, which needles follow, come
  * about thirty times a second and never in two pictures of the screen running, so that hands have every other one to
- * themselves. What is read as words follows five times a second, and at once after a hand did something. One frame buffer
- * goes to and fro. A hidden page pauses the clock.
+ * themselves. What is read as words follows five times a second, and at once after a hand did something; a view that
+ * changed and what the instruments say come in pictures of their own. One frame buffer goes to and fro. A hidden page pauses the clock.
  */
 import { batch } from 'solid-js';
 import type { Lapse, RunOn } from '../panels/sessionModel';
@@ -12,8 +12,11 @@ import type { FrameMessage, FromWorker, OpenRequest, ToWorker } from './protocol
 export interface CoreListener {
   readonly opened: (message: Extract<FromWorker, { type: 'opened' }>) => void;
   readonly frame: (message: FrameMessage) => void;
-  /** Time to say what was brought; with it the view, where it changed. */
-  readonly told: (message: Extract<FromWorker, { type: 'seen' }> | null) => void;
+  /** In the next picture something is told, which takes most of it. */
+  readonly telling: () => void;
+  readonly seen: (message: Extract<FromWorker, { type: 'seen' }>) => void;
+  /** Time to say what was brought. */
+  readonly told: () => void;
   readonly other: (message: Exclude<FromWorker, { type: 'opened' | 'frame' | 'seen' | 'outcome' }>) => void;
 }
 
@@ -52,6 +55,9 @@ export function startCore(request: OpenRequest, listener: CoreListener): CoreCli
   let takesMs = 0;
   let hurried = 0;
   let isUntold = false;
+  let isTelling = false;
+  /** A changed view was told, and not yet what the instruments say. */
+  let isHalfTold = false;
   /** A picture has passed since. */
   let rested = true;
 
@@ -76,16 +82,19 @@ export function startCore(request: OpenRequest, listener: CoreListener): CoreCli
     asked = 0;
     if (rested && now - shownMs >= APART_MS) show(now);
     rested = now !== shownMs;
+    isTelling = rested && isDue(now) && (frame !== null || seen !== null || isUntold);
+    if (isTelling) listener.telling();
     if (!rested || frame || seen || isUntold) ask();
   };
   const show = (now: number): void => {
     const brought = frame;
-    const isTold = isDue(now) && (brought !== null || seen !== null || isUntold);
+    const isTold = isTelling || (isHalfTold && isUntold);
     if (!brought && !isTold) return;
-    const view = seen;
+    const view = isTold ? seen : null;
     frame = null;
     shownMs = now;
-    isUntold = !isTold;
+    isHalfTold = view !== null;
+    isUntold = !isTold || isHalfTold;
     if (isTold) {
       seen = null;
       hurried = Math.max(0, hurried - 1);
@@ -94,7 +103,8 @@ export function startCore(request: OpenRequest, listener: CoreListener): CoreCli
     }
     batch(() => {
       if (brought) listener.frame(brought);
-      if (isTold) listener.told(view);
+      if (view) listener.seen(view);
+      else if (isTold) listener.told();
     });
     if (brought) giveBack(brought.frame);
   };

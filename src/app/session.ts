@@ -27,8 +27,9 @@ import { toldDebrief } from './toldDebrief';
 export interface RunningSession {
   readonly model: SessionModel;
   readonly opened: Opened;
-  /** Changes whenever something is told anew, which the bay follows. */
+  /** Changes whenever something is told anew, which the bay follows; and a picture before. */
   readonly told: () => number;
+  readonly telling: () => number;
   readonly debrief: () => DebriefData | null;
   readonly failure: () => string | null;
   askDebrief(): void;
@@ -57,6 +58,7 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
     choices: null as unknown as Seen['choices'],
     probes: {},
   });
+  const [telling, setTelling] = createSignal(0);
   const [told, setTold] = createSignal(0);
   const [pulse, setPulse] = createSignal(0);
   const [clock, setClock] = createSignal<ClockState>({
@@ -197,6 +199,7 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
           model: model(),
           opened: message,
           told,
+          telling,
           debrief,
           failure,
           askDebrief: () => client.askDebrief(lending.port1),
@@ -219,8 +222,9 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
         history.add(message.step, (id) => frame[channelIndex.get(id) ?? -1] ?? Number.NaN);
         setPulse((count) => count + 1);
       },
-      told(message) {
-        if (message) see(message);
+      telling: () => setTelling((count) => count + 1),
+      seen: see,
+      told() {
         setClock(latest);
         setTold((count) => count + 1);
       },

@@ -33,6 +33,8 @@ export interface BayCallbacks {
 
 export interface BayView {
   update(frame: BayFrame): void;
+  /** The page around it changes in the next picture of the screen, and may want all of it. */
+  leaveOne(): void;
   /** Tell it the host's size changed; it also watches by itself. */
   resize(): void;
   setTheme(theme: BayTheme): void;

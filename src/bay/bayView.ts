@@ -224,6 +224,7 @@ function bindBay(
       telling.soon();
       loop.wantSoon();
     },
+    leaveOne: loop.leaveOne,
     resize,
     setTheme(next) {
       theme = next;

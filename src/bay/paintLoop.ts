@@ -1,13 +1,15 @@
 /**
  * Paints when something changed, and goes on painting while something moves: every picture of the screen for what a hand
- * moves, about every second one for fans and belts. At rest it does nothing at all. Where a picture takes longer than a
- * screen gives it, every second one is left to the page around it, as far as can be the one in which that changes too.
+ * moves, about every second one for fans and belts. At rest it does nothing at all. Where a picture takes long, those in which the
+ * page around it changes are left to that.
  */
 export interface PaintLoop {
   /** Asks for a new picture at once. */
   want(): void;
-  /** Asks for a new picture as soon as one is due among things that turn: the page around the bay has changed. */
+  /** Asks for a new picture as soon as one is due among things that turn. */
   wantSoon(): void;
+  /** The page around the bay changes in the next picture: on a slow machine it has that one to itself. */
+  leaveOne(): void;
   stop(): void;
 }
 
@@ -18,11 +20,8 @@ export type Motion = 'none' | 'turning' | 'handled';
 const TURNING_FRAMES_PER_S = 40;
 /** After a pause time does not jump by more than this. */
 const LONGEST_STEP_S = 0.1;
-/**
- * How long a picture and what the page does with it may take where each is painted, and where every second one is, ms;
- * between the two it stays as it is.
- */
-const [SLOW_MS, SWIFT_MS] = [15, 11] as const;
+/** From how long a picture takes on some are left, ms, and from how short on no more. */
+const [SLOW_MS, SWIFT_MS] = [10, 7] as const;
 /** What the last picture says of that. */
 const WEIGHT = 0.2;
 const PAUSE_MS = 250;
@@ -45,9 +44,8 @@ export function createPaintLoop(
   /** How long pictures take, evened out, ms. */
   let taken = 0;
   let isSlow = false;
-  /** When the page around it changed last, and pictures to leave to it. */
-  let changedAt = 0;
-  let left = 0;
+  /** In which picture the next one was asked for; none where it was not. */
+  let leftAfter = Number.POSITIVE_INFINITY;
   const { port1: painted, port2: paintedNow } = new MessageChannel();
   const schedule = (): void => {
     if (request === 0) request = requestAnimationFrame(onFrame);
@@ -56,14 +54,13 @@ export function createPaintLoop(
   painted.onmessage = () => {
     taken += (performance.now() - began - taken) * WEIGHT;
     isSlow = taken > (isSlow ? SWIFT_MS : SLOW_MS);
-    left = isSlow ? (changedAt === last ? 2 : 1) : 0;
   };
   const onFrame = (now: number): void => {
     request = 0;
     const seconds = Math.min(LONGEST_STEP_S, (now - last) / 1000);
-    const isLeft = left > 0 && now - last < PAUSE_MS;
-    left--;
-    if (isLeft || (!wanted && !handled && seconds < 1 / TURNING_FRAMES_PER_S)) {
+    const isOthers = isSlow && now > leftAfter && now - last < PAUSE_MS;
+    if (now > leftAfter) leftAfter = Number.POSITIVE_INFINITY;
+    if (isOthers || (!wanted && !handled && seconds < 1 / TURNING_FRAMES_PER_S)) {
       schedule();
       return;
     }
@@ -87,8 +84,10 @@ export function createPaintLoop(
     },
     wantSoon() {
       due = true;
-      changedAt = Number(document.timeline.currentTime);
       schedule();
+    },
+    leaveOne() {
+      leftAfter = Number(document.timeline.currentTime);
     },
     stop() {
       cancelAnimationFrame(request);
