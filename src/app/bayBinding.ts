@@ -68,6 +68,8 @@ export function attachBay(host: HTMLElement, session: RunningSession, ui: WorkUi
   };
 }
 
+const readsAlike = (before: unknown, now: unknown): boolean => JSON.stringify(before) === JSON.stringify(now);
+
 /** The machine may go dark in the middle of a session. */
 function follow(view: BayView, session: RunningSession, ui: WorkUi, dark: MediaQueryList): () => void {
   return createRoot((dispose) => {
@@ -75,7 +77,7 @@ function follow(view: BayView, session: RunningSession, ui: WorkUi, dark: MediaQ
     const heed = (): void => void setDark(dark.matches);
     dark.addEventListener('change', heed);
     onCleanup(() => dark.removeEventListener('change', heed));
-    const print = createMemo(() => bayPrintOf(session.model));
+    const print = createMemo(() => bayPrintOf(session.model), undefined, { equals: readsAlike });
     /** In the picture after the words. */
     const told = afterwards(() => [session.told(), session.model.view()]);
     const seen = { model: peeking(session.model), told };

@@ -1,21 +1,20 @@
 /**
- * The page's end of the worker: starts it, posts commands and hands over what it tells. Frames, which needles follow, come
- * about thirty times a second and never in two pictures of the screen running, so that hands have every other one to
- * themselves. What is read as words follows five times a second, and at once after a hand did something; a view that
- * changed and what the instruments say come in pictures of their own. One frame buffer goes to and fro. A hidden page pauses the clock.
+ * The page's end of the worker: starts it, posts commands and hands over what it tells, in the pictures of the screen that
+ * `newsTurns` has for it. One frame buffer goes to and fro. A hidden page pauses the clock.
  */
 import { batch } from 'solid-js';
 import type { Lapse, RunOn } from '../panels/sessionModel';
 import type { Command, Outcome } from '../plant/commandSpecs';
+import { newsTurns } from './newsTurns';
 import type { FrameMessage, FromWorker, OpenRequest, ToWorker } from './protocol';
 
 export interface CoreListener {
   readonly opened: (message: Extract<FromWorker, { type: 'opened' }>) => void;
   readonly frame: (message: FrameMessage) => void;
-  /** In the next picture something is told, which takes most of it. */
+  /** One of the next pictures tells something, which takes most of it. */
   readonly telling: () => void;
   readonly seen: (message: Extract<FromWorker, { type: 'seen' }>) => void;
-  /** Time to say what was brought. */
+  /** Time to say what frames have brought. */
   readonly told: () => void;
   readonly other: (message: Exclude<FromWorker, { type: 'opened' | 'frame' | 'seen' | 'outcome' }>) => void;
 }
@@ -31,17 +30,6 @@ export interface CoreClient {
   dispose(): void;
 }
 
-/** Least time between two handings over: a little under two pictures of a screen that shows sixty a second, ms. */
-const APART_MS = 28;
-/** Least time between two tellings; less after a hand did something. */
-const [TOLD_MS, HURRIED_MS] = [200, 60] as const;
-/** And by how many times what a telling takes: so a slow machine is told more seldom, and has time for its hands. */
-const [TOLD_TIMES, HURRIED_TIMES] = [12, 2] as const;
-/** Tellings that are hurried after an answer: what it changed, and what the instruments make of it. */
-const HURRIED = 2;
-/** What the last telling says of how long one takes. */
-const WEIGHT = 0.2;
-
 export function startCore(request: OpenRequest, listener: CoreListener): CoreClient {
   const worker = new Worker(new URL('./core.worker.ts', import.meta.url), { type: 'module' });
   const waiting = new Map<number, (outcome: Outcome) => void>();
@@ -49,17 +37,11 @@ export function startCore(request: OpenRequest, listener: CoreListener): CoreCli
   let frame: FrameMessage | null = null;
   let seen: Extract<FromWorker, { type: 'seen' }> | null = null;
   let asked = 0;
-  let shownMs = Number.NEGATIVE_INFINITY;
-  let toldMs = Number.NEGATIVE_INFINITY;
-  /** How long a telling takes until its picture is painted, evened out. */
-  let takesMs = 0;
-  let hurried = 0;
-  let isUntold = false;
-  let isTelling = false;
-  /** A changed view was told, and not yet what the instruments say. */
-  let isHalfTold = false;
-  /** A picture has passed since. */
-  let rested = true;
+  let toldMs = 0;
+  const turns = newsTurns();
+  const { port1: painted, port2: paintedNow } = new MessageChannel();
+  /** Comes once the browser is through with a picture. */
+  painted.onmessage = () => turns.took(performance.now() - toldMs);
 
   const post = (message: ToWorker, transfer: Transferable[] = []): void =>
     worker.postMessage(message, transfer);
@@ -68,45 +50,24 @@ export function startCore(request: OpenRequest, listener: CoreListener): CoreCli
   const ask = (): void => {
     if (asked === 0) asked = requestAnimationFrame(onPicture);
   };
-  const hurry = (): void => {
-    hurried = HURRIED;
-  };
-  const isDue = (now: number): boolean =>
-    now - toldMs >=
-    (hurried > 0 ? Math.max(HURRIED_MS, HURRIED_TIMES * takesMs) : Math.max(TOLD_MS, TOLD_TIMES * takesMs));
-  const { port1: painted, port2: paintedNow } = new MessageChannel();
-  painted.onmessage = () => {
-    takesMs += (performance.now() - toldMs - takesMs) * WEIGHT;
-  };
   const onPicture = (now: number): void => {
     asked = 0;
-    if (rested && now - shownMs >= APART_MS) show(now);
-    rested = now !== shownMs;
-    isTelling = rested && isDue(now) && (frame !== null || seen !== null || isUntold);
-    if (isTelling) listener.telling();
-    if (!rested || frame || seen || isUntold) ask();
-  };
-  const show = (now: number): void => {
-    const brought = frame;
-    const isTold = isTelling || (isHalfTold && isUntold);
-    if (!brought && !isTold) return;
-    const view = isTold ? seen : null;
-    frame = null;
-    shownMs = now;
-    isHalfTold = view !== null;
-    isUntold = !isTold || isHalfTold;
-    if (isTold) {
-      seen = null;
-      hurried = Math.max(0, hurried - 1);
+    const turn = turns.next(now);
+    if (turn.isTelling) listener.telling();
+    const [brought, view] = [turn.frame ? frame : null, turn.view ? seen : null];
+    if (brought) frame = null;
+    if (view) seen = null;
+    if (turn.view || turn.words) {
       toldMs = performance.now();
       paintedNow.postMessage(null);
     }
     batch(() => {
       if (brought) listener.frame(brought);
       if (view) listener.seen(view);
-      else if (isTold) listener.told();
+      if (turn.words) listener.told();
     });
     if (brought) giveBack(brought.frame);
+    if (turns.isWaiting()) ask();
   };
   worker.onmessage = ({ data }: MessageEvent<FromWorker>) => {
     switch (data.type) {
@@ -116,18 +77,21 @@ export function startCore(request: OpenRequest, listener: CoreListener): CoreCli
         break;
       case 'frame':
         frame = data;
+        turns.frameCame();
         ask();
         break;
       case 'seen':
         seen = data;
+        turns.viewCame();
         ask();
         break;
       case 'outcome':
-        hurry();
+        turns.hurry();
         waiting.get(data.serial)?.(data.outcome);
         waiting.delete(data.serial);
         break;
       default:
+        if (data.type === 'clockFell') turns.hurry();
         listener.other(data);
     }
   };
@@ -142,11 +106,11 @@ export function startCore(request: OpenRequest, listener: CoreListener): CoreCli
       return new Promise((resolve) => waiting.set(serial, resolve));
     },
     setLapse(lapse) {
-      hurry();
+      turns.hurry();
       post({ type: 'lapse', lapse });
     },
     runOn(how) {
-      hurry();
+      turns.hurry();
       post({ type: 'runOn', how });
     },
     askDebrief: (lend) => post({ type: 'debrief', lend }, [lend]),

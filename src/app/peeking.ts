@@ -1,9 +1,19 @@
-/** A session's model whose signals and view are read without being followed: for who draws all of them whenever something is told. */
+/**
+ * A session's model that is read without being followed, but for its language and units: for who draws all of it whenever
+ * something is told.
+ */
 import { untrack } from 'solid-js';
 import type { SessionModel } from '../panels/sessionModel';
 
 export function peeking(model: SessionModel): SessionModel {
-  const signal: SessionModel['signal'] = (id) => untrack(() => model.signal(id));
-  const view: SessionModel['view'] = () => untrack(model.view);
-  return Object.create(model, { signal: { value: signal }, view: { value: view } });
+  const quiet =
+    <Asked extends unknown[], T>(read: (...asked: Asked) => T) =>
+    (...asked: Asked): T =>
+      untrack(() => read(...asked));
+  return Object.create(model, {
+    signal: { value: quiet(model.signal) },
+    view: { value: quiet(model.view) },
+    choices: { value: quiet(model.choices) },
+    placeOf: { value: quiet(model.placeOf) },
+  });
 }

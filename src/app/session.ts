@@ -1,6 +1,6 @@
 /**
- * A running session for panels: the worker's messages as signals of the page. Frames come in bursts; whatever reads a
- * channel follows the latest one. Nothing here decides anything.
+ * A running session for panels: the worker's messages as signals of the page. Needles follow each frame (`pulse`),
+ * whatever else reads a channel follows when it is told. Nothing here decides anything.
  */
 import { createEffect, createRoot, createSignal, on } from 'solid-js';
 import { layoutOf, loadLayout } from '../layout/layouts';
@@ -27,8 +27,9 @@ import { toldDebrief } from './toldDebrief';
 export interface RunningSession {
   readonly model: SessionModel;
   readonly opened: Opened;
-  /** Changes whenever something is told anew, which the bay follows; and a picture before. */
+  /** Changes whenever what the frames brought is told. */
   readonly told: () => number;
+  /** Changes a picture before something is told, a view or that. */
   readonly telling: () => number;
   readonly debrief: () => DebriefData | null;
   readonly failure: () => string | null;

@@ -38,8 +38,17 @@ export const createBay: CreateBay = async (host, layout, theme, callbacks, optio
   const viewport = createViewport(host, layout);
   const resolution = Math.min(MOST_RESOLUTION, window.devicePixelRatio || 1);
   const { width, height } = viewport.size();
-  const [renderer] = await Promise.all([makeRenderer(width, height, resolution), loadParts(layout.id)]);
-  return bindBay(host, layout, theme, callbacks, options, viewport, renderer, resolution);
+  const making = makeRenderer(width, height, resolution);
+  try {
+    const [renderer] = await Promise.all([making, loadParts(layout.id)]);
+    return bindBay(host, layout, theme, callbacks, options, viewport, renderer, resolution);
+  } catch (error) {
+    making.then(
+      ({ desk }) => desk.stop(),
+      () => undefined,
+    );
+    throw error;
+  }
 };
 
 function bindBay(

@@ -1,7 +1,8 @@
 /**
- * Inks pixi's scene, node by node in drawing order. Everything here is a stamp or a handful of strokes, so what a renderer adds (batches, masks, filters, shaders) would be fetched and never used. A node counts with its
- * transform, visibility and alpha; a sprite with its texture; graphics with fills and strokes of the shapes named below;
- * a way's strokes ink themselves.
+ * Inks pixi's scene, node by node in drawing order. Everything here is a stamp or a handful of strokes, so what a renderer
+ * adds (batches, masks, filters, shaders) would be fetched and never used. A node counts with its transform, visibility and
+ * alpha; a sprite with its texture; graphics with fills and strokes of the shapes named below; a way's strokes ink
+ * themselves.
  */
 import { type Container, Graphics, type GraphicsPath, Sprite, type StrokeInstruction } from 'pixi.js';
 import type { Inks } from './ink/inks';

@@ -1,7 +1,7 @@
 /**
  * Paints when something changed, and goes on painting while something moves: every picture of the screen for what a hand
- * moves, about every second one for fans and belts. At rest it does nothing at all. Where a picture takes long, those in which the
- * page around it changes are left to that.
+ * moves, about every second one for fans and belts. At rest it does nothing at all. Where a picture takes long, those in
+ * which the page around it changes are left to that.
  */
 export interface PaintLoop {
   /** Asks for a new picture at once. */
@@ -25,6 +25,8 @@ const [SLOW_MS, SWIFT_MS] = [10, 7] as const;
 /** What the last picture says of that. */
 const WEIGHT = 0.2;
 const PAUSE_MS = 250;
+/** A picture that begins later than this after another is no more the next. */
+const NEXT_MS = 100;
 
 /**
  * `tick` lets time go on and says what moved; `render` puts the scene on the screen, once it is no more `isBusy` with the
@@ -41,7 +43,7 @@ export function createPaintLoop(
   let request = 0;
   let last = 0;
   let began = 0;
-  /** How long pictures take, evened out, ms. */
+  /** How long pictures take the page, evened out, ms; painting itself is another's. */
   let taken = 0;
   let isSlow = false;
   /** In which picture the next one was asked for; none where it was not. */
@@ -58,7 +60,7 @@ export function createPaintLoop(
   const onFrame = (now: number): void => {
     request = 0;
     const seconds = Math.min(LONGEST_STEP_S, (now - last) / 1000);
-    const isOthers = isSlow && now > leftAfter && now - last < PAUSE_MS;
+    const isOthers = isSlow && now > leftAfter && now - leftAfter < NEXT_MS && now - last < PAUSE_MS;
     if (now > leftAfter) leftAfter = Number.POSITIVE_INFINITY;
     if (isOthers || (!wanted && !handled && seconds < 1 / TURNING_FRAMES_PER_S)) {
       schedule();

@@ -34,7 +34,7 @@ export interface PointerHost {
 
 type Doing =
   | { readonly kind: 'hand' }
-  | { readonly kind: 'tilt' }
+  | { readonly kind: 'tilt'; asked: number }
   | { readonly kind: 'valve'; readonly x: number; readonly from: number; readonly turned: boolean }
   | { readonly kind: 'pan'; readonly x: number; readonly y: number; readonly far: boolean }
   | { readonly kind: 'pinch'; readonly from: Spread; readonly by: Spread };
@@ -95,7 +95,7 @@ export function createPointer(host: PointerHost): { dispose(): void } {
     const pressed = entryAt(at);
     if (pressed) host.focus(pressed.key);
     doing = startOf(event, under?.id ?? null, under?.takeable ?? false);
-    if (doing.kind === 'tilt') tilt(at);
+    if (doing.kind === 'tilt') tilt(at, doing);
     if (doing.kind === 'hand' || doing.kind === 'pan') hands.down(at);
   };
   const isOther = (event: PointerEvent): boolean =>
@@ -109,7 +109,7 @@ export function createPointer(host: PointerHost): { dispose(): void } {
   };
   const startOf = (event: PointerEvent, id: string | null, takeable: boolean): Doing => {
     const [x, y] = pixels(event);
-    if (id === CAN_TILT) return { kind: 'tilt' };
+    if (id === CAN_TILT) return { kind: 'tilt', asked: host.frame().can?.tiltDeg ?? 0 };
     if (id === CAN_VALVE)
       return { kind: 'valve', x, from: host.frame().can?.valveSixteenths ?? 0, turned: false };
     if (!takeable && host.canPan() && hands.hand().doing !== 'carrying')
@@ -125,7 +125,7 @@ export function createPointer(host: PointerHost): { dispose(): void } {
     }
     if (isOther(event)) return;
     const at = point(event);
-    if (doing?.kind === 'tilt') tilt(at);
+    if (doing?.kind === 'tilt') tilt(at, doing);
     if (doing?.kind === 'valve') valve(event, doing);
     if (doing?.kind === 'pan') pan(event, doing, false);
     if (doing?.kind === 'hand' || hands.hand().doing === 'carrying')
@@ -186,12 +186,15 @@ export function createPointer(host: PointerHost): { dispose(): void } {
     if (hand.doing === 'carrying') host.focus(hand.item);
   };
 
-  const tilt = ([x, y]: PointMm): void => {
+  /** Each step is asked for once: the frame that shows it comes later. */
+  const tilt = ([x, y]: PointMm, turning: Extract<Doing, { readonly kind: 'tilt' }>): void => {
     const dial = host.dialAt();
     if (!dial) return;
     const degrees = Math.abs((Math.atan2(x - dial[0], dial[1] - y) * 180) / Math.PI);
     const stepped = Math.round(degrees / TILT_STEP_DEG) * TILT_STEP_DEG;
-    if (stepped !== host.frame().can?.tiltDeg) callbacks.onTilt(stepped);
+    if (stepped === turning.asked) return;
+    turning.asked = stepped;
+    callbacks.onTilt(stepped);
   };
   const valve = (event: PointerEvent, at: Extract<Doing, { readonly kind: 'valve' }>): void => {
     const turn = Math.max(0, Math.min(16, at.from + Math.round((pixels(event)[0] - at.x) / VALVE_PX)));

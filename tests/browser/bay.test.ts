@@ -173,6 +173,9 @@ describe('the picture of the bay', () => {
     const byPage = await opened(() => {
       Reflect.deleteProperty(HTMLCanvasElement.prototype, 'transferControlToOffscreen');
     });
+    const painters = (page: Page): number =>
+      page.workers().filter((one) => one.url().includes('paint')).length;
+    expect([painters(byWorker), painters(byPage)]).toEqual([1, 0]);
     const blank = byPage.locator('.bay-view').evaluate((bay) => {
       const canvas = bay.querySelector('canvas')?.getContext('2d');
       return canvas?.getImageData(300, 300, 60, 60).data.every((value, at, all) => value === all[at % 4]);

@@ -104,8 +104,8 @@ export function createInkList(): InkList {
       newColours = [];
       return picture;
     },
-    giveBack(room) {
-      spare.push(room);
+    giveBack(used) {
+      spare.push(used);
     },
   };
 }

@@ -11,8 +11,12 @@ self.onmessage = ({ data }: MessageEvent<CanvasMessage | DeskMessage>) => {
     desk = createPaintDesk(data.canvas, () => new OffscreenCanvas(1, 1));
     return;
   }
-  desk?.(data);
-  if (data.do === 'show') post({ type: 'painted', numbers: data.inked.numbers }, [data.inked.numbers.buffer]);
+  try {
+    desk?.(data);
+  } finally {
+    if (data.do === 'show')
+      post({ type: 'painted', numbers: data.inked.numbers }, [data.inked.numbers.buffer]);
+  }
 };
 
 post({ type: 'ready', able: new OffscreenCanvas(1, 1).getContext('2d') !== null });

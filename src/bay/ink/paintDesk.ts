@@ -22,9 +22,15 @@ export function createPaintDesk(canvas: AnyCanvas, blank: () => AnyCanvas): (mes
     ink.fillRect(0, 0, width, height);
     replay(ink, numbers, length, colours, pictures);
   };
+  /** A bitmap is large beside what the collector sees of it, so it is closed. */
+  const drop = (picture: number): void => {
+    const kept = pictures.get(picture);
+    if (kept && 'close' in kept) kept.close();
+    pictures.delete(picture);
+  };
   return (message) => {
     if (message.do === 'keep') pictures.set(message.picture, painted(message.order, blank()));
-    else if (message.do === 'drop') pictures.delete(message.picture);
+    else if (message.do === 'drop') drop(message.picture);
     else show(message.inked, message.width, message.height);
   };
 }

@@ -24,14 +24,24 @@ export async function startDesk(
   return worker ? inWorker(worker, canvas, painted) : inPage(canvas, painted);
 }
 
+/** One that has not answered by then is not waited for. */
+const PATIENCE_MS = 10_000;
+
 /** Null where no worker can paint. */
 function ableWorker(): Promise<Worker | null> {
   if (!('transferControlToOffscreen' in HTMLCanvasElement.prototype)) return Promise.resolve(null);
   const worker = new Worker(new URL('./paint.worker.ts', import.meta.url), { type: 'module' });
   return new Promise((resolve) => {
-    worker.onmessage = ({ data }: MessageEvent<FromDesk>) =>
-      resolve(data.type === 'ready' && data.able ? worker : null);
-    worker.onerror = () => resolve(null);
+    setTimeout(() => answer(false), PATIENCE_MS);
+    let isAnswered = false;
+    const answer = (isAble: boolean): void => {
+      if (isAnswered) return;
+      isAnswered = true;
+      if (!isAble) worker.terminate();
+      resolve(isAble ? worker : null);
+    };
+    worker.onmessage = ({ data }: MessageEvent<FromDesk>) => answer(data.type === 'ready' && data.able);
+    worker.onerror = () => answer(false);
   });
 }
 
@@ -56,8 +66,11 @@ function inWorker(worker: Worker, canvas: HTMLCanvasElement, painted: (numbers: 
 function inPage(canvas: HTMLCanvasElement, painted: (numbers: Numbers) => void): Desk {
   const take = createPaintDesk(canvas, () => document.createElement('canvas'));
   const show: Desk['show'] = (inked, width, height) => {
-    take({ do: 'show', width, height, inked });
-    painted(inked.numbers);
+    try {
+      take({ do: 'show', width, height, inked });
+    } finally {
+      painted(inked.numbers);
+    }
   };
   return desk(take, show, () => undefined);
 }

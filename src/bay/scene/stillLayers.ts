@@ -1,5 +1,5 @@
 /**
- * The still picture on two canvases, painted for the pixels the host shows and a margin round them, which is met while
+ * The still picture in two, painted for the pixels the host shows and a margin round them, which is met while
  * the picture is moved. The base holds everything but, inside
  * a window round the fans, only what lies below their blades; the patch, no larger than the window, holds what lies above
  * them there. So a repaint copies the host's area once, and a small patch.
