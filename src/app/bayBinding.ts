@@ -5,7 +5,7 @@
 import { createEffect, createMemo, createRoot, createSignal, on, onCleanup } from 'solid-js';
 import type { BayCallbacks, BayTheme, BayView, ZoomStep } from '../bay/bayApi';
 import { couplerId } from '../bay/itemIds';
-import { afterwards } from '../panels/inside/afterwards';
+import { afterwards } from '../panels/afterwards';
 import type { WorkUi } from '../panels/workUi';
 import { word } from '../words/words';
 import { bayFrameOf } from './bayFrameOf';

@@ -3,9 +3,10 @@
  * later with the same state, tables and sentences four times a second, as no one reads faster. A held clock leaves all three
  * at the same moment.
  */
+
+import { afterwards } from '../afterwards';
 import { paced } from '../paced';
 import type { SessionModel } from '../sessionModel';
-import { afterwards } from './afterwards';
 
 const DRAWN_MS = 60;
 const TOLD_MS = 240;
