@@ -26,6 +26,7 @@ let shownRevision = -1;
 let lastLogMs = 0;
 let lastFrameStep = -1;
 let lastFrameRevision = -1;
+let lapseSerial = 0;
 
 const post = (message: FromWorker, transfer: Transferable[] = []): void =>
   self.postMessage(message, { transfer });
@@ -73,7 +74,8 @@ function tellFrame(held: SessionCore): void {
   lastFrameRevision = shownRevision;
   held.writeFrame(frame);
   const { lapse, runningOn, behind } = clock;
-  post({ type: 'frame', frame, step: held.step, lapse, runningOn, behind }, [frame.buffer as ArrayBuffer]);
+  const message = { type: 'frame', frame, step: held.step, lapse, lapseSerial, runningOn, behind } as const;
+  post(message, [frame.buffer as ArrayBuffer]);
 }
 
 function tellLog(held: SessionCore, wallMs: number): void {
@@ -123,6 +125,7 @@ async function act(message: ToWorker): Promise<void> {
     }
     case 'lapse':
       clock.setLapse(message.lapse);
+      lapseSerial = message.serial;
       lastFrameStep = -1;
       break;
     case 'runOn':

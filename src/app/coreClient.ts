@@ -34,6 +34,8 @@ export function startCore(request: OpenRequest, listener: CoreListener): CoreCli
   const worker = new Worker(new URL('./core.worker.ts', import.meta.url), { type: 'module' });
   const waiting = new Map<number, (outcome: Outcome) => void>();
   let serial = 0;
+  let lapses = 0;
+  let lapseAsked: Lapse = 0;
   let frame: FrameMessage | null = null;
   let seen: Extract<FromWorker, { type: 'seen' }> | null = null;
   let asked = 0;
@@ -47,6 +49,9 @@ export function startCore(request: OpenRequest, listener: CoreListener): CoreCli
     worker.postMessage(message, transfer);
   const giveBack = (frame: Float64Array): void =>
     post({ type: 'buffer', frame }, [frame.buffer as ArrayBuffer]);
+  /** What the clock was asked for since is true at once: the next press goes by it. */
+  const asAsked = (came: FrameMessage): FrameMessage =>
+    came.lapseSerial === lapses ? came : { ...came, lapse: lapseAsked, runningOn: null };
   const ask = (): void => {
     if (asked === 0) asked = requestAnimationFrame(onPicture);
   };
@@ -62,7 +67,7 @@ export function startCore(request: OpenRequest, listener: CoreListener): CoreCli
       paintedNow.postMessage(null);
     }
     batch(() => {
-      if (brought) listener.frame(brought);
+      if (brought) listener.frame(asAsked(brought));
       if (view) listener.seen(view);
       if (turn.words) listener.told();
     });
@@ -107,7 +112,9 @@ export function startCore(request: OpenRequest, listener: CoreListener): CoreCli
     },
     setLapse(lapse) {
       turns.hurry();
-      post({ type: 'lapse', lapse });
+      lapses++;
+      lapseAsked = lapse;
+      post({ type: 'lapse', serial: lapses, lapse });
     },
     runOn(how) {
       turns.hurry();

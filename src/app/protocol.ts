@@ -26,7 +26,8 @@ export interface OpenRequest {
 export type ToWorker =
   | { readonly type: 'open'; readonly request: OpenRequest }
   | { readonly type: 'command'; readonly serial: number; readonly command: Command }
-  | { readonly type: 'lapse'; readonly lapse: Lapse }
+  /** `serial` counts them. */
+  | { readonly type: 'lapse'; readonly serial: number; readonly lapse: Lapse }
   | { readonly type: 'runOn'; readonly how: RunOn }
   | { readonly type: 'pause'; readonly paused: boolean }
   | { readonly type: 'buffer'; readonly frame: Float64Array }
@@ -80,6 +81,8 @@ export interface FrameMessage {
   readonly frame: Float64Array;
   readonly step: number;
   readonly lapse: Lapse;
+  /** Serial of the last lapse that was asked for and is in this. */
+  readonly lapseSerial: number;
   readonly runningOn: RunOn | null;
   readonly behind: boolean;
 }

@@ -174,7 +174,12 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
         if (!outcome.ok) tell('cross', refusalWords(outcome.reason, outcome.params, named));
       });
     },
-    setLapse: (lapse) => hooks.readOnly() || client.setLapse(lapse),
+    setLapse(lapse) {
+      if (hooks.readOnly()) return;
+      client.setLapse(lapse);
+      latest = { ...latest, lapse, runningOn: null };
+      setClock(latest);
+    },
     runOn: (how) => hooks.readOnly() || client.runOn(how),
   });
   const see = ({ view, choices, probes }: Seen): void => {
@@ -211,6 +216,7 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
               client.askFile();
             }),
           dispose() {
+            clearTimeout(noticeTimer);
             deafen();
             client.dispose();
           },

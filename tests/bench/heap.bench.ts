@@ -1,7 +1,7 @@
 /**
- * Heap of page and worker after garbage is collected: after 45 simulated minutes of one session with the engine running, the
+ * Heap of page and workers after garbage is collected: after 45 simulated minutes of one session with the engine running, the
  * bay and see-inside drawn; and by how much the page grows with each session that is opened, begun, drawn and left again, once
- * four have been.
+ * a dozen have been.
  */
 import type { CDPSession, Page } from 'playwright-core';
 import { begin, stepOf, write } from '../support/atThePage';
@@ -11,7 +11,7 @@ import { readyCar, showDrawn, showInside } from './readyCar';
 const sessionOf = (seed: number): string => `?scenario=click-click&mode=explore&seed=${seed}&lapse=1`;
 const STEPS = 45 * 3000;
 const MOST_WAIT_MS = 180_000;
-const SESSIONS_BEFORE = 4;
+const SESSIONS_BEFORE = 12;
 const SESSIONS = 4;
 const MB = 1e6;
 
@@ -19,12 +19,12 @@ export function heap(): Promise<Record<string, number>> {
   return builtPage(async (newPage, address) => {
     const page = await newPage();
     const cdp = await page.context().newCDPSession(page);
-    const workerHeap = await followWorker(cdp);
+    const workersHeap = await followWorkers(cdp);
     await readyCar(page, `${address}${sessionOf(1)}`);
     while ((await stepOf(page)) < STEPS) await runOnAWhile(page, '5 min');
     await showDrawn(page);
     await showInside(page);
-    const [own, worker] = [await heapOf(cdp), await workerHeap()];
+    const [own, workers] = [await heapOf(cdp), await workersHeap()];
     await page.goto(address);
     await page.waitForLoadState('networkidle');
     const after: number[] = [];
@@ -34,7 +34,7 @@ export function heap(): Promise<Record<string, number>> {
     }
     return {
       'page after 45 min, MB': own / MB,
-      'worker after 45 min, MB': worker / MB,
+      'workers after 45 min, MB': workers / MB,
       'growth a session, MB': (after[after.length - 1] - after[SESSIONS_BEFORE - 1]) / SESSIONS / MB,
     };
   });
@@ -74,30 +74,43 @@ async function openAndLeave(page: Page, session: string): Promise<void> {
   await page.waitForSelector('.clock', { state: 'detached' });
 }
 
-/** Gives a question after the heap of the worker that was started last. */
-async function followWorker(cdp: CDPSession): Promise<() => Promise<number>> {
-  let sessionId = '';
+interface Answer {
+  readonly result: { readonly usedSize: number };
+}
+
+/** Gives a question after the heap of all workers that live: the session's own, and the one that paints. */
+async function followWorkers(cdp: CDPSession): Promise<() => Promise<number>> {
+  const living = new Set<string>();
+  const waiting = new Map<number, { readonly of: string; readonly answer: (answer: Answer) => void }>();
   let serial = 0;
-  const waiting = new Map<number, (result: { usedSize: number }) => void>();
-  cdp.on('Target.attachedToTarget', (event) => {
-    sessionId = event.sessionId;
+  cdp.on('Target.attachedToTarget', ({ sessionId, targetInfo }) => {
+    if (targetInfo.type === 'worker') living.add(sessionId);
   });
+  /** One that ends before it has answered keeps nothing. */
+  const ended = (sessionId: string): void => {
+    living.delete(sessionId);
+    for (const { of, answer } of waiting.values()) if (of === sessionId) answer({ result: { usedSize: 0 } });
+  };
+  cdp.on('Target.detachedFromTarget', ({ sessionId }) => ended(sessionId));
   cdp.on('Target.receivedMessageFromTarget', ({ message }) => {
-    const { id, result } = JSON.parse(message);
-    waiting.get(id)?.(result);
+    const told = JSON.parse(message);
+    waiting.get(told.id)?.answer(told);
   });
   await cdp.send('Target.setAutoAttach', { autoAttach: true, waitForDebuggerOnStart: false, flatten: false });
-  const ask = async (method: string): Promise<{ usedSize: number }> => {
+  const ask = async (sessionId: string, method: string): Promise<number> => {
     serial++;
-    const answered = new Promise<{ usedSize: number }>((resolve) => waiting.set(serial, resolve));
-    await cdp.send('Target.sendMessageToTarget', {
-      sessionId,
-      message: JSON.stringify({ id: serial, method }),
-    });
-    return answered;
+    const id = serial;
+    const answered = new Promise<Answer>((answer) => waiting.set(id, { of: sessionId, answer }));
+    const message = JSON.stringify({ id, method });
+    await cdp.send('Target.sendMessageToTarget', { sessionId, message }).catch(() => ended(sessionId));
+    return (await answered).result.usedSize;
+  };
+  const heapOfOne = async (sessionId: string): Promise<number> => {
+    await ask(sessionId, 'HeapProfiler.collectGarbage');
+    return ask(sessionId, 'Runtime.getHeapUsage');
   };
   return async () => {
-    await ask('HeapProfiler.collectGarbage');
-    return (await ask('Runtime.getHeapUsage')).usedSize;
+    const heaps = await Promise.all([...living].map(heapOfOne));
+    return heaps.reduce((sum, heap) => sum + heap, 0);
   };
 }

@@ -5,13 +5,15 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
+import { canEnlarge, enlargeText } from './enlargeText';
 
 export const DESK = { width: 1366, height: 768 };
 export const PHONE = { width: 390, height: 844 };
 
+const SMALL = { width: 1024, height: 600 };
 const MEASURED = [
   PHONE,
-  { width: 1024, height: 600 },
+  SMALL,
   // a laptop's page at twice its size, and the narrowest page there is
   { width: 683, height: 384 },
   { width: 320, height: 640 },
@@ -51,12 +53,45 @@ function measures(): string[] {
   return found;
 }
 
-/** Text at twice its size in a window that stays as it is: nothing leaves the page. */
-async function doubled(page: Page): Promise<string[]> {
-  await page.evaluate(() => document.documentElement.style.setProperty('font-size', '200%'));
-  const width = await page.evaluate(() => document.documentElement.scrollWidth);
-  await page.evaluate(() => document.documentElement.style.removeProperty('font-size'));
-  return width > DESK.width + 1 ? [`sideways ${width}`] : [];
+/** Two controls of the same scrolled part of the page that lie over one another. */
+function overlaps(): string[] {
+  const partOf = (element: Element): Element | null => {
+    for (let at = element.parentElement; at; at = at.parentElement) {
+      const { overflowX, overflowY, position } = getComputedStyle(at);
+      if (/auto|scroll|hidden/.test(overflowX + overflowY) || position !== 'static') return at;
+    }
+    return null;
+  };
+  const controls = [...document.querySelectorAll<HTMLElement>('button, select, input:not([type=radio])')]
+    .filter((control) => !control.closest('.bay-host, .dhost, .skip, .vh') && control.checkVisibility())
+    .map((control) => ({ control, box: control.getBoundingClientRect(), part: partOf(control) }));
+  const isOver = (one: DOMRect, other: DOMRect): boolean =>
+    Math.min(one.right, other.right) - Math.max(one.left, other.left) > 4 &&
+    Math.min(one.bottom, other.bottom) - Math.max(one.top, other.top) > 4;
+  return controls.flatMap((one, i) =>
+    controls
+      .slice(i + 1)
+      .filter(
+        ({ control, box, part }) =>
+          part === one.part && !one.control.contains(control) && isOver(one.box, box),
+      )
+      .map(({ control }) => `${one.control.textContent} over ${control.textContent}`),
+  );
+}
+
+/** With text at twice its size, in a window that stays as it is, nothing leaves the page and nothing lies over another. */
+async function inLargeText(page: Page): Promise<string[]> {
+  await enlargeText(page, 2);
+  const found: string[] = [];
+  for (const size of [DESK, SMALL]) {
+    await page.setViewportSize(size);
+    const width = await page.evaluate(() => document.documentElement.scrollWidth);
+    if (width > size.width + 1) found.push(`${size.width}: sideways ${width}`);
+    found.push(...(await page.evaluate(overlaps)).map((what) => `${size.width}: ${what}`));
+  }
+  await enlargeText(page, 1);
+  await page.setViewportSize(DESK);
+  return found;
 }
 
 /** `screen`: a whole screen is laid out anew on a phone and asked about there too; what opens over it is the same. */
@@ -76,6 +111,6 @@ export async function expectClean(
     if (size === at || (size === PHONE && kind === 'screen'))
       note(`axe, ${size.width} x ${size.height}`, await axeFindings(page));
   }
-  if (at.width === DESK.width) note('text twice as large', await doubled(page));
+  if (at.width === DESK.width && canEnlarge(page)) note('text twice as large', await inLargeText(page));
   expect(found).toEqual({});
 }

@@ -210,4 +210,7 @@ export const scenes: readonly Scene[] = [
   working('bay-projector', {}, PROJECTOR),
   at('shelf-large', '', undefined, LARGE),
   justBegun('found-large', JOB, LARGE),
+  working('bay-large', {}, LARGE),
+  debrief('debrief-large', 'careless', LARGE),
+  at('workshop-large', '?workshop=1', atStarts, LARGE),
 ];

@@ -4,7 +4,8 @@
  */
 import { mkdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
-import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+import { type Browser, chromium, type Page } from 'playwright-core';
+import { enlargeText } from '../../../tests/support/enlargeText.ts';
 import { chromiumSources, firstThatAnswers } from '../../../tests/support/findBrowser.ts';
 import { buildApp } from '../buildApp.ts';
 import { appFolder, projectFolder } from '../folders.ts';
@@ -56,8 +57,9 @@ const namesOf = ({ name, then = [] }: Scene): string[] => [name, ...then.map((fu
 /** Every size and look of one screen and of those behind it; gives 1 where one could not be reached. */
 async function take(browser: Browser, address: string, scene: Scene): Promise<number> {
   const context = await browser.newContext({ viewport: { width: 1366, height: 768 } });
-  await setUp(context, scene);
+  if (scene.settings) await context.addInitScript(keepSettings, scene.settings);
   const page = await context.newPage();
+  if (scene.large) await enlargeText(page, 2);
   const looks = scene.lightOnly ? (['light'] as const) : LOOKS;
   let name = scene.name;
   try {
@@ -78,18 +80,9 @@ async function take(browser: Browser, address: string, scene: Scene): Promise<nu
   }
 }
 
-async function setUp(context: BrowserContext, { settings, large }: Scene): Promise<void> {
-  if (settings)
-    await context.addInitScript((wanted) => {
-      const kept = JSON.parse(localStorage.getItem('portside-settings') ?? '{}');
-      localStorage.setItem('portside-settings', JSON.stringify({ ...kept, ...wanted }));
-    }, settings);
-  if (large)
-    await context.addInitScript(() =>
-      addEventListener('DOMContentLoaded', () =>
-        document.documentElement.style.setProperty('font-size', '200%'),
-      ),
-    );
+function keepSettings(wanted: NonNullable<Scene['settings']>): void {
+  const kept = JSON.parse(localStorage.getItem('portside-settings') ?? '{}');
+  localStorage.setItem('portside-settings', JSON.stringify({ ...kept, ...wanted }));
 }
 
 async function inEachSize(

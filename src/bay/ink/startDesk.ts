@@ -32,14 +32,15 @@ function ableWorker(): Promise<Worker | null> {
   if (!('transferControlToOffscreen' in HTMLCanvasElement.prototype)) return Promise.resolve(null);
   const worker = new Worker(new URL('./paint.worker.ts', import.meta.url), { type: 'module' });
   return new Promise((resolve) => {
-    setTimeout(() => answer(false), PATIENCE_MS);
     let isAnswered = false;
     const answer = (isAble: boolean): void => {
       if (isAnswered) return;
       isAnswered = true;
+      clearTimeout(patience);
       if (!isAble) worker.terminate();
       resolve(isAble ? worker : null);
     };
+    const patience = setTimeout(() => answer(false), PATIENCE_MS);
     worker.onmessage = ({ data }: MessageEvent<FromDesk>) => answer(data.type === 'ready' && data.able);
     worker.onerror = () => answer(false);
   });
