@@ -3,6 +3,7 @@
  * `newsTurns` has for it. One frame buffer goes to and fro. A hidden page pauses the clock.
  */
 import { batch } from 'solid-js';
+import { pictureTimer } from '../bay/pictureTimer';
 import type { Lapse, RunOn } from '../panels/sessionModel';
 import type { Command, Outcome } from '../plant/commandSpecs';
 import { newsTurns } from './newsTurns';
@@ -39,11 +40,8 @@ export function startCore(request: OpenRequest, listener: CoreListener): CoreCli
   let frame: FrameMessage | null = null;
   let seen: Extract<FromWorker, { type: 'seen' }> | null = null;
   let asked = 0;
-  let toldMs = 0;
   const turns = newsTurns();
-  const { port1: painted, port2: paintedNow } = new MessageChannel();
-  /** Comes once the browser is through with a picture. */
-  painted.onmessage = () => turns.took(performance.now() - toldMs);
+  const timer = pictureTimer(turns.took);
 
   const post = (message: ToWorker, transfer: Transferable[] = []): void =>
     worker.postMessage(message, transfer);
@@ -62,10 +60,8 @@ export function startCore(request: OpenRequest, listener: CoreListener): CoreCli
     const [brought, view] = [turn.frame ? frame : null, turn.view ? seen : null];
     if (brought) frame = null;
     if (view) seen = null;
-    if (turn.view || turn.words) {
-      toldMs = performance.now();
-      paintedNow.postMessage(null);
-    }
+    timer.begin();
+    if (turn.view || turn.words) timer.count();
     batch(() => {
       if (brought) listener.frame(asAsked(brought));
       if (view) listener.seen(view);
@@ -125,7 +121,7 @@ export function startCore(request: OpenRequest, listener: CoreListener): CoreCli
     dispose() {
       document.removeEventListener('visibilitychange', onVisibility);
       cancelAnimationFrame(asked);
-      painted.close();
+      timer.stop();
       worker.terminate();
     },
   };

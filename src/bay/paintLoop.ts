@@ -3,6 +3,8 @@
  * moves, about every second one for fans and belts. At rest it does nothing at all. Where a picture takes long, those in
  * which the page around it changes are left to that.
  */
+import { pictureTimer } from './pictureTimer';
+
 export interface PaintLoop {
   /** Asks for a new picture at once. */
   want(): void;
@@ -42,21 +44,18 @@ export function createPaintLoop(
   let due = false;
   let request = 0;
   let last = 0;
-  let began = 0;
   /** How long pictures take the page, evened out, ms; painting itself is another's. */
   let taken = 0;
   let isSlow = false;
   /** In which picture the next one was asked for; none where it was not. */
   let leftAfter = Number.POSITIVE_INFINITY;
-  const { port1: painted, port2: paintedNow } = new MessageChannel();
   const schedule = (): void => {
     if (request === 0) request = requestAnimationFrame(onFrame);
   };
-  /** Comes once the browser is through with a picture. */
-  painted.onmessage = () => {
-    taken += (performance.now() - began - taken) * WEIGHT;
+  const timer = pictureTimer((ms) => {
+    taken += (ms - taken) * WEIGHT;
     isSlow = taken > (isSlow ? SWIFT_MS : SLOW_MS);
-  };
+  });
   const onFrame = (now: number): void => {
     request = 0;
     const seconds = Math.min(LONGEST_STEP_S, (now - last) / 1000);
@@ -67,7 +66,7 @@ export function createPaintLoop(
       return;
     }
     last = now;
-    began = performance.now();
+    timer.begin();
     const motion = tick(seconds);
     handled = motion === 'handled';
     wanted ||= due || motion !== 'none';
@@ -75,7 +74,7 @@ export function createPaintLoop(
     if (wanted && !isBusy()) {
       wanted = false;
       render();
-      paintedNow.postMessage(null);
+      timer.count();
     }
     if (wanted || motion !== 'none') schedule();
   };
@@ -93,7 +92,7 @@ export function createPaintLoop(
     },
     stop() {
       cancelAnimationFrame(request);
-      painted.close();
+      timer.stop();
     },
   };
 }
