@@ -80,6 +80,7 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
   let serial = 0;
   let noticeTimer = 0;
   let client: CoreClient;
+  let isOpened = false;
 
   const tell = (icon: Notice['icon'], text: string): void => {
     serial++;
@@ -182,6 +183,11 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
     },
     runOn: (how) => hooks.readOnly() || client.runOn(how),
   });
+  const end = (): void => {
+    clearTimeout(noticeTimer);
+    deafen();
+    client.dispose();
+  };
   const see = ({ view, choices, probes }: Seen): void => {
     const before = seen().view;
     history.note(newlyHappened(before, view));
@@ -191,6 +197,7 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
   return new Promise((resolve, reject) => {
     client = startCore(request, {
       opened(message) {
+        isOpened = true;
         message.channels.forEach((channel, index) => {
           channelIndex.set(channel.id, index);
         });
@@ -215,11 +222,7 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
               wantsFile.push(resolveFile);
               client.askFile();
             }),
-          dispose() {
-            clearTimeout(noticeTimer);
-            deafen();
-            client.dispose();
-          },
+          dispose: end,
         });
       },
       frame(message) {
@@ -237,7 +240,10 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
       },
       other(message) {
         other(message);
-        if (message.type === 'failed') reject(new Error(failureWords(message)));
+        if (message.type !== 'failed') return;
+        reject(new Error(failureWords(message)));
+        // nobody holds a session that never opened
+        if (!isOpened) end();
       },
     });
   });

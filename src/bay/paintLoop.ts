@@ -12,6 +12,7 @@ export interface PaintLoop {
   wantSoon(): void;
   /** The page around the bay changes in the next picture: on a slow machine it has that one to itself. */
   leaveOne(): void;
+  /** For good: what is still asked for, as by focus that leaves with the bay, is not painted. */
   stop(): void;
 }
 
@@ -43,29 +44,31 @@ export function createPaintLoop(
   let handled = false;
   let due = false;
   let request = 0;
-  let last = 0;
+  let isStopped = false;
+  let lastMs = 0;
   /** How long pictures take the page, evened out, ms; painting itself is another's. */
-  let taken = 0;
+  let takenMs = 0;
   let isSlow = false;
   /** In which picture the next one was asked for; none where it was not. */
-  let leftAfter = Number.POSITIVE_INFINITY;
+  let leftAfterMs = Number.POSITIVE_INFINITY;
   const schedule = (): void => {
-    if (request === 0) request = requestAnimationFrame(onFrame);
+    if (request === 0 && !isStopped) request = requestAnimationFrame(onFrame);
   };
   const timer = pictureTimer((ms) => {
-    taken += (ms - taken) * WEIGHT;
-    isSlow = taken > (isSlow ? SWIFT_MS : SLOW_MS);
+    takenMs += (ms - takenMs) * WEIGHT;
+    isSlow = takenMs > (isSlow ? SWIFT_MS : SLOW_MS);
   });
-  const onFrame = (now: number): void => {
+  const onFrame = (nowMs: number): void => {
     request = 0;
-    const seconds = Math.min(LONGEST_STEP_S, (now - last) / 1000);
-    const isOthers = isSlow && now > leftAfter && now - leftAfter < NEXT_MS && now - last < PAUSE_MS;
-    if (now > leftAfter) leftAfter = Number.POSITIVE_INFINITY;
+    const seconds = Math.min(LONGEST_STEP_S, (nowMs - lastMs) / 1000);
+    const isNext = nowMs > leftAfterMs && nowMs - leftAfterMs < NEXT_MS;
+    const isOthers = isSlow && isNext && nowMs - lastMs < PAUSE_MS;
+    if (nowMs > leftAfterMs) leftAfterMs = Number.POSITIVE_INFINITY;
     if (isOthers || (!wanted && !handled && seconds < 1 / TURNING_FRAMES_PER_S)) {
       schedule();
       return;
     }
-    last = now;
+    lastMs = nowMs;
     timer.begin();
     const motion = tick(seconds);
     handled = motion === 'handled';
@@ -88,9 +91,10 @@ export function createPaintLoop(
       schedule();
     },
     leaveOne() {
-      leftAfter = Number(document.timeline.currentTime);
+      leftAfterMs = Number(document.timeline.currentTime);
     },
     stop() {
+      isStopped = true;
       cancelAnimationFrame(request);
       timer.stop();
     },

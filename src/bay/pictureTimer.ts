@@ -10,12 +10,12 @@ export interface PictureTimer {
 export function pictureTimer(took: (ms: number) => void): PictureTimer {
   let beganMs = 0;
   const { port1: through, port2: wait } = new MessageChannel();
-  through.onmessage = () => took(performance.now() - beganMs);
+  through.onmessage = ({ data }: MessageEvent<number>) => took(performance.now() - data);
   return {
     begin() {
       beganMs = performance.now();
     },
-    count: () => wait.postMessage(null),
+    count: () => wait.postMessage(beganMs),
     stop: () => through.close(),
   };
 }

@@ -4,6 +4,7 @@ import { openSession } from '../../src/session/openSession';
 import { scenarioById, scenarios } from '../../src/session/scenario/library';
 import { hashWithoutScreen } from '../support/hashWithoutScreen';
 import { isLongRun } from '../support/isLongRun';
+import { openPage } from '../support/openPage';
 import { begin, debriefText, openSitting, playThrough, runOn, stepOf, write } from './driver';
 
 const PLANS = ['solution', 'careless', 'nothing'] as const;
@@ -106,6 +107,17 @@ describe('an assessed session', () => {
     await begin(page);
     expect(await page.getByRole('button', { name: 'See inside' }).count()).toBe(0);
     expect(await page.getByRole('button', { name: 'Hint' }).count()).toBe(0);
+  });
+});
+
+describe('a session that cannot be opened', () => {
+  test('says so, and its worker is ended', async () => {
+    const { page, context } = await openPage({ context: { serviceWorkers: 'block' } });
+    const body = "postMessage({ type: 'failed', reason: 'planted' });";
+    await context.route(/core\.worker/, (route) => route.fulfill({ contentType: 'text/javascript', body }));
+    await page.goto(`${page.url()}?scenario=weighed-in&mode=practice&seed=1&lapse=0`);
+    await page.getByText('planted').waitFor();
+    await expect.poll(() => page.workers().length).toBe(0);
   });
 });
 
