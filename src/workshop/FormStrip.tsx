@@ -10,8 +10,8 @@ import { type FormUnit, massUnit, temperatureUnit } from './formUnits';
 import { NumberBox } from './NumberBox';
 import type { Written } from './written';
 
-/** On a lower screen the text would have no room beneath it: then it is folded until it is wanted. */
-const LOW_SCREEN_PX = 640;
+/** On so low a screen, or in so large a text, the file would have no room beneath it: then it is folded until it is wanted. */
+const LOW_SCREEN = '(height < 40em)';
 const WEATHER = { leastC: -10, mostC: 50 };
 const MOST_CHARGE_G = 3000;
 const G_STEP = 10;
@@ -62,7 +62,7 @@ export function FormStrip(props: { readonly written: Written; readonly units: Di
     return label === undefined ? symbol : word('workshop.form.ofLabel', { mass: `${show(label)} ${symbol}` });
   };
   return (
-    <details class="ws-form" open={innerHeight >= LOW_SCREEN_PX}>
+    <details class="ws-form" open={!matchMedia(LOW_SCREEN).matches}>
       <summary>
         <b>{word('workshop.form.title')}</b> <span class="xs mut">{note()}</span>
       </summary>
