@@ -34,7 +34,7 @@ export interface PointerHost {
 
 type Doing =
   | { readonly kind: 'hand' }
-  | { readonly kind: 'tilt'; asked: number }
+  | { readonly kind: 'tilt'; askedDeg: number }
   | { readonly kind: 'valve'; readonly x: number; readonly from: number; readonly turned: boolean }
   | { readonly kind: 'pan'; readonly x: number; readonly y: number; readonly far: boolean }
   | { readonly kind: 'pinch'; readonly from: Spread; readonly by: Spread };
@@ -66,12 +66,12 @@ export function createPointer(host: PointerHost): { dispose(): void } {
   const fingers = new Map<number, PointMm>();
 
   let box = root.getBoundingClientRect();
-  let boxAt = Number.NEGATIVE_INFINITY;
+  let boxAtMs = Number.NEGATIVE_INFINITY;
   /** Where the bay stands is asked seldom, as it lays the page out anew; a press asks always. */
   const pixels = (event: PointerEvent): PointMm => {
-    if (event.type === 'pointerdown' || event.timeStamp - boxAt > BOX_MS) {
+    if (event.type === 'pointerdown' || event.timeStamp - boxAtMs > BOX_MS) {
       box = root.getBoundingClientRect();
-      boxAt = event.timeStamp;
+      boxAtMs = event.timeStamp;
     }
     return [event.clientX - box.left, event.clientY - box.top];
   };
@@ -109,7 +109,7 @@ export function createPointer(host: PointerHost): { dispose(): void } {
   };
   const startOf = (event: PointerEvent, id: string | null, takeable: boolean): Doing => {
     const [x, y] = pixels(event);
-    if (id === CAN_TILT) return { kind: 'tilt', asked: host.frame().can?.tiltDeg ?? 0 };
+    if (id === CAN_TILT) return { kind: 'tilt', askedDeg: host.frame().can?.tiltDeg ?? 0 };
     if (id === CAN_VALVE)
       return { kind: 'valve', x, from: host.frame().can?.valveSixteenths ?? 0, turned: false };
     if (!takeable && host.canPan() && hands.hand().doing !== 'carrying')
@@ -192,8 +192,8 @@ export function createPointer(host: PointerHost): { dispose(): void } {
     if (!dial) return;
     const degrees = Math.abs((Math.atan2(x - dial[0], dial[1] - y) * 180) / Math.PI);
     const stepped = Math.round(degrees / TILT_STEP_DEG) * TILT_STEP_DEG;
-    if (stepped === turning.asked) return;
-    turning.asked = stepped;
+    if (stepped === turning.askedDeg) return;
+    turning.askedDeg = stepped;
     callbacks.onTilt(stepped);
   };
   const valve = (event: PointerEvent, at: Extract<Doing, { readonly kind: 'valve' }>): void => {

@@ -8,7 +8,7 @@ import type { Way } from './ink/way';
 
 export interface WayStroke {
   readonly way: Way;
-  /** None: it is filled. */
+  /** As the way's points are, millimetres; none: it is filled. */
   readonly width: number | null;
   readonly color: string;
   readonly alpha: number;

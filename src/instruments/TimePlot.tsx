@@ -62,8 +62,9 @@ function laneScale(lane: Lane, top: number, bottom: number) {
   if (!Number.isFinite(low)) return scaleLinear().domain([0, 1]).range([bottom, top]);
   if (lane.kind !== 'plain') low = Math.min(low, 0);
   const missing = Math.max(0, (lane.leastSpan ?? 1) - (high - low));
+  const below = Math.min(missing / 2, Math.max(0, low));
   return scaleLinear()
-    .domain([low - (low > 0 ? missing / 2 : 0), high + (low > 0 ? missing / 2 : missing)])
+    .domain([low - below, high + missing - below])
     .nice(MARKS)
     .range([bottom, top]);
 }

@@ -60,16 +60,12 @@ function ZeroButton(props: { readonly session: SessionModel; readonly source: Ga
 
 export function useReading(session: SessionModel, source: GaugeSource): () => GaugeReading {
   const hose = createMemo(() => session.view().hoses.find((one) => one.id === source.hose));
-  const coupled = createMemo(() => hose()?.port != null);
   const coupling = createMemo<Coupling>(() =>
-    coupled() ? (hose()?.couplerOpen === false ? 'shut' : 'open') : 'loose',
+    hose()?.port == null ? 'loose' : hose()?.couplerOpen === false ? 'shut' : 'open',
   );
-  const stepped = createMemo(() => {
-    const value = session.signal(source.channel);
-    return coupled() || !Number.isNaN(value) ? value : Number.NaN;
-  });
+  const pressurePa = createMemo(() => session.signal(source.channel));
   return createMemo(() =>
-    readGauge(source.face, stepped(), session.units(), session.saturation(), coupling()),
+    readGauge(source.face, pressurePa(), session.units(), session.saturation(), coupling()),
   );
 }
 

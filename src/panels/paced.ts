@@ -3,16 +3,16 @@ import { createEffect, createSignal, onCleanup } from 'solid-js';
 
 export function paced<T>(read: () => T, everyMs: number): () => T {
   const [told, setTold] = createSignal(read());
-  let last = 0;
+  let lastMs = 0;
   let timer = 0;
   createEffect(() => {
     const now = read();
     clearTimeout(timer);
     const tell = (): void => {
-      last = performance.now();
+      lastMs = performance.now();
       setTold(() => now);
     };
-    const wait = last + everyMs - performance.now();
+    const wait = lastMs + everyMs - performance.now();
     if (wait <= 0) tell();
     else timer = window.setTimeout(tell, wait);
   });

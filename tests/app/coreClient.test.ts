@@ -20,7 +20,7 @@ const pictures: ((now: number) => void)[] = [];
 let now = 0;
 /** So many pictures of the screen, a sixtieth apart. */
 function show(count = 12): void {
-  for (let picture = 0; picture < count; picture++) {
+  for (let shown = 0; shown < count; shown++) {
     now += 1000 / 60;
     for (const picture of pictures.splice(0)) picture(now);
   }

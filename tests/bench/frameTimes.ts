@@ -19,8 +19,8 @@ const DRIVER = 'blink.mojom.DevToolsSession';
 const TASK = 'ThreadControllerImpl::RunTask';
 
 /**
- * Milliseconds of each frame, of the process that has the most of them: from one task that runs animation callbacks to the
- * next. What whoever drives the browser asks of the page is no part of it.
+ * Milliseconds of each frame, of the page that shows the first: from one task that runs animation callbacks to the next. What
+ * whoever drives the browser asks of the page is no part of it.
  */
 export function frameTimes(events: readonly TraceEvent[]): number[] {
   const key = ({ pid, tid }: TraceEvent): string => `${pid}:${tid}`;
@@ -47,7 +47,8 @@ export function frameTimes(events: readonly TraceEvent[]): number[] {
   return times.slice(0, -1);
 }
 
-export function share(values: readonly number[], part: number): number {
+/** What `part` of the values, 0 to 1, are not over; NaN of none. */
+export function quantile(values: readonly number[], part: number): number {
   const sorted = [...values].sort((a, b) => a - b);
   return sorted[Math.min(sorted.length - 1, Math.floor(part * sorted.length))] ?? Number.NaN;
 }

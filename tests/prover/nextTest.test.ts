@@ -25,6 +25,13 @@ test('what tells most for its minutes comes first', () => {
   expect(nextOf(doing('a.running', 0.5, 'eyes', 4), doing('b.running', 0.4, 'eyes', 1))).toBe('b.running');
 });
 
+test('further stages are looked at only where nothing here is worth its minutes', () => {
+  const further = doing('f.idle', 2);
+  expect(nextOf(doing('g.running', 0.3), further)).toBe('g.running');
+  expect(nextOf(doing('h.running', 0.1), further)).toBe('f.idle');
+  expect(nextOf(doing('i.running', 0.1), doing('j.idle', 0.1))).toBe('i.running');
+});
+
 test('a loop is emptied only where no other test tells anything, here or further on', () => {
   const emptied = doing('recovery-scale.rest', 2, 'recovery-machine', 30);
   const shut = doing('low-gauge.shut', 0.6);

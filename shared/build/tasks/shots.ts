@@ -13,10 +13,11 @@ import { serve } from '../server.ts';
 import type { Scene } from '../shots/scene.ts';
 import { scenes } from '../shots/scenes.ts';
 
+/** In the first a screen is reached. */
 const SIZES = [
-  [1366, 768],
-  [1024, 600],
-  [390, 844],
+  { width: 1366, height: 768 },
+  { width: 1024, height: 600 },
+  { width: 390, height: 844 },
 ] as const;
 const LOOKS = ['light', 'dark'] as const;
 const FOLDER = join(projectFolder, '.shots');
@@ -56,7 +57,7 @@ const namesOf = ({ name, then = [] }: Scene): string[] => [name, ...then.map((fu
 
 /** Every size and look of one screen and of those behind it; gives 1 where one could not be reached. */
 async function take(browser: Browser, address: string, scene: Scene): Promise<number> {
-  const context = await browser.newContext({ viewport: { width: 1366, height: 768 } });
+  const context = await browser.newContext({ viewport: SIZES[0] });
   if (scene.settings) await context.addInitScript(keepSettings, scene.settings);
   const page = await context.newPage();
   if (scene.large) await enlargeText(page, 2);
@@ -67,7 +68,7 @@ async function take(browser: Browser, address: string, scene: Scene): Promise<nu
     for (const look of looks) await inEachSize(page, name, look);
     for (const further of scene.then ?? []) {
       name = further.name;
-      await page.setViewportSize({ width: 1366, height: 768 });
+      await page.setViewportSize(SIZES[0]);
       await further.reach(page);
       for (const look of looks) await inEachSize(page, name, look, further.shows);
     }
@@ -92,11 +93,11 @@ async function inEachSize(
   shows?: string,
 ): Promise<void> {
   await page.emulateMedia({ colorScheme: look });
-  for (const [width, height] of SIZES) {
-    await page.setViewportSize({ width, height });
+  for (const size of SIZES) {
+    await page.setViewportSize(size);
     await page.waitForTimeout(1200);
     if (shows) await page.locator(shows).scrollIntoViewIfNeeded();
-    const file = `${name}-${width}x${height}-${look}.png`;
+    const file = `${name}-${size.width}x${size.height}-${look}.png`;
     await page.screenshot({ path: join(FOLDER, file) });
     console.log(file);
   }

@@ -104,8 +104,8 @@ export function createInkList(): InkList {
       newColours = [];
       return picture;
     },
-    giveBack(used) {
-      spare.push(used);
+    giveBack(back) {
+      spare.push(back);
     },
   };
 }

@@ -15,7 +15,10 @@ export interface Desk {
   stop(): void;
 }
 
-/** `painted`: a picture is on the canvas, and what it was written in may be used again. */
+/**
+ * `painted`: a picture is on the canvas, and what it was written in may be used again. Rejects where the browser gives no 2D
+ * canvas.
+ */
 export async function startDesk(
   canvas: HTMLCanvasElement,
   painted: (numbers: Numbers) => void,

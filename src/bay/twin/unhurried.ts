@@ -13,18 +13,18 @@ const APART_MS = 110;
 const NEXT_MS = 16;
 
 export function unhurried(tell: () => void): Unhurried {
-  let last = Number.NEGATIVE_INFINITY;
+  let lastMs = Number.NEGATIVE_INFINITY;
   let timer = 0;
   const now = (): void => {
     clearTimeout(timer);
     timer = 0;
-    last = performance.now();
+    lastMs = performance.now();
     tell();
   };
   return {
     soon() {
       if (timer !== 0) return;
-      timer = window.setTimeout(now, Math.max(NEXT_MS, last + APART_MS - performance.now()));
+      timer = window.setTimeout(now, Math.max(NEXT_MS, lastMs + APART_MS - performance.now()));
     },
     now,
     stop: () => clearTimeout(timer),

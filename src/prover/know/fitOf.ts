@@ -15,10 +15,11 @@ import type { Seen } from './doubtOf';
 
 /** Of a forecast's spread. */
 const FINER = 0.5;
-const NATS_A_SPREAD = 0.25;
-const BEYOND = 2;
+/** Further off than it is normal: nats for each spread, and at most. */
+const [NATS_A_SPREAD, MOST_BEYOND_NATS] = [0.25, 2] as const;
+const NORMAL_TO = furthest({ tool: 'gauge-set' });
 /** Nats that one reading speaks against a car at most, but for an identifier's. */
-export const WORST_READING = 10;
+export const WORST_READING = 0.5 * NORMAL_TO * NORMAL_TO + MOST_BEYOND_NATS;
 
 /** `shows` by reading. */
 export const fitOf = (seen: readonly Seen[], shows: readonly number[], atmospherePa: number): number =>
@@ -29,5 +30,5 @@ function fitOfOne({ probe, value, steps }: Seen, shown: number, atmospherePa: nu
   const apart = spreadsApart(probe, value, shown, atmospherePa, 0);
   const off = steps.length > 0 ? apart / FINER : apart;
   const normal = Math.min(off, furthest(probe));
-  return -(0.5 * normal * normal + Math.min(BEYOND, NATS_A_SPREAD * (off - normal)));
+  return -(0.5 * normal * normal + Math.min(MOST_BEYOND_NATS, NATS_A_SPREAD * (off - normal)));
 }
