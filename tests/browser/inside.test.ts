@@ -112,6 +112,7 @@ test('what was done in the last minutes stands on the strips, in words and in a 
   expect((await page.locator('.heard li').allTextContents()).join(' ')).toMatch(/^Running: engine/);
   await page.getByRole('button', { name: 'Drawn bay' }).click();
   await page.getByRole('button', { name: 'Last ten minutes' }).click();
+  await page.locator('.lane-list li').first().waitFor();
   const list = await page.locator('.lane-list li').allTextContents();
   expect(list.slice(0, 3).map((row) => row.replace(/^\d\d\d:\d\d|^\d+ ?\d\d:\d\d/, ''))).toEqual([
     'The coupler snapped on.',
