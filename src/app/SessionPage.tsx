@@ -101,18 +101,13 @@ export default function SessionPage(props: SessionPageProps) {
     const onLog = (log: SessionLog): void => {
       if (!readOnly() && !leaving.signal.aborted && log.commands.length > 0) props.onKeep(log);
     };
-    const hooks = { readOnly, onLog, onRanAgain: setRanAgain };
-    const running = await openRunningSession({ scenarioId, mode, seed, log: props.log }, hooks);
-    if (leaving.signal.aborted) running.dispose();
-    return running;
+    const hooks = { readOnly, onLog, onRanAgain: setRanAgain, leaving: leaving.signal };
+    return openRunningSession({ scenarioId, mode, seed, log: props.log }, hooks);
   };
   const [resource] = createResource(open);
   /** A resource that is read before it is there would hide what shows how far it has come. */
   const session = (): RunningSession | undefined => (resource.state === 'ready' ? resource() : undefined);
-  onCleanup(() => {
-    leaving.abort();
-    session()?.dispose();
-  });
+  onCleanup(() => leaving.abort());
   const sitting = keptOnce<DebriefSitting>();
   const place = keptOnce<WorkPlace>();
   const failed = (): string | null =>

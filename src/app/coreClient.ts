@@ -62,13 +62,16 @@ export function startCore(request: OpenRequest, listener: CoreListener): CoreCli
     if (view) seen = null;
     timer.begin();
     if (turn.view || turn.words) timer.count();
-    batch(() => {
-      if (brought) listener.frame(asAsked(brought));
-      if (view) listener.seen(view);
-      if (turn.words) listener.told();
-    });
-    if (brought) giveBack(brought.frame);
-    if (turns.isWaiting()) ask();
+    try {
+      batch(() => {
+        if (brought) listener.frame(asAsked(brought));
+        if (view) listener.seen(view);
+        if (turn.words) listener.told();
+      });
+    } finally {
+      if (brought) giveBack(brought.frame);
+      if (turns.isWaiting()) ask();
+    }
   };
   worker.onmessage = ({ data }: MessageEvent<FromWorker>) => {
     switch (data.type) {

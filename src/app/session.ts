@@ -38,7 +38,6 @@ export interface RunningSession {
   readonly lent: MessagePort;
   /** The session as far as it has come, as a file that can be run again; null where the model failed at it. */
   sessionFile(): Promise<string | null>;
-  dispose(): void;
 }
 
 export interface SessionHooks {
@@ -46,6 +45,8 @@ export interface SessionHooks {
   /** How much of a log has been run again, 0 to 1. */
   readonly onRanAgain: (share: number) => void;
   readonly readOnly: () => boolean;
+  /** Whoever asked has gone: it ends, opened or not. */
+  readonly leaving: AbortSignal;
 }
 
 const NOTICE_MS = 6000;
@@ -222,7 +223,6 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
               wantsFile.push(resolveFile);
               client.askFile();
             }),
-          dispose: end,
         });
       },
       frame(message) {
@@ -246,5 +246,7 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
         if (!isOpened) end();
       },
     });
+    hooks.leaving.addEventListener('abort', end);
+    if (hooks.leaving.aborted) end();
   });
 }

@@ -1,6 +1,6 @@
 /** What the page was asked for since holds at once, whatever frames on their way still say. */
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { type CoreClient, type CoreListener, startCore } from '../../src/app/coreClient';
+import { type CoreListener, startCore } from '../../src/app/coreClient';
 import type { FrameMessage, OpenRequest, ToWorker } from '../../src/app/protocol';
 
 class CoreWorker {
@@ -44,11 +44,14 @@ const frameAt = (step: number, lapse: FrameMessage['lapse'], lapseSerial: number
   ...{ type: 'frame', frame: new Float64Array(1), step, lapse, lapseSerial, runningOn: null, behind: false },
 });
 
-function started(): { client: CoreClient; frames: FrameMessage[] } {
+function started(heed: (frame: FrameMessage) => void = () => undefined) {
   const frames: FrameMessage[] = [];
   const nothing = (): void => undefined;
   const listener: CoreListener = {
-    frame: (frame) => frames.push(frame),
+    frame(frame) {
+      heed(frame);
+      frames.push(frame);
+    },
     ...{ opened: nothing, telling: nothing, seen: nothing, told: nothing, other: nothing },
   };
   return { client: startCore(REQUEST, listener), frames };
@@ -85,6 +88,20 @@ test('a frame that waits for its picture while the clock is set says so too', ()
   client.setLapse(0);
   show();
   expect(frames.map(({ lapse }) => lapse)).toEqual([0]);
+  client.dispose();
+});
+
+test('a picture that fails gives its buffer back, and the next frame is shown', () => {
+  const { client, frames } = started((frame) => {
+    if (frame.step === 1) throw new Error('planted');
+  });
+  comes(frameAt(1, 1, 0));
+  expect(() => show()).toThrow('planted');
+  expect(CoreWorker.last.told.filter(({ type }) => type === 'buffer')).toHaveLength(1);
+  show();
+  comes(frameAt(2, 1, 0));
+  show();
+  expect(frames.map(({ step }) => step)).toEqual([2]);
   client.dispose();
 });
 

@@ -119,6 +119,21 @@ describe('a session that cannot be opened', () => {
     await page.getByText('planted').waitFor();
     await expect.poll(() => page.workers().length).toBe(0);
   });
+
+  test('is left before it has opened, and its worker is ended too', async () => {
+    const { page, context } = await openPage({ context: { serviceWorkers: 'block' } });
+    const home = page.url();
+    await context.route(/core\.worker/, (route) =>
+      route.fulfill({ contentType: 'text/javascript', body: '' }),
+    );
+    await page.goto(`${home}?scenario=weighed-in&mode=practice&seed=1&lapse=0`);
+    await expect.poll(() => page.workers().length).toBe(1);
+    await page.evaluate(() => {
+      history.pushState(null, '', '/');
+      dispatchEvent(new PopStateEvent('popstate'));
+    });
+    await expect.poll(() => page.workers().length).toBe(0);
+  });
 });
 
 describe('a killed tab', () => {
