@@ -90,7 +90,7 @@ export function openFaultBook(
 }
 
 /** A leak is mended where it is; any other fault by any of the parts that carry it. */
-function mends(layout: Layout, part: string, { id, site }: ActiveFault): boolean {
+export function mends(layout: Layout, part: string, { id, site }: Pick<ActiveFault, 'id' | 'site'>): boolean {
   const { clearedBy, usualSite } = faultOf(id);
   return usualSite === undefined ? clearedBy.includes(part) : comesWith(layout, part, site ?? usualSite);
 }

@@ -13,7 +13,7 @@ import { DEVICE_IDS } from '../equipment/tools';
 import { layoutOf } from '../layout/layouts';
 import { vehicleIds, vehicleOf } from '../loop/car/vehicles';
 import type { Plant } from '../plant/plantPort';
-import { checkAnswer } from '../session/check/checkAnswer';
+import { checkAnswer, checkAnswerParts } from '../session/check/checkAnswer';
 import { checkBench } from '../session/check/checkBench';
 import { checkBentSigns } from '../session/check/checkBentSigns';
 import { checkFaults } from '../session/check/checkFaults';
@@ -112,6 +112,8 @@ function checkByPlant(
   if (sound('answer')) {
     checkAnswerIds(data, plant, findings);
     checkAnswer(data, findings);
+    if (sound('faults'))
+      checkAnswerParts(data, layoutOf(data.vehicle), plant.choices('replaceable'), findings);
   }
   if (!sound('rubric')) return;
   const rules = rulesOf(data, rubrics);

@@ -123,6 +123,29 @@ describe('a scenario that cannot be, told with its place', () => {
     expect(found()[0]).toMatch(told);
   });
 
+  const partsOf = (file: string, was: string, is: string) => {
+    const text = readFileSync(`scenarios/${file}.yaml`, 'utf8');
+    expect(text).toContain(was);
+    return checkScenario('h.yaml', text.replace(was, is), rubrics).filter(({ message }) =>
+      message.includes('mends nothing'),
+    );
+  };
+
+  it('a part of the answer that mends nothing while the fault waits for another, with that one to write', () => {
+    const [found, ...more] = partsOf('stuck', 'parts: [txv]', 'parts: [blower]');
+    expect(found.message).toMatch(/"blower" mends nothing.*"txv-stuck-closed" is mended by: txv;/);
+    expect(found.fix?.to).toBe('txv');
+    expect(more).toEqual([]);
+    expect(partsOf('stone-chip', 'parts: [condenser, drier]', 'parts: [drier]')).toHaveLength(1);
+  });
+
+  it('a part that goes along with the one that mends is no slip, nor is one beside what is only cleaned', () => {
+    // another error, so that no plan is played
+    const [chip, leaves] = ['causes: [leak-condenser]', 'causes: [condenser-air-blocked], parts: []'];
+    expect(partsOf('stone-chip', chip, 'causes: [leak]')).toEqual([]);
+    expect(partsOf('leaves', leaves, 'causes: [leak], parts: [cabin-filter]')).toEqual([]);
+  });
+
   it.each([
     ['electric', 'clutch-slipping', 'its compressor has no clutch'],
     ['compact', 'bulb-loose', 'its metering device has no bulb on a tube of its own'],

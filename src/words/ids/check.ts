@@ -43,6 +43,7 @@ export interface CheckWords {
   'check.unanswered': 'id';
   'check.nothingHidden': never;
   'check.somethingHidden': never;
+  'check.mendsNothing': 'fit' | 'id' | 'part';
   'check.onceOnly': 'id';
   'check.canName': 'id';
   'check.canOverfull': 'net' | 'printed';
