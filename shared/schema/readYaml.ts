@@ -93,8 +93,7 @@ function parsed(file: string, text: string): ParsedYaml {
     lineCounter: lines,
     prettyErrors: false,
   });
-  if ('empty' in documents || documents.length === 0)
-    throw new YamlError(`${file}:1:1`, 'empty', 'the file holds nothing');
+  if ('empty' in documents || documents.length === 0) throw holdsNothing(file);
   const document = documents[0] as Document.Parsed;
   const problem = document.errors[0] ?? document.warnings[0];
   if (problem) throw slipOf(file, text, problem, lines);
@@ -103,8 +102,13 @@ function parsed(file: string, text: string): ParsedYaml {
   const errors = refusedNodes(document, where);
   const fatal = errors.find(({ code }) => code !== 'duplicate-key');
   if (fatal) return { source: null, errors: errors.slice(0, MOST_ERRORS) };
-  return { source: sourceOf(file, text, document, lines), errors: errors.slice(0, MOST_ERRORS) };
+  const source = sourceOf(file, text, document, lines);
+  if (source.data === null) throw holdsNothing(file);
+  return { source, errors: errors.slice(0, MOST_ERRORS) };
 }
+
+const holdsNothing = (file: string): YamlError =>
+  new YamlError(`${file}:1:1`, 'empty', 'the file holds nothing');
 
 const MOST_ERRORS = 20;
 

@@ -1,5 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { describe, expect, test } from 'vitest';
+import { canEnlarge, enlargeText } from '../support/enlargeText';
 import { openPage } from '../support/openPage';
 
 const SIZES = [
@@ -36,6 +37,24 @@ describe.each(SIZES)('the port drill at $width x $height', (viewport) => {
     expect(question).not.toBe('');
     expect(await page.evaluate(() => document.activeElement?.id)).toBe('drill-question');
     expect(await page.locator('.dtrace').getByText('Start at a port.').count()).toBe(1);
+  });
+});
+
+describe.each([
+  { how: 'a page at twice its size', viewport: { width: 683, height: 384 }, times: 1 },
+  { how: 'text at twice its size', viewport: { width: 1366, height: 768 }, times: 2 },
+])('the port drill with $how', ({ viewport, times }) => {
+  test('keeps its drawing clear of what stands above and below it', async () => {
+    const { page } = await openPage({ path: '?drill=1&seed=9&level=1', context: { viewport } });
+    await page.waitForSelector('.drill-things button');
+    if (times !== 1) {
+      if (!canEnlarge(page)) return;
+      await enlargeText(page, times);
+    }
+    for (const what of ['.top .mark', '.dab button']) await page.locator(what).first().click({ trial: true });
+    const drawing = await page.locator('.dhost').boundingBox();
+    const header = await page.locator('.top').boundingBox();
+    expect(drawing?.y).toBeGreaterThanOrEqual((header?.y ?? 0) + (header?.height ?? Number.NaN));
   });
 });
 

@@ -28,6 +28,8 @@ describe('reading YAML', () => {
     ['a key that is no text', '1: a\n', 'a.yaml:1:1 key-not-text'],
     ['a key that would reach the prototype', '__proto__: {a: 1}\n', 'a.yaml:1:1 key-not-allowed'],
     ['an empty file', '', 'a.yaml:1:1 empty'],
+    ['a file that only says null', '~\n', 'a.yaml:1:1 empty'],
+    ['a file that begins a document and ends', '---\n', 'a.yaml:1:1 empty'],
     [
       'an alias, of which a few lines could unfold into millions',
       'a: &a [x]\nb: [*a, *a]\n',

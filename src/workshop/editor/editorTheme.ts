@@ -20,7 +20,7 @@ const look = EditorView.theme({
     height: '100%',
     background: 'var(--raised)',
     color: 'var(--ink)',
-    fontSize: 'var(--ed-size, 13.5px)',
+    fontSize: '0.84375rem',
   },
   '&.cm-focused': { outline: 'none' },
   '.cm-scroller': { fontFamily: 'var(--mono)', lineHeight: '1.56', overflow: 'auto' },
