@@ -6,6 +6,7 @@ import type { z } from 'zod';
 import { nearest } from '../../src/words/nearest';
 import { formMessage } from './formMessage.ts';
 import { keysAt } from './keysAt.ts';
+import { numberMeant, withUnit } from './numberMeant.ts';
 import type { WithKnownKeys } from './picked.ts';
 import type { Fix, Problem } from './problem.ts';
 import { YamlError, type YamlPath, type YamlPlace, type YamlSource } from './readYaml.ts';
@@ -130,10 +131,12 @@ function meantBy(issue: z.core.$ZodIssue, given: unknown): string | undefined {
     const meant: unknown = issue.params?.meant;
     return typeof meant === 'string' ? meant : undefined;
   }
+  if (issue.code === 'invalid_type')
+    return ['number', 'int'].includes(issue.expected) ? numberMeant(given) : undefined;
   if (issue.code !== 'invalid_value' || !['string', 'boolean', 'number'].includes(typeof given))
     return undefined;
   const known = issue.values.map(String);
-  return known.length === 1 ? known[0] : nearest(String(given), known);
+  return known.length === 1 ? known[0] : (withUnit(given, known) ?? nearest(String(given), known));
 }
 
 function fixOfValue(source: YamlSource, path: YamlPath, to: string): Fix | undefined {
