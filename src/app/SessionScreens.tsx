@@ -59,12 +59,16 @@ function startClockOnBegin(session: RunningSession, lapse: SessionPageProps['ask
 function soundWhenWanted(session: RunningSession): void {
   const owner = getOwner();
   let isAsked = false;
+  let isOver = false;
+  onCleanup(() => {
+    isOver = true;
+  });
   createEffect(() => {
     if (isAsked || settings().sound === 'off') return;
     isAsked = true;
-    void import('../panels/sound/followSound').then(({ followSound }) =>
-      runWithOwner(owner, () => followSound(session.model, () => settings().sound)),
-    );
+    void import('../panels/sound/followSound').then(({ followSound }) => {
+      if (!isOver) runWithOwner(owner, () => followSound(session.model, () => settings().sound));
+    });
   });
 }
 

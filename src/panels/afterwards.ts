@@ -1,4 +1,7 @@
-/** Follows with the next picture of the screen, so that what draws one thing and what draws another share no picture. */
+/**
+ * Follows with the next picture of the screen, so that what draws one thing and what draws another share no picture. What changes
+ * in every picture would never be shown: it has to be paced before.
+ */
 import { createEffect, createSignal, on, onCleanup } from 'solid-js';
 
 export function afterwards<T>(read: () => T): () => T {
