@@ -1,6 +1,7 @@
 /** What of the trainee's own lies within reach, with its place and size: couplers, free ends, the can and the scale. */
 import type { Layout } from '../layout/layout';
 import { type BayFrame, hasCoupler } from './bayFrame';
+import { HANDLE_END_MM } from './drawing/gear/coupler';
 import type { Gear } from './gesture/underPointer';
 import { freeEndAt } from './hose/freeEndAt';
 import { CAN, CAN_TILT, CAN_VALVE, couplerId, endId, SCALE } from './itemIds';
@@ -8,7 +9,7 @@ import type { BayScene } from './scene/bayScene';
 
 const COUPLER_R_MM = 40;
 /** On the mat it lies on its side, as long as it is, and may be taken by its handle. */
-const LYING_R_MM = 62;
+const LYING_R_MM = HANDLE_END_MM;
 const CAN_R_MM = 50;
 const SMALL_R_MM = 32;
 /** The end of a hose: under half of what two of them lie apart. */

@@ -1,5 +1,6 @@
 /** The drawn thing brought near, beside what is said of it. A picture only: everything it shows is in the words too. */
 import { createEffect, createMemo, type JSX, onCleanup, Show } from 'solid-js';
+import { afterwards } from './afterwards';
 import type { SessionModel } from './sessionModel';
 
 /** Draws a thing of the bay into a canvas of that many CSS pixels; null for what cannot be drawn. */
@@ -49,10 +50,10 @@ export function CloseUp(props: {
     place.replaceChildren(...(canvas ? [canvas] : []));
   };
   const shown = createMemo(() => shownNow(props.session, props.id));
-  // The bay is told of a change in the same turn; the picture is made of what it then knows.
+  // The bay is told of a change with the next picture of the screen; this one is made of what it then knows.
+  const known = afterwards(() => [props.session.view(), shown()]);
   createEffect(() => {
-    props.session.view();
-    shown();
+    known();
     cancelAnimationFrame(asked);
     if (props.picture !== null && props.id !== '') asked = requestAnimationFrame(draw);
   });

@@ -37,13 +37,15 @@ function Lying(props: { readonly session: SessionModel; readonly hose: HoseView 
 function ConnectRows(props: { readonly session: SessionModel; readonly hose: HoseView }): JSX.Element {
   const send = (port: string, through: readonly string[]): void =>
     props.session.send({ do: 'couple', hose: props.hose.id, port, route: through.join(',') });
+  const label = (): string => word('panels.hose.connect', { hose: hoseName(props.hose.id) });
   return (
     <For each={props.session.layout.ports}>
       {(port) => (
         <RouteRow
           session={props.session}
           portId={port.id}
-          label={word('panels.hose.connect', { hose: hoseName(props.hose.id) })}
+          label={label()}
+          press={`${label()} ${portName(props.session, port.id)}`}
           onLay={(through) => send(port.id, through)}
         />
       )}
@@ -55,6 +57,8 @@ function RouteRow(props: {
   readonly session: SessionModel;
   readonly portId: string;
   readonly label: string;
+  /** What the button says. */
+  readonly press: string;
   readonly onLay: (through: readonly string[]) => void;
 }): JSX.Element {
   const routes = () => routesOf(props.session.layout, props.portId);
@@ -70,7 +74,7 @@ function RouteRow(props: {
         </select>
       </label>
       <button type="button" class="btn sm" onClick={() => props.onLay(routes()[chosen()]?.through ?? [])}>
-        {props.label} {portName(props.session, props.portId)}
+        {props.press}
       </button>
     </div>
   );
@@ -105,6 +109,7 @@ function CoupledRows(props: {
         session={props.session}
         portId={props.port}
         label={word('panels.hose.lay')}
+        press={word('panels.hose.lay')}
         onLay={(through) =>
           props.session.send({ do: 'route', hose: props.hose.id, route: through.join(',') })
         }

@@ -41,7 +41,9 @@ function gasPlate(session: SessionModel): Plate[] {
   if (!first) return [];
   const others = rest.map(({ gas, reading }) => `${gas} ${inWords(reading)}`).join(', ');
   const note = others === '' ? first.gas : `${first.gas}; ${others}`;
-  return [{ tool: 'identifier', icon: 'sample', reading: first.reading, note }];
+  // With the number, as a low screen has no room for the note.
+  const reading = { ...first.reading, unit: `${first.reading.unit} ${first.gas}` };
+  return [{ tool: 'identifier', icon: 'sample', reading, note }];
 }
 
 function scalePlate(session: SessionModel, tool: string, icon: IconName, signal: string): Plate[] {

@@ -21,6 +21,9 @@ export function choicesOf(parts: PlantParts, set: IdSet): readonly string[] {
       return layout.parts.filter(({ name }) => name !== undefined).map(({ id }) => id);
     case 'hose':
       return [...hoses.keys()].filter((id) => id !== 'utility');
+    case 'any-hose':
+    case 'device-place':
+      return [...hoses.keys()];
     case 'can':
       return [...cans.keys()];
     case 'can-inlet':
@@ -49,8 +52,6 @@ export function choicesOf(parts: PlantParts, set: IdSet): readonly string[] {
       return parts.places.map(({ id }) => id);
     case 'device':
       return Object.keys(parts.desk.service.devices);
-    case 'device-place':
-      return [...hoses.keys()];
     case 'tank':
       return parts.toolVessels.chargingTank < 0 ? [] : ['charging-tank'];
   }

@@ -13,6 +13,7 @@ export const ID_SETS = [
   'covered-port',
   'part',
   'hose',
+  'any-hose',
   'can',
   'can-inlet',
   'gauge',
@@ -140,7 +141,7 @@ export const commandSpecs = {
   },
   'mark-can': { group: 'charge', args: { can: { kind: 'id', of: 'can' }, grams: upTo(1000, 'g') } },
   'store-can': { group: 'charge', args: { can: { kind: 'id', of: 'can' } } },
-  purge: { group: 'charge', args: { hose: { kind: 'id', of: 'hose' }, to: openShut } },
+  purge: { group: 'charge', args: { hose: { kind: 'id', of: 'any-hose' }, to: openShut } },
 
   attach: {
     group: 'service',

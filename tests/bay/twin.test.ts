@@ -134,12 +134,12 @@ describe('a can and the free end of a hose', () => {
     expect(labels(both)).toEqual(
       expect.arrayContaining([
         'Free end of the charging hose, on the mat',
-        'Free end of the utility hose, on the mat',
+        'Free end of the middle hose, on the mat',
       ]),
     );
     expect(labels(both, carrying('can', ['end:charging', 'end:utility']))).toEqual([
       'Can of refrigerant to the free end of the charging hose',
-      'Can of refrigerant to the free end of the utility hose',
+      'Can of refrigerant to the free end of the middle hose',
     ]);
     expect(labels(both, carrying('end:charging', ['can']))).toEqual([
       'Free end of the charging hose to the can',

@@ -46,3 +46,22 @@ test('each kind of close-up', { timeout: 120_000 }, async () => {
   await page.keyboard.press('Escape');
   await page.waitForSelector('.bay-inset', { state: 'hidden' });
 });
+
+/** What the close-up shows, as text. */
+const pictured = (page: Page): Promise<string> =>
+  page.evaluate(() => document.querySelector<HTMLCanvasElement>('.close-up canvas')?.toDataURL() ?? '');
+
+test('a cap that is off is off in the picture too', { timeout: 120_000 }, async () => {
+  const { page } = await openSitting({ scenario: 'weighed-in', mode: 'practice' }, 'drawn');
+  await begin(page);
+  await page.locator('.bay-twin [data-target="port-b"]').focus();
+  await page.keyboard.press('Enter');
+  await page.waitForSelector('.close-up canvas');
+  const capped = await pictured(page);
+  await page.locator('.form button', { hasText: 'Take the cap off' }).click();
+  await page.waitForSelector('.form button:has-text("Put the cap on")');
+  await expect.poll(() => pictured(page), { timeout: 5_000 }).not.toBe(capped);
+  const bare = await pictured(page);
+  await page.locator('.form button', { hasText: 'Put the cap on' }).click();
+  await expect.poll(() => pictured(page), { timeout: 5_000 }).not.toBe(bare);
+});

@@ -17,6 +17,8 @@ const HATCHBACK: PlantOptions = {
   seed: 2,
 };
 
+const CAN = { id: 'can-1', netKg: 0.34, printedTotalKg: 0.37, tareKg: 0.1 };
+
 function run(plant: Plant, seconds: number): void {
   for (let i = 0; i < seconds * 50; i++) plant.advance();
 }
@@ -156,5 +158,15 @@ describe('what got to the air', () => {
     expect(sprayed).toBeGreaterThan(1e-5);
     expect(purged + sprayed).toBeCloseTo(plant.books().ventedKg, 12);
     expect(value(plant, 'vented.otherKg')).toBeCloseTo(0, 12);
+  });
+
+  it('leaves the middle hose too, cracked at the can it is screwed on to', () => {
+    const plant = buildPlant({ ...HATCHBACK, bench: { hoses: ['gauge-set'], cans: [CAN] } });
+    give(plant, { do: 'tap', can: 'can-1', onto: 'utility' }, { do: 'can-valve', can: 'can-1', turn: 2 });
+    run(plant, 2);
+    give(plant, { do: 'purge', hose: 'utility', to: 'open' });
+    run(plant, 3);
+    give(plant, { do: 'purge', hose: 'utility', to: 'shut' });
+    expect(value(plant, 'vented.purgeKg')).toBeGreaterThan(1e-4);
   });
 });

@@ -79,6 +79,9 @@ function knob(hose: CouplerForm, r: number): Drawing {
 /** Scale at which loose gear lies on the mat. */
 export const MAT_SCALE = 0.86;
 
+/** How far its handle reaches from its middle there. */
+export const HANDLE_END_MM = 103 * MAT_SCALE;
+
 /** Loose, in side view, mouth down when `turnDeg` is 0; the barb is at its right, or at its left where asked. */
 export function couplerSide(hose: CouplerForm, turnDeg: number, barbLeft = false): Drawing {
   const upright = placed(sideBadge(hose), turn(-turnDeg, 0, -26));
