@@ -48,6 +48,7 @@ export function FaultFields(props: FieldsProps): JSX.Element {
             possible={possible()}
             typed={typed()}
             known={props.written.vocabulary()?.faults ?? []}
+            vehicle={props.values.vehicle}
             at={index}
             onChange={props.onChange}
           />
@@ -113,6 +114,7 @@ interface FaultProps {
   /** What is looked for among them. */
   readonly typed: string;
   readonly known: readonly FaultWord[];
+  readonly vehicle: string;
   readonly at: number;
   readonly onChange: (wish: Wish) => void;
 }
@@ -123,6 +125,12 @@ function Fault(props: FaultProps): JSX.Element {
   const severity = (): number => moved() ?? props.row.severity ?? 0;
   const fault = (): FaultWord | undefined => props.known.find(({ id }) => id === props.row.fault);
   const isPossible = (): boolean => props.possible.some(({ id }) => id === props.row.fault);
+  const mending = (fault: string): readonly string[] =>
+    props.known.find(({ id }) => id === fault)?.mendedBy[props.vehicle] ?? [];
+  const change = (to: string): void => {
+    const parts = { before: mending(props.row.fault), after: mending(to) };
+    props.onChange({ set: 'fault', at: props.at, to, parts });
+  };
   const figure = (): string => {
     const there = fault();
     if (!there) return '';
@@ -132,9 +140,7 @@ function Fault(props: FaultProps): JSX.Element {
     <div class="ws-fault">
       <label class="ws-f">
         <span>{word('workshop.form.fault', { number: String(props.at + 1) })}</span>
-        <select
-          onChange={(event) => props.onChange({ set: 'fault', at: props.at, to: event.currentTarget.value })}
-        >
+        <select onChange={(event) => change(event.currentTarget.value)}>
           <Show when={!isPossible()}>
             <option value={props.row.fault} selected>
               {word('workshop.form.notHere', { fault: fault()?.title ?? props.row.fault })}

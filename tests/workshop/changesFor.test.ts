@@ -11,6 +11,7 @@ import { vocabulary } from '../../src/workshop/reader/vocabulary';
 
 const METRIC = { pressure: 'kPa', temperature: 'degC', mass: 'g' } as const;
 const ALL = ['owner', 'certified', 'high-voltage-trained'];
+const NO_PARTS = { before: [], after: [] };
 const TEXT = `# A lesson about fans.
 id: own
 title: Own
@@ -63,12 +64,37 @@ describe('a change by the form', () => {
   });
 
   it('of the fault changes the answer and the diagnosis of the solution with it', () => {
-    const { text, data, along } = asked({ set: 'fault', at: 0, to: 'leaking-reed' });
+    const { text, data, along } = asked({ set: 'fault', at: 0, to: 'leaking-reed', parts: NO_PARTS });
     expect(data.faults).toEqual([{ fault: 'leaking-reed', severity: 0.4 }]);
     expect(data.answer.causes).toEqual(['leaking-reed']);
     expect(data.plans.solution[1]).toBe('diagnose leaking-reed sure');
     expect(text).toContain('# said once');
     expect(along).toEqual(['answer', 'plan']);
+  });
+
+  it('of the fault changes the part that is renewed with it, and that in the solution', () => {
+    const text = TEXT.replace('low-charge], parts: []', 'low-charge], parts: [drier, fan]').replace(
+      '    - finish',
+      '    - replace fan\n    - look fan\n    - finish',
+    );
+    const wish = { set: 'fault', at: 0, to: 'clutch-slipping' } as const;
+    const fan = ['fan', 'fan2'];
+    const other = asked({ ...wish, parts: { before: fan, after: ['clutch', 'compressor'] } }, text);
+    expect(other.data.answer.parts).toEqual(['drier', 'clutch']);
+    expect(other.data.plans.solution.slice(2)).toEqual(['replace clutch', 'look fan', 'finish']);
+    expect(other.along).toEqual(['answer', 'plan', 'parts']);
+    for (const after of [[], ['fan']]) {
+      const same = asked({ ...wish, parts: { before: fan, after } }, text);
+      expect(same.data.answer.parts).toEqual(['drier', 'fan']);
+      expect(same.along).toEqual(['answer', 'plan']);
+    }
+  });
+
+  it('knows for each car the parts that mend a fault', () => {
+    const { faults } = vocabulary(METRIC);
+    const clogged = faults.find(({ id }) => id === 'restricted-orifice');
+    expect(clogged?.mendedBy).toMatchObject({ sedan: ['orifice'], hatchback: ['txv'] });
+    expect(faults.find(({ id }) => id === 'overcharge')?.mendedBy.sedan).toEqual([]);
   });
 
   it('of the complaint writes it on one line, in quotes where it needs them', () => {

@@ -93,6 +93,7 @@ export interface WorkshopWords {
   'workshop.form.aYear': 'mass';
   'workshop.along.answer': never;
   'workshop.along.plan': never;
+  'workshop.along.parts': never;
   'workshop.along.varies': never;
   'workshop.along.contents': never;
   'workshop.along.person': never;

@@ -1,6 +1,6 @@
 /**
- * The changes of a text that a form's wish comes to. What would contradict it is changed along and told: the answer and the
- * diagnosis of the solution with a fault, the varied weather with the weather, refrigerant, charge, ports and a person who may
+ * The changes of a text that a form's wish comes to. What would contradict it is changed along and told: the answer, the
+ * diagnosis and the repair of the solution with a fault, the varied weather with the weather, refrigerant, charge, ports and a person who may
  * lay hands on it with the car.
  */
 import { isMap, isScalar, isSeq } from 'yaml';
@@ -74,7 +74,11 @@ function wished(text: string, tree: Tree, wish: Wish): Found {
           : [[set(['person'], wish.persons[0]), 'person'] as const]),
       ];
     case 'fault':
-      return [[set(['faults', wish.at, 'fault'], wish.to), null], ...renamed(text, tree, wish)];
+      return [
+        [set(['faults', wish.at, 'fault'], wish.to), null],
+        ...renamed(text, tree, wish),
+        ...repaired(text, tree, wish.parts),
+      ];
   }
 }
 
@@ -92,19 +96,47 @@ function renamed(text: string, tree: Tree, { at, to }: { readonly at: number; re
   const before = scalarAt(tree, ['faults', at, 'fault']);
   if (typeof before !== 'string' || before === to) return [];
   const named = namedAt(tree, before);
-  const lines = nodeAt(tree, SOLUTION);
-  const says = isSeq(lines) ? lines.items : [];
   return [
     ...(named >= 0 ? [[setValue(text, tree, [...CAUSES, named], to), 'answer'] as const] : []),
-    ...says.flatMap((line, index) => {
-      const words = isScalar(line) ? String(line.value).split(' ') : [];
-      if (words[0] !== 'diagnose' || words[1] !== before) return [];
-      const said = ['diagnose', to, ...words.slice(2)].join(' ');
-      return [[setValue(text, tree, [...SOLUTION, index], said), 'plan'] as const];
-    }),
+    ...said(text, tree, ['diagnose', before, to], 'plan'),
   ];
 }
 
+/** The part in the answer that mended the fault before, and the solution's `replace` lines, where the new one needs another. */
+function repaired(
+  text: string,
+  tree: Tree,
+  parts: { readonly before: readonly string[]; readonly after: readonly string[] },
+): Found {
+  const list = nodeAt(tree, PARTS);
+  const listed = isSeq(list) ? list.items.map((item) => (isScalar(item) ? String(item.value) : '')) : [];
+  const at = listed.findIndex((part) => parts.before.includes(part));
+  const [to] = parts.after;
+  if (at < 0 || to === undefined || parts.after.some((part) => listed.includes(part))) return [];
+  return [
+    [setValue(text, tree, [...PARTS, at], to), 'parts'],
+    ...said(text, tree, ['replace', listed[at], to], 'parts'),
+  ];
+}
+
+/** Lines of the solution that say `verb` of one thing, saying it of another. */
+function said(
+  text: string,
+  tree: Tree,
+  [verb, of, to]: readonly [string, string, string],
+  how: Along,
+): Found {
+  const lines = nodeAt(tree, SOLUTION);
+  return (isSeq(lines) ? lines.items : []).flatMap((line, index) => {
+    const words = isScalar(line) ? String(line.value).split(' ') : [];
+    if (words[0] !== verb || words[1] !== of) return [];
+    return [
+      [setValue(text, tree, [...SOLUTION, index], [verb, to, ...words.slice(2)].join(' ')), how] as const,
+    ];
+  });
+}
+
+const PARTS = ['answer', 'parts'];
 const SOLUTION = ['plans', 'solution'];
 
 /** A varied temperature moves with the weather's, or the change would change nothing. */

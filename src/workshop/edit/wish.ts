@@ -15,10 +15,16 @@ export type Wish =
       /** Who may lay hands on it, who is trained least first. */
       readonly persons: readonly string[];
     }
-  | { readonly set: 'fault'; readonly at: number; readonly to: string }
+  | {
+      readonly set: 'fault';
+      readonly at: number;
+      readonly to: string;
+      /** Parts that mend the fault there was, and the new one. */
+      readonly parts: { readonly before: readonly string[]; readonly after: readonly string[] };
+    }
   | { readonly set: 'severity'; readonly at: number; readonly to: number }
   | { readonly add: 'fault'; readonly id: string; readonly severity: number }
   | { readonly remove: 'fault'; readonly at: number };
 
 /** Places that had to be changed along, so that the file goes on saying one thing. */
-export type Along = 'answer' | 'plan' | 'varies' | 'contents' | 'ports' | 'person';
+export type Along = 'answer' | 'plan' | 'parts' | 'varies' | 'contents' | 'ports' | 'person';

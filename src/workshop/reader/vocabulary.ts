@@ -14,10 +14,12 @@ import type { Fault } from '../../faults/fault';
 import { FAULT_GROUPS, type FaultGroup } from '../../faults/registry';
 import type { DisplayUnits } from '../../instruments/displayUnits';
 import { layoutOf } from '../../layout/layouts';
+import { placesOf } from '../../layout/placesOf';
 import { tracePort } from '../../layout/trace';
 import { routesOf } from '../../layout/zones';
 import { vehicleIds, vehicleOf } from '../../loop/car/vehicles';
 import { type ArgSpec, type CommandId, commandSpecs } from '../../plant/commandSpecs';
+import { mends } from '../../plant/faultBook';
 import { eventIds } from '../../session/conditions/eventIds';
 import { isTrained } from '../../session/law/isTrained';
 import { rubrics } from '../../session/scenario/rubrics';
@@ -46,6 +48,8 @@ export interface FaultWord {
   readonly figures: readonly string[];
   /** Vehicles that can have it. */
   readonly vehicles: readonly string[];
+  /** By vehicle, parts whose renewal takes it away; of a leak where it usually is. */
+  readonly mendedBy: Readonly<Record<string, readonly string[]>>;
   readonly excludes: readonly string[];
 }
 
@@ -99,6 +103,7 @@ export function vocabulary(units: DisplayUnits): Vocabulary {
         figureOf(fault.quantity.name, fault.quantity.unit, fault.quantity.at(step / SEVERITY_STEPS), units),
       ),
       vehicles: vehicleIds.filter((id) => fault.applies(vehicleOf(id))),
+      mendedBy: Object.fromEntries(vehicleIds.map((id) => [id, mendingParts(fault, id)])),
       excludes: fault.excludes,
     })),
     commands: (Object.keys(commandSpecs) as CommandId[]).map((id) => ({
@@ -115,6 +120,12 @@ const groupedFaults = () =>
   (Object.keys(FAULT_GROUPS) as FaultGroup[]).flatMap((group) =>
     FAULT_GROUPS[group].map((fault: Fault) => ({ group, fault })),
   );
+
+function mendingParts({ id, clearedBy }: Fault, vehicle: string): readonly string[] {
+  const layout = layoutOf(vehicle);
+  const known = placesOf(layout);
+  return clearedBy.filter((part) => known.has(part) && mends(layout, part, { id }));
+}
 
 function portsOf(vehicle: string): PortWays[] {
   const layout = layoutOf(vehicle);
