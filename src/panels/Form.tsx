@@ -2,7 +2,7 @@
  * A form over the bay: heading, one sentence, fields, foot. It never lies over the readings. Focus goes in when it opens
  * and back to where it was when it closes; Esc closes and writes nothing. What came of a press is said in the form.
  */
-import { createContext, type JSX, onCleanup, onMount, Show, useContext } from 'solid-js';
+import { createContext, createEffect, type JSX, onCleanup, onMount, Show, useContext } from 'solid-js';
 import { word } from '../words/words';
 import { IconButton } from './controls';
 import { giveFocusBack, keepFocusWithin } from './focusKeeping';
@@ -39,6 +39,11 @@ export function Form(props: FormProps): JSX.Element {
     onCleanup(keepFocusWithin(box));
   });
   onCleanup(() => giveFocusBack(before));
+  let strip: HTMLDivElement | undefined;
+  // Its room stays when it has gone: what is pressed would move under the finger.
+  createEffect(() => {
+    if (outcome() && strip) strip.style.minHeight = `${strip.getBoundingClientRect().height}px`;
+  });
   const onKeyDown = (event: KeyboardEvent): void => {
     if (event.key !== 'Escape') return;
     event.stopPropagation();
@@ -73,7 +78,7 @@ export function Form(props: FormProps): JSX.Element {
         />
       </div>
       <div class="fb">{props.children}</div>
-      <div role="status" class="form-outcome">
+      <div role="status" class="form-outcome" ref={strip}>
         <Show when={outcome()}>
           {(line) => (
             <p class="slim-note">

@@ -65,3 +65,20 @@ test('a cap that is off is off in the picture too', { timeout: 120_000 }, async 
   await page.locator('.form button', { hasText: 'Put the cap on' }).click();
   await expect.poll(() => pictured(page), { timeout: 5_000 }).not.toBe(bare);
 });
+
+test('what is pressed stays where it is when the word on the last act has gone', {
+  timeout: 120_000,
+}, async () => {
+  const { page } = await openSitting({ scenario: 'weighed-in', mode: 'practice' }, 'drawn');
+  await begin(page);
+  for (const tool of ['Goggles', 'Gloves', 'Can 1']) await page.locator('.tool', { hasText: tool }).click();
+  await page.locator('.form button', { hasText: 'the charging hose' }).click();
+  await page.locator('.form button', { hasText: 'Take it off the hose' }).waitFor();
+  await page.locator('.form .form-outcome p').waitFor();
+  const topPx = (): Promise<number> =>
+    page.evaluate(() => document.querySelector('.form .step-field')?.getBoundingClientRect().top ?? 0);
+  await page.evaluate(() => document.querySelector('.form .fb')?.scrollTo(0, 10_000));
+  const before = await topPx();
+  await page.locator('.form .form-outcome p').waitFor({ state: 'detached' });
+  expect(await topPx()).toBeCloseTo(before, 0);
+});
