@@ -61,7 +61,7 @@ function PressureMarks(props: { readonly face: FaceKind; readonly units: Display
           <>
             <path class={tickClass(mark)} d={radialPath(CENTRE, 109, TICK_INNER[mark.size], mark.angleDeg)} />
             <Show when={mark.numeral}>
-              <text class="g-n" x={x} y={y + 4}>
+              <text class="g-n" classList={{ long: Number(mark.numeral) > 999 }} x={x} y={y + 4}>
                 {mark.numeral}
               </text>
             </Show>

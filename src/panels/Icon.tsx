@@ -58,9 +58,8 @@ const PATHS = {
 export type IconName = keyof typeof PATHS;
 
 export function Icon(props: { readonly name: IconName; readonly size?: number }): JSX.Element {
-  const size = (): number => props.size ?? 20;
   return (
-    <svg class="ic" width={size()} height={size()} viewBox="0 0 24 24" aria-hidden="true">
+    <svg class="ic" style={{ '--ic': props.size ?? 20 }} viewBox="0 0 24 24" aria-hidden="true">
       <path d={PATHS[props.name]} />
     </svg>
   );

@@ -109,7 +109,7 @@ export function Menu(props: MenuProps): JSX.Element {
             </button>
           </Show>
           <button type="button" class="item" onClick={() => props.onHome()}>
-            <Icon name="clock" />
+            <Icon name="door" />
             {word('app.scenarios')}
           </button>
           <button type="button" class="item" onClick={() => props.onHelp()}>
