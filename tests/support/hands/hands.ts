@@ -115,15 +115,27 @@ export function keys(page: Page): Hands {
   };
 }
 
+/** Where it lies once the bay has taken the room that a form left. */
+async function atRest(target: Locator): Promise<DOMRect> {
+  return target.evaluate(async (element) => {
+    const picture = (): Promise<number> => new Promise(requestAnimationFrame);
+    const where = (): string => JSON.stringify(element.getBoundingClientRect());
+    for (let before = ''; before !== where(); ) {
+      before = where();
+      for (let count = 0; count < 4; count++) await picture();
+    }
+    return element.getBoundingClientRect();
+  });
+}
+
 export function fingers(page: Page): Hands {
   /** A thing of the bay is drawn; what stands over it lets the touch through. */
   const tap = async (target: Locator): Promise<void> => {
     await target.waitFor({ state: 'attached' });
     const isDrawn = await target.evaluate((element) => element.closest('.bay-twin') !== null);
     if (!isDrawn) return target.tap();
-    const box = await target.boundingBox();
-    if (!box) throw new Error(`${target} is not to be seen`);
-    await page.touchscreen.tap(box.x + box.width / 2, box.y + box.height / 2);
+    const { x, y, width, height } = await atRest(target);
+    await page.touchscreen.tap(x + width / 2, y + height / 2);
   };
   return {
     page,
