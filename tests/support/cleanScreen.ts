@@ -80,17 +80,17 @@ function overlaps(): string[] {
 }
 
 /** With text at twice its size, in a window that stays as it is, nothing leaves the page and nothing lies over another. */
-async function inLargeText(page: Page): Promise<string[]> {
+async function inLargeText(page: Page, at: typeof DESK): Promise<string[]> {
   await enlargeText(page, 2);
   const found: string[] = [];
-  for (const size of [DESK, SMALL]) {
+  for (const size of [DESK, SMALL, PHONE]) {
     await page.setViewportSize(size);
     const width = await page.evaluate(() => document.documentElement.scrollWidth);
     if (width > size.width + 1) found.push(`${size.width}: sideways ${width}`);
     found.push(...(await page.evaluate(overlaps)).map((what) => `${size.width}: ${what}`));
   }
   await enlargeText(page, 1);
-  await page.setViewportSize(DESK);
+  await page.setViewportSize(at);
   return found;
 }
 
@@ -111,6 +111,6 @@ export async function expectClean(
     if (size === at || (size === PHONE && kind === 'screen'))
       note(`axe, ${size.width} x ${size.height}`, await axeFindings(page));
   }
-  if (at.width === DESK.width && canEnlarge(page)) note('text twice as large', await inLargeText(page));
+  if (at.width === DESK.width && canEnlarge(page)) note('text twice as large', await inLargeText(page, at));
   expect(found).toEqual({});
 }
