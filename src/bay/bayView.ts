@@ -22,6 +22,7 @@ import { type Entry, entriesOf, type GearPlaces } from './twin/entries';
 import { handHint } from './twin/handHint';
 import { createHintLine } from './twin/hintLine';
 import { createInset } from './twin/inset';
+import { fromUnder, intoPicture } from './twin/intoSight';
 import { bindKeyboard } from './twin/keyboard';
 import { createLabels } from './twin/labels';
 import { createTwin } from './twin/twin';
@@ -161,6 +162,12 @@ function bindBay(
     if (!viewport.resized()) return;
     renderer.resize(size().width, size().height);
     refit();
+    intoSight(document.activeElement);
+  };
+  const moveBy = ([x, y]: PointMm): void => {
+    if (Math.hypot(...viewport.held(x, y)) < 1) return;
+    viewport.move(x, y);
+    refit();
   };
   /**
    * What a browser scrolls into sight when it gets focus: the picture is moved instead, where it can be, so that hands meet
@@ -170,11 +177,16 @@ function bindBay(
     const [x, y] = [root.scrollLeft, root.scrollTop];
     if (x === 0 && y === 0) return;
     root.scrollTo(0, 0);
-    if (Math.hypot(...viewport.held(-x, -y)) < 1) return;
-    viewport.move(-x, -y);
-    refit();
+    moveBy([-x, -y]);
   };
   root.addEventListener('scroll', scrolled);
+  /** What keys have come to is seen: no browser scrolls to the left of a picture or from under a form. */
+  const intoSight = (element: EventTarget | null): void => {
+    if (!(element instanceof Element && twin.entryOf(element) && element.matches(':focus-visible'))) return;
+    scrolled();
+    moveBy(intoPicture(element, root));
+    moveBy(fromUnder(element, root, viewport.held));
+  };
   /** The name of what has focus or lies under the pointer; a way to lead a hose is shown dotted before it is taken. */
   const point = (entry: Entry | null): void => {
     labels.tag(entry, camera());
@@ -216,7 +228,10 @@ function bindBay(
     },
   });
   bindKeyboard({ layout, twin, hands, callbacks, frame: () => frame, entries });
-  twin.root.addEventListener('focusin', (event) => point(twin.entryOf(event.target)));
+  twin.root.addEventListener('focusin', (event) => {
+    intoSight(event.target);
+    point(twin.entryOf(event.target));
+  });
   twin.root.addEventListener('focusout', ({ relatedTarget }) => {
     if (twin.entryOf(relatedTarget) === null) point(null);
   });

@@ -15,7 +15,7 @@ import {
 export interface Viewport {
   camera(): Camera;
   size(): HostSize;
-  /** Near enough that there is something to move to. */
+  /** Near enough that there is something to move to, or moved already. */
   canMove(): boolean;
   /** Looks at the host's size; false where it has not changed. */
   resized(): boolean;
@@ -41,7 +41,7 @@ export function createViewport(host: HTMLElement, layout: Layout): Viewport {
   return {
     camera: () => camera,
     size: () => size,
-    canMove: () => level > COVER_LEVEL,
+    canMove: () => level > COVER_LEVEL || centre !== null,
     resized() {
       const now = sizeOf(host);
       if (now.width === size.width && now.height === size.height) return false;

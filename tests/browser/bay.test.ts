@@ -186,3 +186,42 @@ describe('the picture of the bay', () => {
       .toBeLessThan(0.5);
   });
 });
+
+/** Everything of the bay Tab comes to, with how far its middle lies past the picture, CSS pixels. */
+async function pastThePicture(page: Page): Promise<Record<string, number>> {
+  const past: Record<string, number> = {};
+  const stop = () =>
+    page.evaluate(() => {
+      const host = document.querySelector('.bay-view')?.getBoundingClientRect() ?? new DOMRect();
+      const element = document.activeElement as HTMLElement;
+      const { left, right, top, bottom } = element.getBoundingClientRect();
+      const [x, y] = [(left + right) / 2, (top + bottom) / 2];
+      return {
+        id: element.closest('.bay-twin') === null ? undefined : element.dataset.target,
+        away: Math.max(host.left - x, x - host.right, host.top - y, y - host.bottom),
+      };
+    });
+  await page.locator('.bay-twin > *').first().focus();
+  for (;;) {
+    await page.keyboard.press('Tab');
+    const { id, away } = await stop();
+    if (id === undefined) return past;
+    past[id] = Math.round(away);
+  }
+}
+
+describe('what keys come to in the drawn bay', () => {
+  test.each([
+    [1024, 600],
+    [390, 844],
+  ])('is in the picture, however near, at %i × %i', async (width, height) => {
+    const context = { viewport: { width, height } };
+    const { page } = await openSitting({ scenario: 'weighed-in', mode: 'practice', context }, 'drawn');
+    await begin(page);
+    await page.waitForSelector('.bay-twin [data-target]', { state: 'attached' });
+    await page.getByRole('button', { name: 'Nearer' }).click();
+    const past = Object.entries(await pastThePicture(page));
+    expect(past.length).toBeGreaterThan(20);
+    expect(past.filter(([, away]) => away > 0)).toEqual([]);
+  });
+});
