@@ -147,16 +147,22 @@ describe('a scenario that cannot be, told with its place', () => {
   });
 
   it.each([
-    ['electric', 'clutch-slipping', 'its compressor has no clutch'],
-    ['compact', 'bulb-loose', 'its metering device has no bulb on a tube of its own'],
-    ['pickup', 'txv-stuck-open', 'it has an orifice tube, not an expansion valve'],
-  ])('a fault that the %s cannot have, %s, with the reason', (vehicle, fault, why) => {
-    const other = hurry
-      .replace('vehicle: hatchback', `vehicle: ${vehicle}`)
-      .replace('air-in-loop, sev', `${fault}, sev`);
-    const found = checkScenario('h.yaml', other, rubrics).find(({ code }) => code === 'SCN108');
-    expect(found?.message).toContain(why);
-  });
+    ['electric', 'clutch-slipping', 'its compressor has no clutch', ['hatchback', 'sedan']],
+    ['compact', 'bulb-loose', 'its metering device has no bulb on a tube of its own', ['hatchback']],
+    ['pickup', 'txv-stuck-open', 'it has an orifice tube, not an expansion valve', ['compact', 'hatchback']],
+  ])(
+    'a fault that the %s cannot have, %s, with the reason and the cars that can',
+    (vehicle, fault, why, cars) => {
+      const other = hurry
+        .replace('vehicle: hatchback', `vehicle: ${vehicle}`)
+        .replace('air-in-loop, sev', `${fault}, sev`);
+      const found = checkScenario('h.yaml', other, rubrics).find(({ code }) => code === 'SCN108');
+      const [reason, can] = found?.message.split('; it can be in: ') ?? [];
+      expect(reason).toContain(why);
+      expect(can?.split(', ')).toEqual(expect.arrayContaining(cars));
+      expect(can?.split(', ')).not.toContain(vehicle);
+    },
+  );
 
   it('names why for every fault that some car cannot have', () => {
     const picky = faults.filter(({ applies }) => vehicleIds.some((id) => !applies(vehicleOf(id))));

@@ -3,7 +3,7 @@ import type { ScenarioData } from '../../../shared/schema/scenario';
 import type { FaultNeed } from '../../faults/fault';
 import type { LeakPlace } from '../../faults/leakPlaces';
 import { clash, faultIds, faultOf, faultsFor } from '../../faults/registry';
-import { vehicleOf } from '../../loop/car/vehicles';
+import { vehicleIds, vehicleOf } from '../../loop/car/vehicles';
 import { type WordId, word } from '../../words/words';
 import type { Findings } from './findings';
 
@@ -29,10 +29,12 @@ export function checkFaults(data: ScenarioData, places: readonly LeakPlace[], fi
   });
 }
 
-/** What the car has instead of that which the fault is one of. */
+/** What the car has instead of that which the fault is one of, and the cars that can have it. */
 function whyNotHere(id: string, vehicle: string): string {
-  const { needs } = faultOf(id);
-  return word('check.faultNotHere', { id, vehicle, why: needs === undefined ? '' : word(WHY[needs]) });
+  const { needs, applies } = faultOf(id);
+  const why = needs === undefined ? '' : word(WHY[needs]);
+  const cars = vehicleIds.filter((one) => applies(vehicleOf(one))).join(', ') || word('check.none');
+  return word('check.faultNotHere', { id, vehicle, why, cars });
 }
 
 const WHY = {

@@ -29,7 +29,7 @@ export interface CheckWords {
   'check.faultTwice': 'id';
   'check.clash': 'id' | 'other';
   'check.noFault': 'id';
-  'check.faultNotHere': 'id' | 'vehicle' | 'why';
+  'check.faultNotHere': 'cars' | 'id' | 'vehicle' | 'why';
   'check.why.bulb': never;
   'check.why.clutch': never;
   'check.why.coilSwitch': never;
