@@ -9,6 +9,7 @@ import { keysAt } from './keysAt.ts';
 import { numberMeant, withUnit } from './numberMeant.ts';
 import type { WithKnownKeys } from './picked.ts';
 import type { Fix, Problem } from './problem.ts';
+import type { WithMeant } from './quantity.ts';
 import { YamlError, type YamlPath, type YamlPlace, type YamlSource } from './readYaml.ts';
 
 /** Codes of the form: unknown key, missing key, wrong value. */
@@ -40,7 +41,7 @@ function problemsOf(source: YamlSource, schema: z.ZodType, issue: z.core.$ZodIss
   }
   const isMissing = ['invalid_type', 'invalid_value', 'custom'].includes(issue.code ?? '');
   if (isMissing && given === undefined && path.length > 0) return [missing(source, path, issue)];
-  const meant = meantBy(issue, given);
+  const meant = meantBy(issue, given, () => besides(source.data, path));
   const inside = given === null ? keysAt(schema, path) : [];
   const known = inside.length > 0 ? `; known here: ${inside.join(', ')}` : '';
   const said = `${path.join('.') || 'file'}: ${formMessage(issue, given)}${known}`;
@@ -126,11 +127,12 @@ function lineWithin(text: string, key: string): YamlPlace | undefined {
 }
 
 /** One of a closed list that is near, or what the schema itself takes it for. */
-function meantBy(issue: z.core.$ZodIssue, given: unknown): string | undefined {
-  if (issue.code === 'custom') {
-    const meant: unknown = issue.params?.meant;
-    return typeof meant === 'string' ? meant : undefined;
-  }
+function meantBy(
+  issue: z.core.$ZodIssue,
+  given: unknown,
+  beside: () => readonly string[],
+): string | undefined {
+  if (issue.code === 'custom') return (issue as WithMeant).params?.meantBeside?.(beside());
   if (issue.code === 'invalid_type')
     return ['number', 'int'].includes(issue.expected) ? numberMeant(given) : undefined;
   if (issue.code !== 'invalid_value' || !['string', 'boolean', 'number'].includes(typeof given))
@@ -164,6 +166,16 @@ export function valueAt(data: unknown, path: YamlPath): unknown {
     here = (here as Record<string | number, unknown>)[part];
   }
   return here;
+}
+
+/** Texts of the same group, the nearest to this key first. */
+function besides(data: unknown, path: YamlPath): string[] {
+  const group = valueAt(data, path.slice(0, -1));
+  if (typeof group !== 'object' || group === null || Array.isArray(group)) return [];
+  const here = Object.keys(group).indexOf(String(path.at(-1)));
+  const far = Object.values(group).map((value, at) => ({ value, far: Math.abs(at - here) }));
+  const texts = far.sort((a, b) => a.far - b.far).map(({ value }) => value);
+  return texts.filter((value) => typeof value === 'string');
 }
 
 /** For the build: the data when the form is right; else a `YamlError` that starts with the first problem. */

@@ -4,15 +4,22 @@ import { parseQuantity, QuantityError } from '../../src/units/quantity';
 import { type QuantityKind, unitsOf } from '../../src/units/unitTable';
 import { unitMeant } from './unitMeant.ts';
 
+/** An issue of a quantity says what was meant, given the texts beside it. */
+export interface WithMeant {
+  readonly params?: { readonly meantBeside?: (beside: readonly string[]) => string | undefined };
+}
+
 export function quantity(
   kind: QuantityKind,
   range: { readonly min: number; readonly max: number },
 ): z.ZodType<string> {
   const checked = z.unknown().superRefine((given, context) => {
     const say = (message: string): void => {
-      const meant =
-        typeof given === 'string' || typeof given === 'number' ? unitMeant(given, kind, range) : undefined;
-      context.addIssue({ code: 'custom', message, input: given, params: { meant } });
+      const meantBeside = (beside: readonly string[]): string | undefined =>
+        typeof given === 'string' || typeof given === 'number'
+          ? unitMeant(given, kind, range, beside)
+          : undefined;
+      context.addIssue({ code: 'custom', message, input: given, params: { meantBeside } });
     };
     if (typeof given === 'number') return say(`${given} needs a unit; it is a ${kind}`);
     if (typeof given !== 'string') return say(`expected a ${kind}, a number with its unit`);

@@ -74,11 +74,25 @@ const USUAL: Partial<Readonly<Record<QuantityKind, readonly string[]>>> = {
 const HERE: Partial<Readonly<Record<QuantityKind, Allowed>>> = { mass: { min: 0, max: 5 } };
 const NUMBER = /^\s*([+\-−]?(?:\d+\.?\d*|\d*[.,]\d+)(?:[eE][+-]?\d+)?)\s*(.*?)\s*$/;
 
-export function unitMeant(given: string | number, kind: QuantityKind, allowed?: Allowed): string | undefined {
+/** `beside` are the quantities that stand beside it, nearest first: a bare number is likely in the unit of one of them. */
+export function unitMeant(
+  given: string | number,
+  kind: QuantityKind,
+  allowed?: Allowed,
+  beside: readonly string[] = [],
+): string | undefined {
   const [, number, unit] = NUMBER.exec(String(given)) ?? [];
   if (number === undefined) return undefined;
   const value = number.replace(',', '.');
-  return candidates(value, unit, kind).find((text) => fits(text, kind, allowed ?? HERE[kind]));
+  const all = [...likeBeside(value, unit, kind, beside), ...candidates(value, unit, kind)];
+  return all.find((text) => fits(text, kind, allowed ?? HERE[kind]));
+}
+
+/** A share is told by its own size. */
+function likeBeside(value: string, unit: string, kind: QuantityKind, beside: readonly string[]): string[] {
+  if (unit !== '' || kind === 'ratio') return [];
+  const units = beside.filter((text) => fits(text, kind, undefined)).map((text) => NUMBER.exec(text)?.[2]);
+  return units.flatMap((name) => (name === undefined ? [] : [`${value} ${name}`]));
 }
 
 function candidates(value: string, unit: string, kind: QuantityKind): string[] {

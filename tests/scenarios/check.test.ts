@@ -114,6 +114,25 @@ describe('a slip', () => {
   });
 });
 
+describe('a bare number', () => {
+  const cans = '    - { id: can-1, net: 12 oz, printed: 12 oz, tare: 90 g }';
+  const click = readFileSync('scenarios/click-click.yaml', 'utf8');
+  const meant = (was: string, is: string) => {
+    expect(click).toContain(was);
+    const found = checkScenario('c.yaml', click.replace(was, is), rubrics);
+    return found.filter(({ code }) => code === 'SCN003').map(({ fix }) => fix?.to);
+  };
+
+  it.each([
+    ['its neighbour is in ounces', '{ id: can-1, net: 10, printed: 12 oz, tare: 110 g }', '10 oz'],
+    ['the nearest that has a unit is', '{ id: can-1, net: 10 oz, printed: 12, tare: 110 g }', '12 oz'],
+    ['that would be more than can be', '{ id: can-1, net: 10 oz, printed: 12 oz, tare: 110 }', '110 g'],
+    ['none beside it has a unit', '{ id: can-1, net: 300, printed: 340, tare: 110 }', '300 g'],
+  ])('of a can is meant as %s', (_, is, to) => {
+    expect(meant(cans, `    - ${is}`)[0]).toBe(to);
+  });
+});
+
 describe('a file', () => {
   it('that is no YAML is told by line and column', () => {
     expect(check(`${text}\n  : x`)[0].at).toMatch(new RegExp(`^${file}:\\d+:\\d+$`));
