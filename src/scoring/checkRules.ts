@@ -4,7 +4,7 @@ import type { YamlPath } from '../../shared/schema/readYaml';
 import type { Rule } from '../../shared/schema/rubric';
 import type { Plant } from '../plant/plantPort';
 import { checkCondition, unitMeantFor } from '../session/check/checkCondition';
-import type { Findings } from '../session/check/findings';
+import { type Findings, withNear } from '../session/check/findings';
 import type { SignalTable } from '../session/conditions/moment';
 import { valueFor } from '../session/conditions/valueInUnit';
 import { measureList } from '../session/record/measures';
@@ -91,7 +91,7 @@ function checkOutcome(rule: Extract<Rule, { outcome: unknown }>, path: YamlPath,
     const to = unitMeantFor(spec, given);
     const meant = to === undefined ? null : { part: String(given), to };
     const said = word('check.rule', { rule: rule.id, reason });
-    const message = to === undefined ? said : word('check.near', { what: said, near: to });
+    const message = to === undefined ? said : withNear(said, to);
     findings.error([...path, 'outcome', end], 'SCN130', message, meant);
   }
 }

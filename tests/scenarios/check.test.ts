@@ -103,6 +103,12 @@ describe('a slip', () => {
     expect(`${problem?.message} ${found.map(({ message }) => message).join(' ')}`).toContain(says);
   });
 
+  it('has one mark at the end of each part of what is said', () => {
+    const said = slips.flatMap(([was, is]) => check(text.replace(was, is)).map(({ message }) => message));
+    expect(said.filter((one) => /[.;:,] ?[.;:,]/.test(one))).toEqual([]);
+    expect(said.join(' ')).toContain('gloves, overall; did you mean "goggles"?');
+  });
+
   it('is told on its own line, but for what is missing', () => {
     const here = slips.filter(([, , code]) => !['SCN002', 'SCN130', 'SCN131'].includes(code));
     const told = here.filter(([was, is, code]) => {

@@ -5,12 +5,11 @@ import type { YamlPath } from '../../../shared/schema/readYaml';
 import { unitMeant } from '../../../shared/schema/unitMeant';
 import type { SignalSpec } from '../../plant/signalTypes';
 import { nearest } from '../../words/nearest';
-import { word } from '../../words/words';
 import { ConditionError, compileCondition, matchingSignals } from '../conditions/compileCondition';
 import { eventIds } from '../conditions/eventIds';
 import type { SignalTable } from '../conditions/moment';
 import { kindOf } from '../conditions/valueInUnit';
-import type { Findings, Meant } from './findings';
+import { type Findings, type Meant, withNear } from './findings';
 
 const BOUNDS = ['over', 'under', 'is'] as const;
 
@@ -34,7 +33,7 @@ export function checkCondition(
       if (reason === null) return;
       const { key, meant } = whereIn(part, table);
       const isTold = meant === null || reason.includes(meant.to);
-      const said = isTold ? reason : word('check.near', { what: reason, near: meant.to });
+      const said = isTold ? reason : withNear(reason, meant.to);
       findings.error([...at, key], code, tell(said), meant);
     }
   };

@@ -10,7 +10,7 @@ import { isWordId, say, word } from '../../words/words';
 import { STEPS_PER_MINUTE } from '../clock';
 import { argsOf } from '../commandShape';
 import { readPlanLine } from '../plan/planWords';
-import type { Findings, Meant } from './findings';
+import { type Findings, type Meant, withNear } from './findings';
 import type { Sound } from './soundKeys';
 
 /** Of one plan, written out: [guess], three times the longest that ships. */
@@ -55,7 +55,7 @@ function checkLine(line: SingleLine, path: YamlPath, findings: Findings): void {
   const told = isWordId(reason) ? say({ id: reason, values: params }) : reason;
   const meant = meantBy(params);
   const isTold = meant === null || params.near !== undefined;
-  findings.error(path, 'SCN110', isTold ? told : word('check.near', { what: told, near: meant.to }), meant);
+  findings.error(path, 'SCN110', isTold ? told : withNear(told, meant.to), meant);
 }
 
 /** A plan of years would be played for minutes. */

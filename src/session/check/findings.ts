@@ -52,9 +52,13 @@ export function findingsIn(source: YamlSource): Findings {
   };
 }
 
+/** `what`, then what was meant; a whole sentence loses its stop, since more follows. */
+export const withNear = (what: string, near: string): string =>
+  word('check.near', { what: what.replace(/\.$/, ''), near });
+
 /** `what`, then the known id nearest to it, or all there are. */
 function withHint(what: string, id: string, known: readonly string[]): string {
   const near = nearest(id, known);
-  if (near !== undefined) return word('check.near', { what, near });
+  if (near !== undefined) return withNear(what, near);
   return word('check.known', { what, known: known.join(', ') || word('check.none') });
 }
