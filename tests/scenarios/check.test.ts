@@ -214,7 +214,7 @@ describe('a file', () => {
   it('with a leak that only a search tells is warned where nothing searches, and not told to make it larger', () => {
     const leaking = text
       .replace('fault: condenser-fan-dead, severity: 1', 'fault: leak-hose, severity: 0.2')
-      .replace('causes: [condenser-fan-dead]', 'causes: [leak-hose]');
+      .replace('causes: [condenser-fan-dead], parts: [fan]', 'causes: [leak-hose], parts: []');
     const codes = (written: string): string[] => {
       const { formed, ready } = readScenario(file, written, rubrics);
       if (!formed || !ready) throw new Error('cannot be played');
