@@ -9,7 +9,7 @@ const FEATURES = {
   inside: ['inside'],
   pages: ['carCard', 'drill'],
   workshop: ['workshop', 'workshopCar', 'check', 'prove', 'proveTests', 'lazyPlayers'],
-  line: ['cli', 'verbs', 'codes', 'signs', 'report', 'states', 'loop', 'properties', 'suspects'],
+  line: ['cli', 'verbs', 'codes', 'signs', 'report', 'states', 'loop', 'properties', 'suspects', 'list'],
 } as const;
 
 export const LOTS = ['page', 'job', 'findings', 'inside', 'pages', 'workshop', 'line'] as const;

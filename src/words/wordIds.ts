@@ -17,6 +17,7 @@ import type { InsideWords } from './ids/inside';
 import type { InstrumentWords } from './ids/instrument';
 import type { LawWords } from './ids/law';
 import type { LazyPlayersWords } from './ids/lazyPlayers';
+import type { ListWords } from './ids/list';
 import type { LoopWords } from './ids/loop';
 import type { NameWords } from './ids/name';
 import type { PanelsWords } from './ids/panels';
@@ -58,6 +59,7 @@ export interface WordParameters
     InstrumentWords,
     LawWords,
     LazyPlayersWords,
+    ListWords,
     LoopWords,
     NameWords,
     PanelsWords,

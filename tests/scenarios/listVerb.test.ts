@@ -17,12 +17,14 @@ interface Listed {
   }[];
 }
 
+const KINDS = [
+  ...['vehicles', 'faults', 'scenarios', 'tools', 'commands', 'signals', 'ports', 'rules', 'rubrics'],
+  ...['measures', 'events', 'conditions', 'forms', 'domains', 'watches', 'tasks', 'parts', 'places'],
+  ...['zones', 'routes', 'papers', 'jurisdictions', 'keys', 'units', 'waits', 'templates', 'codes'],
+];
+
 describe('list', () => {
-  it.each([
-    ...['vehicles', 'faults', 'scenarios', 'tools', 'commands', 'signals', 'ports', 'rules', 'rubrics'],
-    ...['measures', 'events', 'conditions', 'forms', 'domains', 'watches', 'tasks', 'parts', 'places'],
-    ...['zones', 'routes', 'papers', 'jurisdictions', 'keys', 'units', 'waits', 'templates', 'codes'],
-  ])('%s have ids', async (kind) => {
+  it.each(KINDS)('%s have ids', async (kind) => {
     const { code, out } = await call(['list', kind, '--json']);
     const entries: { id: string }[] = JSON.parse(out);
     expect(code).toBe(0);
@@ -30,8 +32,33 @@ describe('list', () => {
     expect(entries.every(({ id }) => typeof id === 'string' && id !== '')).toBe(true);
   });
 
+  it.each(KINDS)('%s are told in words, every id at the left and no raw figures', async (kind) => {
+    const entries: { id: string }[] = JSON.parse((await call(['list', kind, '--json'])).out);
+    const [headings, ...rest] = (await call(['list', kind])).out.trimEnd().split('\n');
+    expect(headings).toMatch(/^id( |$)/);
+    const lines = rest.slice(rest.findIndex((line) => /^-+( {2}-+)*$/.test(line)) + 1);
+    expect(lines.length).toBeGreaterThan(1);
+    const left = new Set(lines.map((line) => line.split('  ')[0].trimEnd()));
+    expect(entries.filter(({ id }) => !left.has(id))).toEqual([]);
+    expect(lines.filter((line) => /\s$|"|\[object|null|undefined|\d\.\d{4}/.test(line))).toEqual([]);
+  });
+
+  it('tells faults in figures of the trade, with the cars that can have them', async () => {
+    const { out } = await call(['list', 'faults']);
+    const told = (id: string): string => {
+      const [, rest = ''] = new RegExp(`\\n${id} ([^]*?)(?=\\n\\S|$)`).exec(out) ?? [];
+      return rest.replace(/\s+/g, ' ');
+    };
+    expect(told('low-charge')).toContain('100 % to 20 %');
+    expect(told('leak-seal')).toMatch(/0 g a year .*2,000 g a/);
+    expect(told('overcharge')).toContain('every car');
+    expect(told('missing-orifice')).toContain('sedan');
+    expect(told('missing-orifice')).not.toContain('hatchback');
+    expect(out).not.toMatch(/kg\/s|kg/);
+  });
+
   it('says for each id of a command what it may be on each vehicle', async () => {
-    const commands: Listed[] = JSON.parse((await call(['list', 'commands'])).out);
+    const commands: Listed[] = JSON.parse((await call(['list', 'commands', '--json'])).out);
     const may = (command: string, name: string) =>
       commands.find(({ id }) => id === command)?.args?.find((arg) => arg.name === name)?.may;
     expect(may('couple', 'port')).toEqual({ any: ['port-a', 'port-b'] });
@@ -46,7 +73,7 @@ describe('list', () => {
   });
 
   it('knows every key that a shipped scenario is written with, and that conditions and rules are told elsewhere', async () => {
-    const keys: Listed[] = JSON.parse((await call(['list', 'keys'])).out);
+    const keys: Listed[] = JSON.parse((await call(['list', 'keys', '--json'])).out);
     const known = new Set(keys.map(({ id }) => id));
     const elsewhere = new Set(['deliver[].done', 'rubric.add[]', 'plans']);
     const missing = new Set<string>();
@@ -68,7 +95,7 @@ describe('list', () => {
   });
 
   it('places a leak only where check lets it be', async () => {
-    const places: Listed[] = JSON.parse((await call(['list', 'places'])).out);
+    const places: Listed[] = JSON.parse((await call(['list', 'places', '--json'])).out);
     const at = places.filter(
       ({ vehicle, faults }) => vehicle === 'sedan' && faults?.includes('leak-evaporator'),
     );
@@ -77,6 +104,7 @@ describe('list', () => {
 
   it('never says what is wrong with a car', async () => {
     expect((await call(['list', 'scenarios'])).out).not.toContain('fan-dead');
+    expect((await call(['list', 'scenarios', '--json'])).out).not.toContain('fan-dead');
   });
 
   it('names the nearest kind for a slip', async () => {

@@ -17,6 +17,7 @@ export interface VerbsWords {
   'verbs.hash.summary': never;
   'verbs.states.summary': never;
   'verbs.list.summary': never;
+  'verbs.list.json': never;
   'verbs.list.unknown': 'kind' | 'known';
   'verbs.draft.summary': never;
   'verbs.draft.unknown': 'id' | 'known';
