@@ -49,4 +49,21 @@ describe('the lessons', () => {
     expect(told(full)).not.toBe(told(less));
     expect(told(less)).toContain(`${Math.round(grams(less))} g`);
   });
+
+  it('ticks the first can when it is nearly empty, and the compressor as soon as it turns on it', () => {
+    const scenario = scenarioById('drill-can-on-high');
+    const minutes = (filling: number, running: number): PlanLine[] =>
+      scenario.data.plans.solution.map((line): PlanLine => {
+        if (typeof line !== 'object' || !('times' in line) || line['run-on'] !== '1 min') return line;
+        return { ...line, times: line.times === 2 ? filling : running };
+      });
+    const done = (plan: readonly PlanLine[]): string[] =>
+      played(scenario, plan)
+        .core.view()
+        .deliveries.flatMap((one) => (one.done ? [one.id] : []));
+    expect(done(scenario.data.plans.solution)).toEqual(['decided', 'started', 'stopped', 'told']);
+    expect(done(minutes(2, 3))).not.toContain('stopped');
+    // Just over the cut-in, and stopped at once: it has turned, the can is far from empty.
+    expect(done(minutes(1, 1))).toEqual(['decided', 'started', 'told']);
+  });
 });
