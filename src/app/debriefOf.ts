@@ -1,6 +1,7 @@
 /** The debrief out of a finished session: its log run again into a record, scored, and laid out as plain data. */
 
 import { type DebriefData, type DebriefFinding, TRIPS } from '../panels/debriefModel';
+import { gateReasons } from '../scoring/gateReasons';
 import { PASS_MARK } from '../scoring/passMark';
 import { type Finding, type Score, score } from '../scoring/score';
 import { isWeighable, type Weighed } from '../scoring/weigh';
@@ -107,7 +108,7 @@ export function makeDebrief(
     passMark: PASS_MARK,
     domains: Object.entries(scored.domains).map(([id, { earned, possible }]) => ({ id, earned, possible })),
     criticalCount: scored.critical.length,
-    gateCount: scored.gates.length,
+    gates: gateReasons(scored, record, scenario),
     findings: findingsOf(scored, scenario, record, numbers),
     weighed: weighedOf(weighed),
     suspects: weighed?.story ?? null,
@@ -136,7 +137,7 @@ const NO_POINTS = { seconds: new Float64Array(0), values: new Float64Array(0) };
 /** Of an assessed job that is not handed over, only the file to save: no score, no evidence, no truth. */
 export function tellable(debrief: DebriefData, core: SessionCore): DebriefData {
   if (core.mode !== 'assessed' || core.view().phase === 'debrief') return debrief;
-  const nothing = { score: 0, reported: 0, passed: false, criticalCount: 0, gateCount: 0 };
+  const nothing = { score: 0, reported: 0, passed: false, criticalCount: 0, gates: [] };
   return {
     ...debrief,
     ...nothing,

@@ -63,6 +63,11 @@ function weighing({ isWeighing, suspects }: DebriefData): string {
   return suspects === null ? '' : word('debrief.suspects.weighed');
 }
 
+function gateWords({ gates }: DebriefData): string {
+  if (gates.length === 0) return '';
+  return [...gates.map((reason) => word(`debrief.gate.${reason}`)), word('debrief.notForGate')].join(' ');
+}
+
 export function DebriefScore(props: {
   readonly debrief: DebriefModel;
   readonly identity: JSX.Element;
@@ -95,7 +100,7 @@ export function DebriefScore(props: {
         {data().criticalCount > 0
           ? word('debrief.critical', { count: String(data().criticalCount) })
           : word('debrief.noCritical')}{' '}
-        {data().gateCount > 0 ? word('debrief.gate') : ''}
+        {gateWords(data())}
       </p>
       <p class="s mut" role="status">
         {weighing(data())}

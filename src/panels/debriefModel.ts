@@ -3,6 +3,7 @@ import type { Permission } from '../../shared/schema/jurisdiction';
 import type { DisplayUnits } from '../instruments/displayUnits';
 import type { SaturationLine } from '../instruments/saturation';
 import type { Command } from '../plant/commandSpecs';
+import type { GateReason } from '../scoring/gateReasons';
 import type { Finding } from '../scoring/score';
 import type { SuspectsLeft } from '../scoring/suspectsLeft';
 import type { WeighedMeasures } from '../scoring/whatIf';
@@ -75,8 +76,8 @@ export interface DebriefData {
   readonly passMark: number;
   readonly domains: readonly DebriefDomain[];
   readonly criticalCount: number;
-  /** Gates that stayed shut: what the job asked was answered wrongly, or before anything was read. */
-  readonly gateCount: number;
+  /** Why gates stayed shut; empty where none did. */
+  readonly gates: readonly GateReason[];
   readonly findings: readonly DebriefFinding[];
   /** Who was left after each reading; null before ghosts have weighed it, or where there is nothing to weigh. */
   readonly suspects: readonly SuspectsLeft[] | null;

@@ -1,6 +1,7 @@
 /** What single lessons have to show, beyond being solved and failed. */
 import { describe, expect, it } from 'vitest';
 import type { PlanLine, RepeatedLines } from '../../shared/schema/plan';
+import type { Wait } from '../../shared/schema/waits';
 import { valueAt } from '../../src/session/record/record';
 import { scenarioById } from '../../src/session/scenario/library';
 import { type Played, played } from '../support/plans';
@@ -54,8 +55,9 @@ describe('the lessons', () => {
     const scenario = scenarioById('drill-can-on-high');
     const minutes = (filling: number, running: number): PlanLine[] =>
       scenario.data.plans.solution.map((line): PlanLine => {
-        if (typeof line !== 'object' || !('times' in line) || line['run-on'] !== '1 min') return line;
-        return { ...line, times: line.times === 2 ? filling : running };
+        if (typeof line === 'string' || !('run-on' in line)) return line;
+        const { 'run-on': wait, times } = line as { 'run-on': Wait; times?: number };
+        return wait === '1 min' ? { 'run-on': wait, times: times === 2 ? filling : running } : line;
       });
     const done = (plan: readonly PlanLine[]): string[] =>
       played(scenario, plan)

@@ -8,7 +8,13 @@ export interface DebriefWords {
   'debrief.sub': 'minutes' | 'mode' | 'seed';
   'debrief.critical': 'count';
   'debrief.noCritical': never;
-  'debrief.gate': never;
+  'debrief.gate.wrong': never;
+  'debrief.gate.missing': never;
+  'debrief.gate.unread': never;
+  'debrief.gate.early': never;
+  'debrief.gate.off': never;
+  'debrief.gate.forbidden': never;
+  'debrief.notForGate': never;
   'debrief.happenedToo': 'list';
   'debrief.times': 'count' | 'what';
   'debrief.join': never;
