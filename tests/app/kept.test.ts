@@ -1,4 +1,5 @@
 /** What is done with a session this browser kept, and which result is the best. */
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { isBetter } from '../../src/app/bestResults';
 import { standingOf } from '../../src/app/logStanding';
@@ -7,6 +8,7 @@ import { openCore } from '../../src/app/openCore';
 import { keptOf, sameLog } from '../../src/app/savedSession';
 import { openSession } from '../../src/session/openSession';
 import { scenarioById } from '../../src/session/scenario/library';
+import { word } from '../../src/words/words';
 
 const log = openSession(scenarioById('warm-at-the-lights'), { mode: 'practice', seed: 4 }).log();
 const other = '0123456789abcdef';
@@ -61,5 +63,17 @@ describe('the best result', () => {
     expect(isBetter({ score: 61, mode: 'assessed' }, { score: 60, mode: 'assessed' })).toBe(true);
     expect(isBetter({ score: 60, mode: 'practice' }, { score: 60, mode: 'practice' })).toBe(false);
     expect(isBetter({ score: 0, mode: 'practice' }, null)).toBe(true);
+  });
+});
+
+describe('what is said of practice', () => {
+  it('is the same on the shelf and in the readme: the best score is kept until an assessed one', () => {
+    const kept = 'your best score is kept until an assessed one takes its place';
+    const readme = readFileSync(new URL('../../README.md', import.meta.url), 'utf8').replace(/\s+/g, ' ');
+    expect(word('shelf.practice')).toContain(kept);
+    expect(readme).toContain(kept);
+    expect(readme).not.toContain('without record');
+    expect(isBetter({ score: 40, mode: 'assessed' }, { score: 90, mode: 'practice' })).toBe(true);
+    expect(isBetter({ score: 90, mode: 'practice' }, { score: 40, mode: 'assessed' })).toBe(false);
   });
 });
