@@ -10,6 +10,7 @@ import { playPlan } from '../session/plan/playPlan';
 import type { Scenario } from '../session/scenario/scenario';
 import { type WriteQuantity, writeMetric } from '../session/writeQuantity';
 import { isWordId, say, word } from '../words/words';
+import { repairShown } from './repairShown';
 import { sayFinding } from './sayFinding';
 import { type Score, score } from './score';
 
@@ -47,13 +48,17 @@ export function checkPlans(
 function play(scenario: Scenario, lines: readonly PlanLine[], plan: string, findings: Findings): Score {
   const { core, record } = openRecorded(scenario, 'assessed', SEED);
   const told = new Set<string>();
+  let shown = false;
   for (const { place, words, reason, params } of playPlan(core, lines)) {
     const path = ['plans', plan, ...place];
     // a line that is repeated is told once
     if (told.has(path.join())) continue;
     told.add(path.join());
     const why = isWordId(reason) ? say({ id: reason, values: params }) : reason;
-    const message = word('check.refused', { line: words, reason: why });
+    const refused = word('check.refused', { line: words, reason: why });
+    const isShut = reason === 'refusal.loopShut' && !shown;
+    if (isShut) shown = true;
+    const message = isShut ? withRepair(refused, scenario.data.vehicle) : refused;
     if (plan === 'solution') findings.error(path, 'SCN203', message);
     else findings.warning(path, 'SCN203', message);
   }
@@ -61,3 +66,6 @@ function play(scenario: Scenario, lines: readonly PlanLine[], plan: string, find
     findings.error(['plans', plan], 'SCN204', word('check.unfinished', { plan }));
   return score(record(), scenario);
 }
+
+const withRepair = (what: string, vehicle: string): string =>
+  word('check.repairShown', { what, id: repairShown(vehicle) });

@@ -15,6 +15,7 @@ export interface CheckWords {
   'check.solutionLow': 'broken' | 'mark' | 'score';
   'check.passes': 'plan' | 'score';
   'check.refused': 'line' | 'reason';
+  'check.repairShown': 'id' | 'what';
   'check.unfinished': 'plan';
   'check.chargeOfNothing': never;
   'check.chargeFaultOfNothing': 'id';
