@@ -53,6 +53,15 @@ describe.each(others)('the words in %s', (language) => {
   });
 });
 
+it.each(LANGUAGES)(
+  'what stands one behind the other over the findings is whole sentences in %s',
+  (language) => {
+    const said = featureWords(language, 'workshop');
+    const ids = ['errors', 'advice', 'sound', 'soundPlayed', 'playing'].map((id) => `workshop.found.${id}`);
+    expect(ids.filter((id) => !/^\p{Lu}.*\.$/u.test(said.get(id) ?? ''))).toEqual([]);
+  },
+);
+
 describe('a language', () => {
   it('is spoken once it is set, and English again after it', async () => {
     await setLanguage('es');
