@@ -53,6 +53,7 @@ async function open(request: OpenRequest): Promise<void> {
     channels: core.channels,
     saturation: made.saturation,
     rubric: made.rubric,
+    past: made.past,
     stateHash: core.stateHash(),
     replaySeconds: (performance.now() - started) / 1000,
   });

@@ -10,6 +10,8 @@ import type { Scenario } from '../session/scenario/scenario';
 import { besideGhost } from '../suspects/besideGhost';
 import { findScenario } from './findScenario';
 import { fluidsNeeded, onBench } from './fluidsNeeded';
+import type { PastMinutes } from './gaugeHistory';
+import { pastMinutes } from './pastMinutes';
 import type { OpenRequest } from './protocol';
 import { saturationOf } from './saturationOf';
 
@@ -18,6 +20,8 @@ export interface OpenedCore {
   readonly core: SessionCore;
   readonly saturation: SaturationLine;
   readonly rubric: RubricOutline;
+  /** What instruments read at the end of the log. */
+  readonly past: PastMinutes;
 }
 
 /**
@@ -35,10 +39,11 @@ export async function openCore(
   const isAlone = mode === 'assessed';
   const lives = (log?.lastStep ?? 0) * (isAlone ? 1 : 2);
   const heedRun = (step: number): void => heedShare(step / lives);
-  const alone = openSession(scenario, { mode, seed, heedRun, ...(log ? { log } : {}) });
+  const { past, observe } = pastMinutes(log?.lastStep ?? 0);
+  const alone = openSession(scenario, { mode, seed, heedRun, ...(log ? { log, observe } : {}) });
   const core = isAlone
     ? alone
     : besideGhost(alone, plantOptions(scenario.data, seed), (step) => heedRun(alone.step + step));
   const rubric = rubricOutline(scenario.rules, scenario.weights, PASS_MARK);
-  return { scenario, core, saturation: saturationOf(onBench(scenario.data)), rubric };
+  return { scenario, core, saturation: saturationOf(onBench(scenario.data)), rubric, past };
 }

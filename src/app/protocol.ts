@@ -12,6 +12,7 @@ import type { SignalSpec } from '../plant/signalTypes';
 import type { ShapeProblem } from '../session/commandShape';
 import type { Mode, SessionLog, SessionView } from '../session/corePort';
 import type { BrokenLogError, OtherLogError } from '../session/logProblem';
+import type { PastMinutes } from './gaugeHistory';
 import type { RerunAsk } from './rerunDoor';
 
 export interface OpenRequest {
@@ -52,6 +53,7 @@ export interface Opened extends Seen {
   readonly channels: readonly SignalSpec[];
   readonly saturation: SaturationLine;
   readonly rubric: RubricOutline;
+  readonly past: PastMinutes;
   readonly stateHash: string;
   /** Seconds on the wall that running the log again took. */
   readonly replaySeconds: number;

@@ -205,6 +205,7 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
         frame = new Float64Array(message.channels.length).fill(Number.NaN);
         saturation = message.saturation;
         rubric = message.rubric;
+        history.goOn(message.past, message.view.happened);
         setSeen(message);
         const { step } = message.view;
         latest = { ...latest, step, seconds: step / STEPS_PER_SECOND };

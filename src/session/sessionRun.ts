@@ -42,6 +42,7 @@ export interface SessionJob {
 }
 
 interface Seen {
+  step: number;
   readonly moment: Moment;
   readonly table: SignalTable;
   command: Command | null;
@@ -125,7 +126,7 @@ export function sessionRun(job: SessionJob, mode: Mode, plant: Plant, observe?: 
       return events;
     },
   };
-  const seen: Seen = { moment, table, command: null, edges: [], transitions, quiet: false };
+  const seen: Seen = { step: 0, moment, table, command: null, edges: [], transitions, quiet: false };
   const hear = (event: ControllerEvent): readonly Transition[] => {
     const walked = state.hear(event);
     if (walked.length > 0) transitions = [...transitions, ...walked];
@@ -167,6 +168,7 @@ export function sessionRun(job: SessionJob, mode: Mode, plant: Plant, observe?: 
     edges: readonly Edge[],
     quiet: boolean,
   ): void => {
+    seen.step = plant.step;
     seen.command = command;
     seen.edges = edges;
     seen.transitions = transitions;
