@@ -5,7 +5,8 @@ import type { WorkUi } from '../panels/workUi';
 import { STEPS_PER_SECOND } from '../session/clock';
 import { readWords } from '../session/plan/planWords';
 import { decimalPoint } from '../units/decimalPoint';
-import { happeningWords, refusalWords } from './notices';
+import { happeningWords } from './notices';
+import { ordersFor, unreadWords } from './ordersHelp';
 import type { SessionPageProps } from './SessionPage';
 import type { RunningSession } from './session';
 
@@ -28,8 +29,7 @@ export default function WordsPage(props: WordsPageProps) {
   const { model } = props.session;
   const onLine = (line: string): string | null => {
     const reading = readWords(decimalPoint(line));
-    if ('problem' in reading)
-      return refusalWords(reading.problem.reason, reading.problem.params, model.nameOf);
+    if ('problem' in reading) return unreadWords(line, reading.problem, model.choices);
     if (reading.act.kind === 'command') props.ui.session.send(reading.act.command);
     else model.runOn(reading.act.untilNotable ? 'notable' : (RUN_ON_STEPS[reading.act.steps] ?? '1min'));
     return null;
@@ -46,6 +46,7 @@ export default function WordsPage(props: WordsPageProps) {
     <WordsScreen
       ui={props.ui}
       onLine={onLine}
+      orders={() => ordersFor(model.choices)}
       heard={heard}
       onConnect={(hose) =>
         props.ui.show({ kind: 'tool', tool: hose === 'charging' ? 'charging' : 'gauge-set' })

@@ -1,5 +1,5 @@
 /** The bay in words: the same car as lists and buttons, and a line that takes the words of the command line. */
-import { createSignal, For, type JSX, Show } from 'solid-js';
+import { For, type JSX, Show } from 'solid-js';
 import { writeClock } from '../instruments/displayUnits';
 import type { Line } from '../layout/layout';
 import { loopLines } from '../layout/trace';
@@ -10,7 +10,7 @@ import { benchToolName } from './benchTools';
 import { CarRows } from './CarForm';
 import { CautionPlate } from './CautionPlate';
 import { ClockBar } from './ClockBar';
-import { calm } from './calm';
+import { CommandLine, type Order } from './CommandLine';
 import { carWords } from './carWords';
 import { DecisionBar } from './DecisionBar';
 import { Icon } from './Icon';
@@ -30,6 +30,7 @@ export interface WordsScreenProps {
   readonly ui: WorkUi;
   /** A line as `sit` takes it; answers with what it could not make of it. */
   readonly onLine: (line: string) => string | null;
+  readonly orders: () => readonly Order[];
   /** What just happened, in words. */
   readonly heard: () => readonly { readonly step: number; readonly text: string }[];
   readonly onConnect: (hose: string, port: string) => void;
@@ -157,47 +158,6 @@ function Tools(props: { readonly ui: WorkUi }): JSX.Element {
   );
 }
 
-function CommandLine(props: {
-  readonly onLine: (line: string) => string | null;
-  /** What came of the last act; none while a form says it. */
-  readonly outcome: string | undefined;
-}): JSX.Element {
-  const [line, setLine] = createSignal('');
-  const [problem, setProblem] = createSignal<string | null>(null);
-  const submit = (event: Event): void => {
-    event.preventDefault();
-    const found = props.onLine(line());
-    setProblem(found);
-    if (found === null) setLine('');
-  };
-  const said = (): string => problem() ?? props.outcome ?? '';
-  const spoken = calm(said);
-  return (
-    <form class="field cmd" onSubmit={submit}>
-      <label class="field">
-        <span>{word('words.write')}</span>
-        <input
-          type="text"
-          value={line()}
-          aria-describedby="words-note"
-          onInput={(event) => setLine(event.currentTarget.value)}
-          autocomplete="off"
-          spellcheck={false}
-        />
-      </label>
-      <span class="xs mut" id="words-note">
-        {word('words.writeNote')}
-      </span>
-      <span class="s" aria-hidden="true">
-        {said()}
-      </span>
-      <span role="status" class="vh">
-        {spoken()}
-      </span>
-    </form>
-  );
-}
-
 export function WordsScreen(props: WordsScreenProps): JSX.Element {
   const session = props.ui.session;
   const car = () => carWords(session);
@@ -233,6 +193,7 @@ export function WordsScreen(props: WordsScreenProps): JSX.Element {
           <Tools ui={props.ui} />
           <CommandLine
             onLine={props.onLine}
+            orders={props.orders}
             outcome={props.ui.open() === null ? session.notice()?.text : undefined}
           />
           <CarRows session={session} />

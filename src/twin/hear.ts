@@ -15,6 +15,12 @@ export function sayRefusal(reason: string, params: Params): string {
   return say({ id: reason, values: named(params) });
 }
 
+/** Why a line could not be read: what was typed, and what may be typed, stand as they are typed. */
+export function sayUnread(reason: string, params: Params): string {
+  if (!isWordId(reason)) throw new RangeError(`no word "${reason}"`);
+  return say({ id: reason, values: params });
+}
+
 /** Null for what makes no sight or sound of its own. */
 export function sayHappening({ id, subject }: Happening): string | null {
   const word = `happening.${id}`;

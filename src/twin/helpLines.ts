@@ -2,7 +2,8 @@
 import type { SessionCore } from '../session/corePort';
 import { word } from '../words/words';
 import { sayRefusal } from './hear';
-import { type Possible, type PossibleArg, possible } from './possible';
+import { orderLine } from './orderLine';
+import { possible } from './possible';
 
 export function helpLines(core: SessionCore): string[] {
   const all = possible(core);
@@ -13,17 +14,5 @@ export function helpLines(core: SessionCore): string[] {
       : [word('twin.sit.notNowLine', { command, reason: sayRefusal(whyNot.reason, whyNot.params) })],
   );
   const notNow = later.length === 0 ? [] : [word('twin.sit.notNow'), ...later];
-  return [word('twin.sit.helpHead'), ...now.map(usage), ...notNow];
-}
-
-function usage({ do: command, args }: Possible): string {
-  return [command, ...args.map(argText)].join(' ');
-}
-
-function argText({ name, kind, options, range }: PossibleArg): string {
-  if (range) {
-    const { min, max, unit } = range;
-    return `<${word('twin.sit.numbers', { name, min: String(min), max: String(max), unit })}>`;
-  }
-  return `<${options.join(kind === 'ids' ? ',' : ' | ')}>`;
+  return [word('twin.sit.helpHead'), ...now.map((one) => orderLine(one)), ...notNow];
 }

@@ -40,22 +40,37 @@ export function possible(core: SessionCore): Possible[] {
 }
 
 function possibleCommand(core: SessionCore, id: CommandId): Possible {
-  const spec: CommandSpec = commandSpecs[id];
-  const entries = Object.entries(spec.args);
-  const args = entries.map(([name, arg]) => argOf(core, name, arg));
-  return { do: id, group: spec.group, args, whyNot: whyNot(core, id, args) };
+  const args = argsTaken(id, core.choices);
+  return { do: id, group: commandSpecs[id].group, args, whyNot: whyNot(core, id, args) };
 }
 
-function argOf(core: SessionCore, name: string, spec: ArgSpec): PossibleArg {
+export type Choices = SessionCore['choices'];
+
+/** Whatever an order takes, with what each argument may be now. */
+export function argsTaken(id: CommandId, choices: Choices): PossibleArg[] {
+  const { args }: CommandSpec = commandSpecs[id];
+  return Object.entries(args).map(([name, spec]) => argOf(choices, name, spec));
+}
+
+/** Every order of which something can be named now. */
+export function ordersTaken(choices: Choices): Pick<Possible, 'do' | 'args'>[] {
+  return (Object.keys(commandSpecs) as CommandId[])
+    .map((id) => ({ do: id, args: argsTaken(id, choices) }))
+    .filter(({ args }) => !args.some(lacksChoice));
+}
+
+const lacksChoice = ({ kind, options }: PossibleArg): boolean => kind === 'id' && options.length === 0;
+
+function argOf(choices: Choices, name: string, spec: ArgSpec): PossibleArg {
   if (spec.kind === 'whole') {
     const { min, max, step, unit } = spec;
     return { name, kind: spec.kind, options: [], range: { min, max, step, unit } };
   }
-  return { name, kind: spec.kind, options: spec.kind === 'choice' ? spec.of : core.choices(spec.of) };
+  return { name, kind: spec.kind, options: spec.kind === 'choice' ? spec.of : choices(spec.of) };
 }
 
 function whyNot(core: SessionCore, id: CommandId, args: readonly PossibleArg[]): Possible['whyNot'] {
-  const missing = args.find(({ kind, options }) => kind === 'id' && options.length === 0);
+  const missing = args.find(lacksChoice);
   if (missing) return { reason: 'twin.nothingToName', params: { name: missing.name } };
   let first: Possible['whyNot'] = null;
   for (const command of samples(id, args).slice(0, MOST_TRIED)) {

@@ -10,7 +10,7 @@ import { type PlanAct, readWords } from '../session/plan/planWords';
 import type { Scenario } from '../session/scenario/scenario';
 import { isWordId, say, word } from '../words/words';
 import { lookedLines, portLines, tracedLines } from './closer';
-import { sayCardLine, sayHappening, sayRefusal } from './hear';
+import { sayCardLine, sayHappening, sayRefusal, sayUnread } from './hear';
 import { helpLines } from './helpLines';
 import { ownerAnswer } from './ownerAnswer';
 import { perceive } from './perceive';
@@ -92,7 +92,7 @@ export function sitDown(scenario: Scenario, mode: Mode, seed: number): Sitting {
       if (text === 'look around') return { lines: around(), taken: true };
       const reading = readWords(text);
       if ('act' in reading) return act(reading.act);
-      const reason = sayRefusal(reading.problem.reason, reading.problem.params);
+      const reason = sayUnread(reading.problem.reason, reading.problem.params);
       return { lines: [word('twin.sit.unclear', { reason })], taken: false };
     },
   };

@@ -8,5 +8,10 @@ export interface WordsWords {
   'words.doNow': never;
   'words.write': never;
   'words.writeNote': never;
+  'words.orders': never;
+  'words.ordersListed': 'count';
+  'words.waits': never;
+  'words.seeHelp': never;
+  'words.takes': 'order';
   'words.heard': never;
 }
