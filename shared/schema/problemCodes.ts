@@ -17,6 +17,7 @@ export const PROBLEM_CODES = [
   'SCN018',
   'SCN019',
   'SCN020',
+  'SCN021',
   'SCN101',
   'SCN102',
   'SCN103',

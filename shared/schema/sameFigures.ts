@@ -1,6 +1,6 @@
 /**
  * Whether two sentences hold the same figures, each with its unit, in any order: "0.48 kg" is "0,48 kg", "310,000 km" is
- * "310 000 km", "8 degC" is "8 °C". What is written out in letters is not looked at.
+ * "310 000 km", "8 degC" is "8 °C"; one in braces, which follows its reader's units, stands in braces in both. What is written out in letters is not looked at.
  */
 const FIGURE = /(?<![\w.,])[-−]?\d+(?:[.,  ]\d{3}(?!\d))*(?:[.,]\d+)?/g;
 const UNIT = /^[  ]?(%|°C|°F|psi|kPa|MPa|bar|inHg|mL|kg|g|oz|km|mm|m³|m|rpm|min|s|h|K|V|L)(?![\p{L}\d])/u;
@@ -23,7 +23,8 @@ function figuresOf(written: string): string[] {
   const sentence = written.replaceAll('degC', '°C').replaceAll('degF', '°F');
   return [...sentence.matchAll(FIGURE)].map((match) => {
     const unit = UNIT.exec(sentence.slice(match.index + match[0].length))?.[1];
-    return unit === undefined ? plain(match[0]) : `${plain(match[0])} ${unit}`;
+    const figure = unit === undefined ? plain(match[0]) : `${plain(match[0])} ${unit}`;
+    return sentence[match.index - 1] === '{' ? `{${figure}}` : figure;
   });
 }
 

@@ -1,6 +1,7 @@
 /** Last part of the debrief: what to practise, from what was lost, a job for it, and a word of the job's author. */
 import { For, type JSX, Show } from 'solid-js';
 import { plainNumber } from '../instruments/displayUnits';
+import { figuresFor } from '../instruments/figureWords';
 import { word } from '../words/words';
 import type { DebriefData, DebriefModel } from './debriefModel';
 import { domainName } from './domainName';
@@ -49,7 +50,7 @@ export function DebriefNext(props: { readonly debrief: DebriefModel }): JSX.Elem
       <Show when={data().debriefText !== ''}>
         <section class="panel nx" aria-label={word('debrief.next.authors')} data-region tabIndex={-1}>
           <h2>{word('debrief.next.authors')}</h2>
-          <p class="s">{data().debriefText}</p>
+          <p class="s">{figuresFor(data().debriefText, props.debrief.units)}</p>
         </section>
       </Show>
     </>

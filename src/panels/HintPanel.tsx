@@ -1,6 +1,7 @@
 /** Hints in levels: opened ones stay, the next is told with its price. Esc closes, wherever in the bay the focus is. */
 import { For, type JSX, onCleanup, onMount, Show } from 'solid-js';
 import { plainNumber } from '../instruments/displayUnits';
+import { figuresFor } from '../instruments/figureWords';
 import { word } from '../words/words';
 import { IconButton } from './controls';
 import { giveFocusBack } from './focusKeeping';
@@ -47,7 +48,9 @@ export function HintPanel(props: {
       <ul class="hl">
         <For each={opened()}>
           {(level) => (
-            <li classList={{ is: level === hints().opened }}>{props.session.facts.hints[level - 1]}</li>
+            <li classList={{ is: level === hints().opened }}>
+              {figuresFor(props.session.facts.hints[level - 1], props.session.units())}
+            </li>
           )}
         </For>
       </ul>

@@ -1,4 +1,5 @@
 /** Numbers of signals and measures for a reader, with their unit. Whoever has a reader's own units passes another one. */
+import { tellFigures } from '../units/figuresInText';
 import { formatNumber, formatQuantity } from '../units/format';
 
 /** `source` is the signal or measure: its name tells a temperature from a difference. */
@@ -22,3 +23,12 @@ export const writeMetric: WriteQuantity = ({ source, value, unit }) => {
   if (unit === 'W') return formatQuantity(value, 'kW', 0.1);
   return formatNumber(value, 1);
 };
+
+const SI_UNIT = { gaugePressure: 'Pa', absolutePressure: 'Pa abs', temperature: 'K', mass: 'kg' } as const;
+
+/** The figures of a text in the same units. */
+export const writeFigures = (text: string): string =>
+  tellFigures(text, ({ kind, valueSi }) => {
+    if (kind === 'temperature') return formatQuantity(valueSi, 'degC', 1);
+    return writeMetric({ source: kind, value: valueSi, unit: SI_UNIT[kind] });
+  });

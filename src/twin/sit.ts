@@ -8,6 +8,7 @@ import type { Mode, SessionCore } from '../session/corePort';
 import { openSession } from '../session/openSession';
 import { type PlanAct, readWords } from '../session/plan/planWords';
 import type { Scenario } from '../session/scenario/scenario';
+import { writeFigures } from '../session/writeQuantity';
 import { isWordId, say, word } from '../words/words';
 import { lookedLines, portLines, tracedLines } from './closer';
 import { sayCardLine, sayHappening, sayRefusal, sayUnread } from './hear';
@@ -69,7 +70,7 @@ export function sitDown(scenario: Scenario, mode: Mode, seed: number): Sitting {
     if (command.do === 'trace') lines.push(...tracedLines(data.vehicle, String(command.port)));
     if (command.do === 'look') lines.push(...lookedLines(data.vehicle, core, String(command.at)));
     if (command.do === 'hint')
-      lines.push(word('twin.sit.hint', { hint: data.hints[Number(command.level) - 1] }));
+      lines.push(word('twin.sit.hint', { hint: writeFigures(data.hints[Number(command.level) - 1]) }));
     lines.push(
       ...core
         .view()

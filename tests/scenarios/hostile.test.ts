@@ -64,6 +64,16 @@ const hostile: readonly (readonly [what: string, text: () => string, code: strin
     () => instead('  - It is cold on', '  - <img src=x onerror=alert(1)> It is cold on'),
     'SCN020',
   ],
+  [
+    'a figure of no unit in a hint',
+    () => instead('  - It is cold on', '  - At {480 grams} it is cold on'),
+    'SCN021',
+  ],
+  [
+    'a figure in braces on a paper',
+    () => instead('title: Fine until', 'title: At {17 degC} fine until'),
+    'SCN021',
+  ],
   ['an address', () => instead('author: Your name', 'author: https://example.org/me'), 'SCN020'],
   ['an address that runs', () => instead('author: Your name', 'author: "javascript:alert(1)"'), 'SCN020'],
   [

@@ -5,6 +5,7 @@
 
 import type { YamlPath } from '../../../shared/schema/readYaml';
 import { unseenIn } from '../../../shared/schema/yamlText';
+import { marksIn } from '../../units/figuresInText';
 import { word } from '../../words/words';
 import type { Findings } from './findings';
 
@@ -16,8 +17,23 @@ export function checkTexts(data: unknown, findings: Findings): void {
     const [found] = MARKUP.exec(text) ?? ADDRESS.exec(text) ?? [];
     if (found !== undefined)
       findings.error(path, 'SCN020', word('check.markup', { found: found.slice(0, 40) }));
+    checkFigures(path, text, findings);
     if (unseenIn(text) >= 0) findings.error(path, 'SCN019', word('check.unseenLetter'));
   }
+}
+
+/** Only hints and the debrief are told in their reader's units. */
+const FOLLOWING: readonly unknown[] = ['hints', 'debrief'];
+
+function checkFigures(path: YamlPath, text: string, findings: Findings): void {
+  const follows = FOLLOWING.includes(path[0]);
+  const wrong = marksIn(text).find(({ isFigure }) => isFigure !== follows && (follows || isFigure));
+  if (wrong === undefined) return;
+  const mark = wrong.mark.slice(0, 40);
+  const said = follows
+    ? word('check.noFigure', { mark, example: '{290 kPa}' })
+    : word('check.figureHere', { mark });
+  findings.error(path, 'SCN021', said);
 }
 
 function* textsOf(data: unknown, path: YamlPath): Generator<[YamlPath, string]> {

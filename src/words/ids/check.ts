@@ -52,6 +52,8 @@ export interface CheckWords {
   'check.noCover': 'id';
   'check.noVehicle': 'id';
   'check.markup': 'found';
+  'check.noFigure': 'example' | 'mark';
+  'check.figureHere': 'mark';
   'check.unseenLetter': never;
   'check.reversed': 'from' | 'to';
   'check.otherDay': 'from' | 'to' | 'told' | 'what';

@@ -14,6 +14,7 @@ export interface CodesWords {
   'codes.SCN018': never;
   'codes.SCN019': never;
   'codes.SCN020': never;
+  'codes.SCN021': never;
   'codes.SCN101': never;
   'codes.SCN102': never;
   'codes.SCN103': never;
