@@ -40,13 +40,16 @@ export function FormStrip(props: { readonly written: Written; readonly units: Di
   };
   const alongText = (along: readonly Along[]): string =>
     word('workshop.form.along', { what: along.map((one) => word(`workshop.along.${one}`)).join(', ') });
-  const change = async (wish: Wish): Promise<void> => {
+  /** Whether it was written. */
+  const change = async (wish: Wish): Promise<boolean> => {
     const along = await written.change(wish);
     if (along === null) setSaid(word('workshop.form.noPlace'));
     else setSaid(along.length > 0 ? alongText(along) : word('workshop.form.done'));
+    return along !== null;
   };
   /** The new car is as full as the old one was. */
-  const changeVehicle = (id: string): void => {
+  const changeVehicle = async (select: HTMLSelectElement): Promise<void> => {
+    const id = select.value;
     const next = vehicles().find((one) => one.id === id);
     if (!next) return;
     const [before, charge] = [vehicle(), form()?.chargeG];
@@ -54,7 +57,11 @@ export function FormStrip(props: { readonly written: Written; readonly units: Di
     const chargeG = share === 1 ? next.chargeG : Math.round((share * next.chargeG) / G_STEP) * G_STEP;
     const ports = portChanges(before?.ports ?? [], next.ports);
     const { refrigerant, persons } = next;
-    void change({ set: 'vehicle', to: id, refrigerant, chargeG, ports, persons });
+    const isWritten = await change({ set: 'vehicle', to: id, refrigerant, chargeG, ports, persons });
+    if (!isWritten) select.value = form()?.vehicle ?? '';
+  };
+  const changeComplaint = async (area: HTMLTextAreaElement): Promise<void> => {
+    if (!(await change({ set: 'complaint', to: area.value }))) area.value = form()?.complaint ?? '';
   };
   const ofLabel = (): string => {
     const { symbol, show } = mass();
@@ -71,7 +78,7 @@ export function FormStrip(props: { readonly written: Written; readonly units: Di
           <fieldset class="ws-fields" disabled={isShut()}>
             <label class="ws-f car">
               <span>{word('workshop.form.vehicle')}</span>
-              <select value={values().vehicle} onChange={(event) => changeVehicle(event.currentTarget.value)}>
+              <select value={values().vehicle} onChange={(event) => void changeVehicle(event.currentTarget)}>
                 <Show when={!vehicle()}>
                   <option value={values().vehicle}>{values().vehicle}</option>
                 </Show>
@@ -91,7 +98,7 @@ export function FormStrip(props: { readonly written: Written; readonly units: Di
               least={temperature().show(WEATHER.leastC)}
               most={temperature().show(WEATHER.mostC)}
               step={temperature().step}
-              onSet={(to) => void change({ set: 'temperature', toC: temperature().read(to) })}
+              onSet={(to) => change({ set: 'temperature', toC: temperature().read(to) })}
             />
             <NumberBox
               label={word('workshop.form.humidity')}
@@ -100,7 +107,7 @@ export function FormStrip(props: { readonly written: Written; readonly units: Di
               least={0}
               most={100}
               step={1}
-              onSet={(toPercent) => void change({ set: 'humidity', toPercent })}
+              onSet={(toPercent) => change({ set: 'humidity', toPercent })}
             />
             <NumberBox
               label={word('workshop.form.charge')}
@@ -109,7 +116,7 @@ export function FormStrip(props: { readonly written: Written; readonly units: Di
               least={0}
               most={mass().show(MOST_CHARGE_G)}
               step={mass().step}
-              onSet={(to) => void change({ set: 'charge', toG: mass().read(to) })}
+              onSet={(to) => change({ set: 'charge', toG: mass().read(to) })}
             />
             <FaultFields written={written} values={values()} onChange={(wish) => void change(wish)} />
             <label class="ws-f says">
@@ -118,7 +125,7 @@ export function FormStrip(props: { readonly written: Written; readonly units: Di
                 rows={2}
                 maxLength={300}
                 value={values().complaint}
-                onChange={(event) => void change({ set: 'complaint', to: event.currentTarget.value })}
+                onChange={(event) => void changeComplaint(event.currentTarget)}
               />
             </label>
           </fieldset>

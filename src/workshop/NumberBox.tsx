@@ -8,17 +8,21 @@ export function NumberBox(props: {
   readonly least: number;
   readonly most: number;
   readonly step: number;
-  readonly onSet: (value: number) => void;
+  /** Whether it was written; else the box goes back to what the text says. */
+  readonly onSet: (value: number) => Promise<boolean>;
 }): JSX.Element {
-  const set = (input: HTMLInputElement): void => {
+  const showText = (input: HTMLInputElement): void => {
+    input.value = String(props.value ?? '');
+  };
+  const set = async (input: HTMLInputElement): Promise<void> => {
     const given = Number(input.value);
     if (input.value === '' || !Number.isFinite(given)) {
-      input.value = String(props.value ?? '');
+      showText(input);
       return;
     }
     const held = Math.max(props.least, Math.min(props.most, given));
     input.value = String(held);
-    if (held !== props.value) props.onSet(held);
+    if (held !== props.value && !(await props.onSet(held))) showText(input);
   };
   return (
     <label class="ws-f">
@@ -31,7 +35,7 @@ export function NumberBox(props: {
           max={props.most}
           step={props.step}
           value={props.value ?? ''}
-          onChange={(event) => set(event.currentTarget)}
+          onChange={(event) => void set(event.currentTarget)}
         />
         <span>{props.unit}</span>
       </span>

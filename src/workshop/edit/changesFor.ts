@@ -6,6 +6,7 @@
 import { isMap, isScalar, isSeq } from 'yaml';
 import { parseQuantity } from '../../units/quantity';
 import { CELSIUS_ZERO_K } from '../../units/temperature';
+import { addGroup } from './addMissing';
 import type { TextChange } from './changes';
 import { addItem, removeItem } from './listItems';
 import { portsAlong } from './portsAlong';
@@ -26,7 +27,19 @@ export function changesFor(text: string, wish: Wish): Changes | null {
   const changes = found.map(([change]) => change);
   if (changes.length === 0 || changes[0] === null) return null;
   const along = found.flatMap(([change, how]) => (change !== null && how !== null ? [how] : []));
-  return { changes: changes.filter((change) => change !== null), along: [...new Set(along)] };
+  return { changes: together(changes.filter((change) => change !== null)), along: [...new Set(along)] };
+}
+
+/** What is put in at one place becomes one change, so that its order is plain. */
+function together(changes: readonly TextChange[]): TextChange[] {
+  const found: TextChange[] = [];
+  for (const change of changes) {
+    const { from, to, insert } = change;
+    const at = found.findIndex((one) => from === to && one.from === from && one.to === to);
+    if (at < 0) found.push(change);
+    else found[at] = { from, to, insert: found[at].insert + insert };
+  }
+  return found;
 }
 
 /** The wish itself first, then what goes along. */
@@ -34,6 +47,7 @@ type Found = readonly (readonly [TextChange | null, Along | null])[];
 
 function wished(text: string, tree: Tree, wish: Wish): Found {
   const set = (path: Path, value: string | number): TextChange | null => setValue(text, tree, path, value);
+  const person = scalarAt(tree, ['person']);
   if ('add' in wish) {
     const item = `{ fault: ${wish.id}, severity: ${wish.severity} }`;
     const sound = namedAt(tree, SOUND);
@@ -67,9 +81,8 @@ function wished(text: string, tree: Tree, wish: Wish): Found {
       return [
         [set(['vehicle'], wish.to), null],
         ...portsAlong(text, tree, wish.ports).map((change) => [change, 'ports'] as const),
-        [set(['contents', 'refrigerant'], wish.refrigerant), 'contents'],
-        [set(['contents', 'charge'], `${wish.chargeG} g`), 'contents'],
-        ...(wish.persons.includes(String(scalarAt(tree, ['person'])))
+        ...filled(text, tree, wish),
+        ...(person === null || wish.persons.includes(String(person))
           ? []
           : [[set(['person'], wish.persons[0]), 'person'] as const]),
       ];
@@ -80,6 +93,23 @@ function wished(text: string, tree: Tree, wish: Wish): Found {
         ...repaired(text, tree, wish.parts),
       ];
   }
+}
+
+/** A loop that nothing is said of yet is filled as the car's label has it. */
+function filled(
+  text: string,
+  tree: Tree,
+  { refrigerant, chargeG }: { readonly refrigerant: string; readonly chargeG: number },
+): Found {
+  const loop = nodeAt(tree, ['contents']);
+  const charge = `${chargeG} g`;
+  if (isMap(loop) && loop.items.length > 0)
+    return [
+      [setValue(text, tree, ['contents', 'refrigerant'], refrigerant), 'contents'],
+      [setValue(text, tree, ['contents', 'charge'], charge), 'contents'],
+    ];
+  const lines = [`refrigerant: ${refrigerant}`, `charge: ${charge}`];
+  return [[addGroup(text, tree, ['contents'], lines), 'contents']];
 }
 
 const CAUSES = ['answer', 'causes'];

@@ -1,11 +1,14 @@
 /** Puts an item behind the others of a list, or takes one out, lines and remarks of the others untouched. */
-import { isSeq } from 'yaml';
+import { isScalar, isSeq } from 'yaml';
+import { addGroup } from './addMissing';
 import type { TextChange } from './changes';
 import { nodeAt, type Path, type Tree } from './tree';
 
-/** Null where there is no list. `item` is one line. */
+/** Where no list is there it becomes one; null where something else stands there. `item` is one line. */
 export function addItem(text: string, tree: Tree, path: Path, item: string): TextChange | null {
   const list = nodeAt(tree, path);
+  if (list === null || (isScalar(list) && list.value === null))
+    return addGroup(text, tree, path, [`- ${item}`]);
   if (!isSeq(list) || !list.range) return null;
   const [from, to] = list.range;
   if (list.items.length === 0) return { from, to, insert: `\n  - ${item}` };

@@ -1,4 +1,7 @@
-/** A text as a tree of nodes that know where they stand, for whoever changes it in place. Null where it cannot be read. */
+/**
+ * A text as a tree of nodes that know where they stand, for whoever changes it in place; one without contents where nothing
+ * is written yet. Null where it cannot be read.
+ */
 import { type Document, isMap, isNode, isScalar, isSeq, type Node, parseDocument } from 'yaml';
 
 export type Path = readonly (string | number)[];
@@ -6,7 +9,7 @@ export type Tree = Document.Parsed;
 
 export function treeOf(text: string): Tree | null {
   const tree = parseDocument(text, { version: '1.2', schema: 'core', prettyErrors: false });
-  return tree.errors.length > 0 || !isMap(tree.contents) ? null : tree;
+  return tree.errors.length > 0 || !(tree.contents === null || isMap(tree.contents)) ? null : tree;
 }
 
 export function nodeAt(tree: Tree, path: Path): Node | null {
