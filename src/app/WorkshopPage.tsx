@@ -5,7 +5,7 @@ import './styles/workshopCar.css';
 import './styles/workshopProof.css';
 import { createMemo, type JSX, Show } from 'solid-js';
 import { proofMarkup } from '../export/proof/proofMarkup';
-import { causeName, readingText, testName, toolName } from '../export/proof/written';
+import { causeName, readingText, testName, testNameWithTime, toolName } from '../export/proof/written';
 import { writerOf } from '../instruments/evidenceUnits';
 import { TopBar } from '../panels/TopBar';
 import type { Mode } from '../session/corePort';
@@ -47,6 +47,7 @@ export default function WorkshopPage(props: WorkshopPageProps): JSX.Element {
     names: {
       cause: causeName,
       test: testName,
+      testWithTime: testNameWithTime,
       tool: toolName,
       look: (value) => readingText(value, 'look'),
     },

@@ -14,7 +14,7 @@ export interface CarLinks {
   /** Saves it as a page that needs nothing else. */
   saveProof(proof: Proof): void;
   /** Names of suspects, tests and tools in the reader's language, and of what is seen where a test is a look. */
-  readonly names: Readonly<Record<'cause' | 'test' | 'tool', (id: string) => string>> & {
+  readonly names: Readonly<Record<'cause' | 'test' | 'testWithTime' | 'tool', (id: string) => string>> & {
     readonly look: (value: number) => string;
   };
 }

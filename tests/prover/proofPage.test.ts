@@ -1,10 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import wordsOfProof from '../../shared/words/en/prove.yaml';
+import wordsOfCar from '../../shared/words/en/workshopCar.yaml';
 import { proofMarkup } from '../../src/export/proof/proofMarkup';
 import { proofSheet } from '../../src/export/proof/proofSheet';
 import { sheetText } from '../../src/export/proof/sheetText';
-import { baysText } from '../../src/export/proof/written';
+import { baysText, testName, testNameWithTime } from '../../src/export/proof/written';
 import { findingCodes } from '../../src/prover/findingCodes';
+import { stageSeconds } from '../../src/prover/forecast/stageSeconds';
+import { stagesOf } from '../../src/prover/forecast/stages';
 import { proofOf } from '../../src/prover/proofOf';
 import { scenarioById } from '../../src/session/scenario/library';
 import { setLanguage } from '../../src/words/words';
@@ -43,6 +46,20 @@ describe('the page of a proof', () => {
     expect(text).toContain('–');
     expect(text).toMatch(/\nnothing is wrong +1,400\u00a0kPa\n/);
     expect(text).toMatch(/6\u00a0%.* against 1\u00a0%/);
+  });
+
+  test('says over each column of readings for how long the car had run so', () => {
+    expect(text).toContain('high-side gauge, running, windows open, after 01:30');
+    expect(testNameWithTime('low-gauge.shut')).toBe('low-side gauge, windows shut, after 02:30');
+    for (const id of ['low-gauge.rest', 'clutch.turning.motorway', 'unheard-of'])
+      expect(testNameWithTime(id)).toBe(testName(id));
+    for (const { id, seconds } of stagesOf('hatchback')) expect(seconds).toBe(stageSeconds[id]);
+  });
+
+  test('says of each step what share of the doubt it took away, and means by an error of reading what the workshop does', () => {
+    expect(text).toMatch(/82\s% of all the doubt this way takes away \(1\.8 nats\)/);
+    expect(text).toContain('0.3 errors of reading apart');
+    expect(JSON.stringify(wordsOfCar)).toContain('{spreads} errors of reading apart');
   });
 
   test('says what was left out and why', () => {

@@ -64,6 +64,15 @@ describe('the running car', () => {
   });
 });
 
+it('a compressor that turns and slips is not said to turn as in a sound car', () => {
+  const slipping: ScenarioData = { ...sound, faults: [{ fault: 'clutch-slipping', severity: 1 }] };
+  const runs = runsOf(slipping);
+  expect(runs.own.reading.hubSpeedRatio).toBeLessThan(0.9);
+  expect(runs.sound.reading.hubSpeedRatio).toBe(1);
+  const [, , , clutch] = carLines({ data: slipping, ...runs, band: [] }, METRIC);
+  expect(clutch).toMatch(/^The compressor turns .* and slips: .* %.*; a sound car's turns/);
+});
+
 it('a car without an engine knows no idle', () => {
   expect(waysOf('hatchback')).toEqual(['running', 'idle', 'shut']);
   expect(waysOf('electric')).toEqual(['running', 'shut']);

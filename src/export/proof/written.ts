@@ -1,4 +1,7 @@
 /** Names and numbers as a proof writes them. */
+import { writeClock } from '../../instruments/displayUnits';
+import { stageSeconds } from '../../prover/forecast/stageSeconds';
+import { testName } from '../../prover/forecast/testName';
 import type { Spread } from '../../prover/proof';
 import { type WriteQuantity, writeMetric } from '../../session/writeQuantity';
 import { causesIn } from '../../suspects/causes';
@@ -13,7 +16,18 @@ export const causeName = (suspect: string): string =>
     .map((cause) => named(`faults.${cause}.title`, named(`name.cause.${cause}`, cause)))
     .join(' + ');
 
-export { testName } from '../../prover/forecast/testName';
+export { testName };
+
+/** A car at rest changes little; one that runs for long is read when it has settled, some sooner than others. */
+const UNTIMED: readonly string[] = ['rest', 'motorway'];
+
+/** With the time that the car has been in that state when it is read. */
+export function testNameWithTime(id: string): string {
+  const stage = Object.keys(stageSeconds).find((one) => id.endsWith(`.${one}`));
+  if (!stage || UNTIMED.includes(stage)) return testName(id);
+  const time = writeClock(stageSeconds[stage as keyof typeof stageSeconds]);
+  return word('proveTests.after', { test: testName(id), time });
+}
 
 export const toolName = (id: string): string => named(`proveTests.tool.${id}`, id);
 export const playerName = (id: string): string => named(`lazyPlayers.${id}.name`, id);

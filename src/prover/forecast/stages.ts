@@ -7,6 +7,7 @@
 import { vehicleOf } from '../../loop/car/vehicles';
 import type { Command } from '../../plant/commandSpecs';
 import { serviceRpm } from '../../plant/serviceRpm';
+import { stageSeconds } from './stageSeconds';
 
 export const STAGE_IDS = ['rest', 'running', 'idle', 'shut', 'motorway', 'off', 'bridged'] as const;
 export type StageId = (typeof STAGE_IDS)[number];
@@ -45,27 +46,39 @@ export function stagesOf(vehicleId: string): readonly Stage[] {
     { do: 'bypass', what: 'low-switch', to: 'on' },
     { do: 'ac', to: 'on' },
   ];
-  const idle: Stage = { id: 'idle', commands: engine(IDLE_RPM), seconds: 50, watchedS: 30, minutes: 1.5 };
+  const idle: Stage = {
+    id: 'idle',
+    commands: engine(IDLE_RPM),
+    seconds: stageSeconds.idle,
+    watchedS: 30,
+    minutes: 1.5,
+  };
   return [
-    { id: 'rest', commands: [], seconds: 2, watchedS: 1, minutes: 0 },
-    { id: 'running', commands: running, seconds: 90, watchedS: 45, minutes: 3 },
+    { id: 'rest', commands: [], seconds: stageSeconds.rest, watchedS: 1, minutes: 0 },
+    { id: 'running', commands: running, seconds: stageSeconds.running, watchedS: 45, minutes: 3 },
     ...(rpm > 0 ? [idle] : []),
     {
       id: 'shut',
       commands: [...engine(rpm), { do: 'windows', to: 'shut' }],
-      seconds: 150,
+      seconds: stageSeconds.shut,
       watchedS: 45,
       minutes: 4,
     },
     {
       id: 'motorway',
       commands: [...engine(FAST_RPM), { do: 'windows', to: 'open' }],
-      seconds: 720,
+      seconds: stageSeconds.motorway,
       settledS: 60,
       watchedS: 30,
       minutes: 12,
     },
-    { id: 'off', commands: [{ do: 'ac', to: 'off' }], seconds: 8, watchedS: 4, minutes: 0.5 },
-    { id: 'bridged', commands: bridged, seconds: 8, watchedS: 4, minutes: BRIDGED_MINUTES },
+    { id: 'off', commands: [{ do: 'ac', to: 'off' }], seconds: stageSeconds.off, watchedS: 4, minutes: 0.5 },
+    {
+      id: 'bridged',
+      commands: bridged,
+      seconds: stageSeconds.bridged,
+      watchedS: 4,
+      minutes: BRIDGED_MINUTES,
+    },
   ];
 }

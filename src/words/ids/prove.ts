@@ -63,7 +63,7 @@ export interface ProveWords {
   'prove.solve.askerText': 'right' | 'seeds';
   'prove.solve.nothing': never;
   'prove.solve.path': 'cost' | 'seed';
-  'prove.solve.step': 'nats' | 'share' | 'tests';
+  'prove.solve.step': 'doubt' | 'nats' | 'share' | 'tests';
   'prove.solve.end': 'cause' | 'charge' | 'share';
   'prove.solve.seedsOne': never;
   'prove.solve.seedsMany': 'count';

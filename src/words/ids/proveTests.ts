@@ -1,6 +1,7 @@
 /** Generated from shared/words/en/proveTests.yaml by `npm run words`; do not edit. */
 export interface ProveTestsWords {
   'proveTests.test': 'state' | 'what';
+  'proveTests.after': 'test' | 'time';
   'proveTests.airAt': 'place';
   'proveTests.pipeAt': 'place';
   'proveTests.fan': 'part';

@@ -41,6 +41,7 @@ export interface WorkshopCarWords {
   'workshopCar.says.clutchOther': 'does' | 'sound';
   'workshopCar.says.never': never;
   'workshopCar.says.always': never;
+  'workshopCar.says.slips': 'share' | 'turns';
   'workshopCar.says.cycles': 'times';
   'workshopCar.says.part': 'share';
   'workshopCar.says.later': 'time';

@@ -22,6 +22,8 @@ const SAME_K = 1.5;
 const SWINGS_SHARE = 0.2;
 const SAME_CYCLES = 0.7;
 const SAME_TURNING = 0.1;
+/** Slower than this against its pulley a hub slips for all to see [guess]. */
+const SLIPS_BELOW = 0.95;
 const PERCENT = 100;
 
 export function carLines({ data, own, sound }: CarPicture, units: DisplayUnits): string[] {
@@ -70,13 +72,22 @@ function ventLine(ownK: number, soundK: number, units: DisplayUnits): string {
 function clutchLine(own: CarReading, sound: CarReading): string {
   const isSame =
     Math.abs(own.cyclesPerMin - sound.cyclesPerMin) < SAME_CYCLES &&
-    Math.abs(own.turningShare - sound.turningShare) < SAME_TURNING;
+    Math.abs(own.turningShare - sound.turningShare) < SAME_TURNING &&
+    slips(own) === slips(sound);
   return isSame
     ? word('workshopCar.says.clutchSame', { does: compressorDoes(own) })
     : word('workshopCar.says.clutchOther', { does: compressorDoes(own), sound: compressorDoes(sound) });
 }
 
-function compressorDoes({ cyclesPerMin, turningShare }: CarReading): string {
+const slips = ({ hubSpeedRatio }: CarReading): boolean => hubSpeedRatio < SLIPS_BELOW;
+
+function compressorDoes(reading: CarReading): string {
+  const turns = turnsHow(reading);
+  if (!slips(reading)) return turns;
+  return word('workshopCar.says.slips', { turns, share: plainNumber(PERCENT * reading.hubSpeedRatio) });
+}
+
+function turnsHow({ cyclesPerMin, turningShare }: CarReading): string {
   if (turningShare === 0) return word('workshopCar.says.never');
   if (cyclesPerMin > 0) return word('workshopCar.says.cycles', { times: plainNumber(cyclesPerMin, 1) });
   if (turningShare > 1 - 1 / PERCENT) return word('workshopCar.says.always');

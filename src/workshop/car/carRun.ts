@@ -24,6 +24,8 @@ export interface CarReading {
   readonly cyclesPerMin: number;
   /** Of the time watched that the compressor turned. */
   readonly turningShare: number;
+  /** Hub to pulley while it turned; 1 where it has none, or never did. */
+  readonly hubSpeedRatio: number;
 }
 
 /** A sample each second, the start first. */
@@ -48,6 +50,7 @@ export interface RunLength {
 
 const SAMPLES_PER_S = 5;
 const S_PER_MIN = 60;
+const HUB = 'clutch.hubSpeedRatio';
 
 export const waysOf = (vehicleId: string): readonly CarWay[] =>
   stagesOf(vehicleId).flatMap(({ id }) => (id === 'running' || id === 'idle' || id === 'shut' ? [id] : []));
@@ -69,7 +72,7 @@ export function* runCar(
     for (let part = 0; part < SAMPLES_PER_S; part++) {
       for (let step = 0; step < STEPS_PER_SECOND / SAMPLES_PER_S; step++) plant.advance();
       if (second > seconds - watchedS)
-        watched.sample(read.lowPa(), read.highPa(), read.ventK(), read.turning());
+        watched.sample(read.lowPa(), read.highPa(), read.ventK(), read.turning(), read.hub());
     }
     note(trace, second, read);
     yield;
@@ -77,7 +80,7 @@ export function* runCar(
   return { trace, reading: watched.reading(watchedS / S_PER_MIN) };
 }
 
-type Readers = Readonly<Record<keyof CarTrace, () => number>>;
+type Readers = Readonly<Record<keyof CarTrace | 'hub', () => number>>;
 
 function readers(plant: Plant): Readers {
   const of = (id: string): (() => number) => {
@@ -89,6 +92,7 @@ function readers(plant: Plant): Readers {
     highPa: of('highSide.gaugePressurePa'),
     ventK: of('vent.temperatureK'),
     turning: of('clutch.turning'),
+    hub: plant.signals.some(({ id }) => id === HUB) ? of(HUB) : () => 1,
   };
 }
 
@@ -106,7 +110,7 @@ function note(trace: CarTrace, second: number, read: Readers): void {
 
 /** Sums over what is watched, apart for the moments at which the compressor turned. */
 function watch() {
-  const rows: (readonly [low: number, high: number, vent: number, turning: number])[] = [];
+  const rows: (readonly [low: number, high: number, vent: number, turning: number, hub: number])[] = [];
   const swing = (side: 0 | 1): Swing => {
     const turned = rows.filter(([, , , turning]) => turning > 0);
     const read = (turned.length > 0 ? turned : rows).map((row) => row[side]);
@@ -114,11 +118,12 @@ function watch() {
     return { meanPa: mean(read), leastPa: Math.min(...all), mostPa: Math.max(...all) };
   };
   return {
-    sample(low: number, high: number, vent: number, turning: number): void {
-      rows.push([low, high, vent, turning]);
+    sample(low: number, high: number, vent: number, turning: number, hub: number): void {
+      rows.push([low, high, vent, turning, hub]);
     },
     reading(minutes: number): CarReading {
       const turning = rows.map((row) => row[3]);
+      const turned = rows.filter((row) => row[3] > 0);
       const rises = turning.filter((now, at) => at > 0 && now > 0 && turning[at - 1] <= 0).length;
       return {
         low: swing(0),
@@ -126,6 +131,7 @@ function watch() {
         ventK: mean(rows.map((row) => row[2])),
         cyclesPerMin: rises / minutes,
         turningShare: mean(turning.map((one) => Math.min(1, one))),
+        hubSpeedRatio: turned.length > 0 ? mean(turned.map((row) => row[4])) : 1,
       };
     },
   };

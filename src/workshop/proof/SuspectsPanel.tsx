@@ -198,7 +198,7 @@ function Readings(props: Shown): JSX.Element {
             <tr>
               <th scope="col">{word('workshopCar.suspects.cause')}</th>
               <For each={columns()}>
-                {(at) => <th scope="col">{props.names.test(props.table.tests[at].id)}</th>}
+                {(at) => <th scope="col">{props.names.testWithTime(props.table.tests[at].id)}</th>}
               </For>
             </tr>
           </thead>

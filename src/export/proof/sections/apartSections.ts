@@ -4,7 +4,16 @@ import type { Proof } from '../../../prover/proof';
 import type { WriteQuantity } from '../../../session/writeQuantity';
 import { word } from '../../../words/words';
 import { type Leaf, leaf } from '../../card/leaf';
-import { causeName, HARD_SPACE, percent, readingText, tenths, testName, toolName } from '../written';
+import {
+  causeName,
+  HARD_SPACE,
+  percent,
+  readingText,
+  tenths,
+  testName,
+  testNameWithTime,
+  toolName,
+} from '../written';
 import { tableLeaf } from './tableLeaf';
 
 /** Columns that fit on a printed page. */
@@ -33,7 +42,7 @@ function readings({ states, tests, rows }: ApartTable, own: readonly string[], w
   );
   return lots.map((lot) =>
     tableLeaf(
-      [word('prove.apart.suspect'), ...lot.map((at) => testName(tests[at].id))],
+      [word('prove.apart.suspect'), ...lot.map((at) => testNameWithTime(tests[at].id))],
       rows.map(({ cause, severity, stages, shows }) => [
         suspectText(cause, severity, own.includes(cause)),
         ...lot.map((at) =>

@@ -25,10 +25,12 @@ export function solveSection({ solved: { solution, know } }: Proof): Leaf {
 }
 
 function way({ seed, costMinutes, trials, claimed, share, charge }: KnowRun): Leaf[] {
+  const all = trials.reduce((sum, { nats }) => sum + nats, 0);
   const steps = trials.map((trial) =>
     word('prove.solve.step', {
       tests: listed(trial.tests.map(testName)),
       nats: tenths(trial.nats),
+      doubt: percent(all > 0 ? trial.nats / all : 0),
       share: percent(trial.share),
     }),
   );
