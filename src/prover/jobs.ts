@@ -38,6 +38,9 @@ const jobsOn = (seed: number): Record<ProofPart, readonly ProofJob[]> => ({
   blind: BLIND_PLAYERS.map((player) => ({ kind: 'lazy', player, seed })),
 });
 
+/** How many jobs a seed has of each part. */
+export const jobsByPart = PARTS.map((part) => [part, jobsOn(FIRST_SEED)[part].length] as const);
+
 export function jobsOf(request: ProofRequest, done: readonly JobResult[]): readonly ProofJob[] {
   const onFirst = jobsOn(FIRST_SEED);
   const table: ProofJob = { kind: 'apart', seed: FIRST_SEED };
@@ -70,7 +73,7 @@ export function runJob(scenario: Scenario, job: ProofJob, others: readonly Scena
 }
 
 /** Forecasts are lived for the table; who asks for information costs what it does beyond that. */
-function spentOn(result: JobResult): number {
+export function spentOn(result: JobResult): number {
   switch (result.kind) {
     case 'apart':
       return result.table?.steps ?? 0;
@@ -82,7 +85,7 @@ function spentOn(result: JobResult): number {
 }
 
 /** What one more seed of each part costs. */
-function costsOf(done: readonly JobResult[]): Record<ProofPart, number> {
+export function costsOf(done: readonly JobResult[]): Record<ProofPart, number> {
   const costs: Record<ProofPart, number> = { know: 0, plan: 0, looking: 0, blind: 0 };
   for (const result of done) if (result.kind !== 'apart') costs[partOf(result)] += spentOn(result);
   return costs;

@@ -3,6 +3,7 @@ import { guessedCauses } from '../../src/prover/guessedCauses';
 import { jobsOf } from '../../src/prover/jobs';
 import { BLIND_PLAYERS, LAZY_PLAYERS } from '../../src/prover/lazy/playLazily';
 import { libraryLuck, luckFindings } from '../../src/prover/libraryLuck';
+import { mostLater } from '../../src/prover/mostLater';
 import type { Proof } from '../../src/prover/proof';
 import { proofOf } from '../../src/prover/proofOf';
 import { seedsThatFit } from '../../src/prover/seedsThatFit';
@@ -32,6 +33,22 @@ describe('the jobs of a proof', () => {
     expect(seedsOf('plan')).toBeGreaterThan(0);
     expect(seedsOf('plan')).toBeLessThan(19);
     expect(jobsOf(request, firstResults({}))).toEqual(jobs);
+  });
+
+  test('can be no more than is said, and that falls with each result of the first bay', () => {
+    const cheap = firstResults({});
+    const dear = firstResults({ lazy: (player) => outcome(player, 1, 40, { steps: 200_000 }) });
+    for (const results of [cheap, dear, [...cheap].reverse(), [...dear].reverse()])
+      for (const budgetSteps of [1_400_000, 2_600_000, 5_000_000, 9_000_000, null]) {
+        const request = { seeds: 20, budgetSteps };
+        const most = results.map((_, at) => mostLater(request, results.slice(0, at + 1)));
+        expect(most.every((count, at) => at === 0 || count <= most[at - 1])).toBe(true);
+        expect(most.at(-1)).toBeGreaterThanOrEqual(jobsOf(request, results).length);
+        if (budgetSteps === null) expect(most.at(-1)).toBe(19 * (results.length - 1));
+      }
+    // before the one that takes longest is done
+    const early = dear.filter(({ kind }) => kind !== 'know');
+    expect(mostLater({ seeds: 20, budgetSteps: 5_000_000 }, early)).toBeLessThan(60);
   });
 
   test('leave out first who looks at one thing', () => {

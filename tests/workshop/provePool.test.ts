@@ -26,6 +26,8 @@ function prover(delayMs: number, did: ProofJob[]): Prover {
         return { type: 'opened', key: 'k', own: [] } as const;
       case 'next':
         return { type: 'next', jobs: message.done.length === 0 ? JOBS : [] } as const;
+      case 'most':
+        return { type: 'most', later: JOBS.length } as const;
       case 'job':
         did.push(message.job);
         return { type: 'result', result: message.job as unknown as JobResult } as const;
@@ -54,29 +56,40 @@ describe('proving', () => {
     const alone = await proveWith([prover(0, [])], scenario.data, REQUEST, keeping(), () => undefined);
     const both = [prover(12, first), prover(1, second)];
     const told: string[] = [];
-    const shared = await proveWith(both, scenario.data, REQUEST, keeping(), ({ done }) =>
-      told.push(`${done}`),
-    );
+    const running: number[] = [];
+    const shared = await proveWith(both, scenario.data, REQUEST, keeping(), ({ done, now }) => {
+      if (told.at(-1) !== `${done}`) told.push(`${done}`);
+      running.push(now.length);
+    });
     expect(shared).toEqual(alone);
     expect(shared).toEqual({ made: JOBS });
     expect(second.length).toBeGreaterThan(0);
     expect(second.every(({ kind }) => kind === 'plan')).toBe(true);
     expect(told).toEqual(['0', '1', '2', '3', '4', '5']);
+    expect(running[0]).toBe(1);
+    expect(Math.max(...running)).toBe(2);
+    expect(running.at(-1)).toBe(0);
   });
 
   it('is never told to be less far than before, however many parts the first bay leads to', async () => {
     for (const later of [0, 1, 15]) {
       const done: number[] = [];
+      const of = new Map<number, number>();
       const two: Prover = async (message) => {
+        // what follows is known once two are done
+        if (message.type === 'most') return { type: 'most', later: message.done.length < 2 ? 15 : later };
         if (message.type !== 'next') return prover(0, [])(message);
         const rounds = [JOBS, JOBS.flatMap((job) => [job, job, job]).slice(0, later), []];
         const round = message.done.length === 0 ? 0 : message.done.length === JOBS.length ? 1 : 2;
         return { type: 'next', jobs: rounds[round] };
       };
       const asked = { seeds: 4, budgetSteps: null };
-      await proveWith([two], scenario.data, asked, keeping(), (soFar) => done.push(soFar.done / soFar.of));
+      await proveWith([two], scenario.data, asked, keeping(), (soFar) => {
+        done.push(soFar.done / soFar.of);
+        of.set(soFar.done, soFar.of);
+      });
       expect(done.every((share, at) => at === 0 || share >= done[at - 1])).toBe(true);
-      expect(done[JOBS.length]).toBe(1 / 4);
+      expect([of.get(1), of.get(2)]).toEqual([4 * JOBS.length, JOBS.length + later]);
       if (later > 0) expect(done.at(-1)).toBe(1);
     }
   });

@@ -94,6 +94,11 @@ export interface WorkshopCarWords {
   'workshopCar.proof.beginning': never;
   'workshopCar.proof.soFarUpTo': 'done' | 'of';
   'workshopCar.proof.soFar': 'done' | 'of';
+  'workshopCar.proof.now': 'time' | 'what';
+  'workshopCar.proof.doing.apart': never;
+  'workshopCar.proof.doing.know': 'seed';
+  'workshopCar.proof.doing.plan': 'seed';
+  'workshopCar.proof.doing.lazy': 'seed';
   'workshopCar.proof.holds': never;
   'workshopCar.proof.refused': never;
   'workshopCar.proof.old': never;

@@ -1,7 +1,8 @@
 /** Proving: how thoroughly, how far it has come, a way to stop it, and the page that comes of it. */
-import { createEffect, createSignal, type JSX, on, Show } from 'solid-js';
+import { createEffect, createSignal, type JSX, on, onCleanup, Show } from 'solid-js';
 import type { ScenarioData } from '../../../shared/schema/scenario';
-import { plainNumber } from '../../instruments/displayUnits';
+import { plainNumber, writeClock } from '../../instruments/displayUnits';
+import type { ProofJob } from '../../prover/jobs';
 import { word } from '../../words/words';
 import { Choice } from '../car/Choice';
 import type { CarLinks } from '../carLinks';
@@ -99,7 +100,20 @@ export function ProofPanel(props: {
   );
 }
 
+const S_MS = 1000;
+
 function Progress(props: { readonly proving: Proving }): JSX.Element {
+  /** Since something began or ended. */
+  const [seconds, setSeconds] = createSignal(0);
+  createEffect(
+    on(props.proving.soFar, (soFar) => {
+      setSeconds(0);
+      if (soFar === null) return;
+      const began = Date.now();
+      const ticking = setInterval(() => setSeconds((Date.now() - began) / S_MS), S_MS);
+      onCleanup(() => clearInterval(ticking));
+    }),
+  );
   return (
     <Show when={props.proving.soFar()}>
       {(soFar) => (
@@ -111,6 +125,9 @@ function Progress(props: { readonly proving: Proving }): JSX.Element {
             max={Math.max(1, soFar().of)}
           />
           <p class="s mut">{soFarText(soFar())}</p>
+          <Show when={soFar().now.length > 0}>
+            <p class="s mut">{nowText(soFar().now, seconds())}</p>
+          </Show>
         </div>
       )}
     </Show>
@@ -121,4 +138,21 @@ function soFarText({ done, of, isMost }: ProvedSoFar): string {
   if (of === 0) return word('workshopCar.proof.beginning');
   const values = { done: plainNumber(done), of: plainNumber(of) };
   return isMost ? word('workshopCar.proof.soFarUpTo', values) : word('workshopCar.proof.soFar', values);
+}
+
+const nowText = (now: readonly ProofJob[], seconds: number): string =>
+  word('workshopCar.proof.now', { what: now.map(jobText).join('; '), time: writeClock(seconds) });
+
+function jobText({ kind, seed }: ProofJob): string {
+  const bay = { seed: String(seed) };
+  switch (kind) {
+    case 'apart':
+      return word('workshopCar.proof.doing.apart');
+    case 'know':
+      return word('workshopCar.proof.doing.know', bay);
+    case 'plan':
+      return word('workshopCar.proof.doing.plan', bay);
+    case 'lazy':
+      return word('workshopCar.proof.doing.lazy', bay);
+  }
 }

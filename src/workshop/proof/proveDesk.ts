@@ -5,6 +5,7 @@
 import type { ScenarioData } from '../../../shared/schema/scenario';
 import { hashText } from '../../numerics/hash';
 import { type JobResult, jobsOf, type ProofJob, runJob } from '../../prover/jobs';
+import { mostLater } from '../../prover/mostLater';
 import { ownSuspects } from '../../prover/ownSuspects';
 import type { Proof, ProofRequest } from '../../prover/proof';
 import { proofOf } from '../../prover/proofOf';
@@ -17,6 +18,8 @@ import { type Scenario, scenarioOf } from '../../session/scenario/scenario';
 export type ToProver =
   | { readonly type: 'open'; readonly data: ScenarioData; readonly request: ProofRequest }
   | { readonly type: 'next'; readonly done: readonly JobResult[] }
+  /** How many jobs can follow the first bay, of which these are done. */
+  | { readonly type: 'most'; readonly done: readonly JobResult[] }
   | { readonly type: 'job'; readonly job: ProofJob }
   | { readonly type: 'proof'; readonly results: readonly JobResult[] };
 
@@ -24,6 +27,7 @@ export type FromProver =
   /** `key`: what a proof depends on, all of it; `own`: what is wrong with the scenario's car, as suspects are called. */
   | { readonly type: 'opened'; readonly key: string; readonly own: readonly string[] }
   | { readonly type: 'next'; readonly jobs: readonly ProofJob[] }
+  | { readonly type: 'most'; readonly later: number }
   | { readonly type: 'result'; readonly result: JobResult }
   | { readonly type: 'proof'; readonly proof: Proof };
 
@@ -44,6 +48,8 @@ export function proveDesk(others: readonly Scenario[]): (message: ToProver) => F
     switch (message.type) {
       case 'next':
         return { type: 'next', jobs: jobsOf(request, message.done) };
+      case 'most':
+        return { type: 'most', later: mostLater(request, message.done) };
       case 'job':
         return { type: 'result', result: runJob(scenario, message.job, others) };
       case 'proof':

@@ -14,6 +14,8 @@ export type Prover = (message: ToProver) => Promise<FromProver>;
 
 export interface ProvedSoFar extends PartsKnown {
   readonly done: number;
+  /** What is being done now, by each who works on it. */
+  readonly now: readonly ProofJob[];
 }
 
 export interface KeptProofs {
@@ -40,9 +42,16 @@ export async function proveWith(
     const { jobs } = await asked(first, { type: 'next', done: results }, 'next');
     if (jobs.length === 0) break;
     const before = results.length;
-    const known = partsKnown(request, before, jobs.length);
-    const tellRound = (done: number): void => tell({ done: before + done, ...known });
-    results.push(...(await allDone(provers, jobs, tellRound)));
+    let known = partsKnown(request, before, jobs.length);
+    const tellRound = (done: number, now: readonly ProofJob[]): void =>
+      tell({ done: before + done, now, ...known });
+    /** In the first bay each result lets fewer parts follow, or as many. */
+    const lower = async (prover: Prover, done: readonly JobResult[]): Promise<void> => {
+      if (!known.isMost || done.length === jobs.length) return;
+      const { later } = await asked(prover, { type: 'most', done }, 'most');
+      known = { ...known, of: Math.min(known.of, jobs.length + later) };
+    };
+    results.push(...(await allDone(provers, jobs, tellRound, lower)));
   }
   const { proof } = await asked(first, { type: 'proof', results }, 'proof');
   await kept.keep(key, proof);
@@ -52,7 +61,8 @@ export async function proveWith(
 async function allDone(
   provers: readonly Prover[],
   jobs: readonly ProofJob[],
-  tell: (done: number) => void,
+  tell: (done: number, now: readonly ProofJob[]) => void,
+  lower: (prover: Prover, done: readonly JobResult[]) => Promise<void>,
 ): Promise<JobResult[]> {
   const results: JobResult[] = new Array(jobs.length);
   const waiting = jobs.map((job, at) => ({ job, at }));
@@ -60,14 +70,21 @@ async function allDone(
     const at = waiting.findIndex(({ job }) => prover === provers[0] || !livesGhosts(job));
     return at < 0 ? undefined : waiting.splice(at, 1)[0];
   };
-  let done = 0;
-  tell(0);
+  const running = new Map<Prover, ProofJob>();
+  const done: JobResult[] = [];
+  const say = (): void => tell(done.length, [...running.values()]);
   const work = async (prover: Prover): Promise<void> => {
     for (let next = take(prover); next; next = take(prover)) {
-      results[next.at] = (await asked(prover, { type: 'job', job: next.job }, 'result')).result;
-      done++;
-      tell(done);
+      running.set(prover, next.job);
+      say();
+      const { result } = await asked(prover, { type: 'job', job: next.job }, 'result');
+      results[next.at] = result;
+      done.push(result);
+      running.delete(prover);
+      say();
+      await lower(prover, [...done]);
     }
+    say();
   };
   await Promise.all(provers.map(work));
   return results;

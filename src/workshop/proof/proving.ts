@@ -51,7 +51,7 @@ export function proving(kept: KeptProofs): Proving {
     start(data, request) {
       cancel();
       setFailure(null);
-      setSoFar({ done: 0, of: 0, isMost: true });
+      setSoFar({ done: 0, of: 0, isMost: true, now: [] });
       threads = Array.from({ length: threadCount() }, thread);
       void run(threads, data, request);
     },
