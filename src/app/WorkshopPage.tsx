@@ -1,5 +1,6 @@
 /** The workshop as a page of its own, loaded when asked for: the bar at the top, below it what is written and what it does. */
 import './styles/workshop.css';
+import './styles/workshopFound.css';
 import './styles/workshopForm.css';
 import './styles/workshopCar.css';
 import './styles/workshopProof.css';

@@ -1,10 +1,11 @@
 /** What is wrong or could be better, line by line: a press goes there, and where one thing can be meant a button writes it. */
-import { For, type JSX, Show } from 'solid-js';
+import { createSignal, For, type JSX, Show } from 'solid-js';
 import { plainNumber } from '../instruments/displayUnits';
 import { word } from '../words/words';
 import { mendName } from './editor/findingCard';
 import { levelName, markPicture } from './editor/markPicture';
 import type { Mark } from './editor/marks';
+import { isLowScreen } from './isLowScreen';
 import type { Written } from './written';
 
 const countOf = (marks: readonly Mark[], level: Mark['level']): number =>
@@ -12,6 +13,7 @@ const countOf = (marks: readonly Mark[], level: Mark['level']): number =>
 
 export function Findings(props: { readonly written: Written }): JSX.Element {
   const { written } = props;
+  const [isFolded, setFolded] = createSignal(isLowScreen());
   /** Line and column of a mark, counted from one. */
   const placeOf = ({ from }: Mark): { readonly line: number; readonly column: number } => {
     const before = written.text().slice(0, from);
@@ -34,13 +36,25 @@ export function Findings(props: { readonly written: Written }): JSX.Element {
   };
   return (
     <section class="ws-found" aria-label={word('workshop.found.title')}>
-      <p class="ws-sum" role="status">
-        <b>{summary()}</b>
-        <Show when={written.playing() === 'running'}>
-          <span class="xs mut"> {word('workshop.found.playing')}</span>
+      <div class="ws-sum">
+        <p role="status">
+          <b>{summary()}</b>
+          <Show when={written.playing() === 'running'}>
+            <span class="xs mut"> {word('workshop.found.playing')}</span>
+          </Show>
+        </p>
+        <Show when={written.marks().length > 0}>
+          <button
+            type="button"
+            class="btn sm qt"
+            aria-expanded={!isFolded()}
+            onClick={() => setFolded(!isFolded())}
+          >
+            {isFolded() ? word('workshop.found.unfold') : word('workshop.found.fold')}
+          </button>
         </Show>
-      </p>
-      <Show when={written.marks().length > 0}>
+      </div>
+      <Show when={written.marks().length > 0 && !isFolded()}>
         <ol>
           <For each={written.marks()}>
             {(mark) => (

@@ -7,14 +7,15 @@ import { portChanges } from './edit/portChanges';
 import type { Along, Wish } from './edit/wish';
 import { FaultFields } from './FaultFields';
 import { type FormUnit, massUnit, temperatureUnit } from './formUnits';
+import { isLowScreen } from './isLowScreen';
 import { NumberBox } from './NumberBox';
+import { TextBox } from './TextBox';
 import type { Written } from './written';
 
-/** On so low a screen, or in so large a text, the file would have no room beneath it: then it is folded until it is wanted. */
-const LOW_SCREEN = '(height < 40em)';
 const WEATHER = { leastC: -10, mostC: 50 };
 const MOST_CHARGE_G = 3000;
 const G_STEP = 10;
+const MOST_LETTERS = 300;
 /** What stands in brackets behind a car's name; there is no room for it here. */
 const INVENTED = /\s*\([^)]*\)$/;
 
@@ -60,16 +61,13 @@ export function FormStrip(props: { readonly written: Written; readonly units: Di
     const isWritten = await change({ set: 'vehicle', to: id, refrigerant, chargeG, ports, persons });
     if (!isWritten) select.value = form()?.vehicle ?? '';
   };
-  const changeComplaint = async (area: HTMLTextAreaElement): Promise<void> => {
-    if (!(await change({ set: 'complaint', to: area.value }))) area.value = form()?.complaint ?? '';
-  };
   const ofLabel = (): string => {
     const { symbol, show } = mass();
     const label = vehicle()?.chargeG;
     return label === undefined ? symbol : word('workshop.form.ofLabel', { mass: `${show(label)} ${symbol}` });
   };
   return (
-    <details class="ws-form" open={!matchMedia(LOW_SCREEN).matches}>
+    <details class="ws-form" open={!isLowScreen()}>
       <summary>
         <b>{word('workshop.form.title')}</b> <span class="xs mut">{note()}</span>
       </summary>
@@ -119,15 +117,12 @@ export function FormStrip(props: { readonly written: Written; readonly units: Di
               onSet={(to) => change({ set: 'charge', toG: mass().read(to) })}
             />
             <FaultFields written={written} values={values()} onChange={(wish) => void change(wish)} />
-            <label class="ws-f says">
-              <span>{word('workshop.form.complaint')}</span>
-              <textarea
-                rows={2}
-                maxLength={300}
-                value={values().complaint}
-                onChange={(event) => void changeComplaint(event.currentTarget)}
-              />
-            </label>
+            <TextBox
+              label={word('workshop.form.complaint')}
+              value={values().complaint}
+              most={MOST_LETTERS}
+              onSet={(to) => change({ set: 'complaint', to })}
+            />
           </fieldset>
         )}
       </Show>

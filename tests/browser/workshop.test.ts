@@ -217,6 +217,55 @@ test('another language over a running proof takes neither it nor what can be und
   await expect.poll(() => page.url()).not.toContain(PATH);
 });
 
+test('the form works from an empty page, and leaves the text room on a low screen', {
+  timeout: 120_000,
+}, async () => {
+  const { page } = await openPage({
+    path: PATH,
+    context: { ...context, viewport: { width: 1024, height: 600 } },
+  });
+  await page.getByRole('button', { name: 'An empty page' }).click();
+  await page.locator('.ws-form summary').click();
+  await page.locator('.ws-f.car select').selectOption({ index: 2 }, { timeout: 60_000 });
+  await says(page, /^vehicle: .*\ncontents:\n {2}refrigerant: .*\n {2}charge: \d+ g\n/m);
+  for (const [name, value, written] of [
+    ['Outside', '29', /^weather:\n {2}temperature: 29 degC$/m],
+    ['Humidity', '50', /^ {2}humidity: 50%$/m],
+    ['Charge', '480', /^ {2}charge: 480 g$/m],
+  ] as const) {
+    const box = page.getByRole('spinbutton', { name: new RegExp(`^${name}`) });
+    await box.fill(value);
+    await box.press('Enter');
+    await says(page, written);
+  }
+  expect(await textOf(page)).not.toContain('person');
+  // a box shows what the text says, and nothing where it says nothing
+  await page.getByLabel('Scenario file').setInputFiles({
+    name: 'own.yaml',
+    mimeType: 'text/yaml',
+    buffer: Buffer.from('schema: 1\nweather: fine\n'),
+  });
+  const box = page.getByRole('spinbutton', { name: /^Outside/ });
+  await expect.poll(() => box.inputValue()).toBe('');
+  await box.fill('29');
+  await box.press('Enter');
+  await page.locator('.ws-form summary').getByText('The text has no place for this').waitFor();
+  expect(await box.inputValue()).toBe('');
+
+  const complaint = page.getByLabel('What the owner complains of');
+  await complaint.fill('Moving, it is cold. As soon as I stand in a queue it turns warm. '.repeat(3));
+  expect(await complaint.evaluate((area) => area.scrollHeight <= area.clientHeight + 1)).toBe(true);
+
+  const height = (selector: string): Promise<number> =>
+    page.locator(selector).evaluate((element) => element.getBoundingClientRect().height);
+  expect(await page.locator('.ws-found li').count()).toBe(0);
+  expect(await height('.ws-found')).toBeLessThan(48);
+  expect(await height('.ws-frame')).toBeGreaterThan(180);
+  await page.getByRole('button', { name: 'Show all' }).click();
+  expect(await page.locator('.ws-found li').count()).toBeGreaterThan(15);
+  expect(await page.evaluate(() => document.documentElement.scrollHeight <= innerHeight + 1)).toBe(true);
+});
+
 test('the workshop is clean at every size and whole in Spanish', { timeout: 300_000 }, async () => {
   const { page } = await openPage({ path: PATH, context });
   await page.locator('.ws-starts').waitFor();

@@ -94,6 +94,7 @@ describe('a proof', () => {
     await expectClean(page, 'before a proof');
     await page.getByRole('button', { name: 'Prove it' }).click();
     await page.getByText(/^\d+ of (at most )?\d+ parts are done/).waitFor({ timeout: 90_000 });
+    await page.getByText(/^Now.*: .*(every suspect is lived through|bay \d)/).waitFor({ timeout: 20_000 });
     // nor is it lost under the menu
     await page.getByRole('button', { name: 'Menu' }).click();
     await page.getByRole('button', { name: 'Back to where you were' }).click();

@@ -67,6 +67,8 @@ export interface WorkshopWords {
   'workshop.found.playing': never;
   'workshop.found.place': 'column' | 'line';
   'workshop.found.mendKey': never;
+  'workshop.found.fold': never;
+  'workshop.found.unfold': never;
   'workshop.form.title': never;
   'workshop.form.note': never;
   'workshop.form.unreadable': never;

@@ -94,7 +94,8 @@ export interface WorkshopCarWords {
   'workshopCar.proof.beginning': never;
   'workshopCar.proof.soFarUpTo': 'done' | 'of';
   'workshopCar.proof.soFar': 'done' | 'of';
-  'workshopCar.proof.now': 'time' | 'what';
+  'workshopCar.proof.now': 'what';
+  'workshopCar.proof.nowFor': 'time' | 'what';
   'workshopCar.proof.doing.apart': never;
   'workshopCar.proof.doing.know': 'seed';
   'workshopCar.proof.doing.plan': 'seed';

@@ -101,6 +101,8 @@ export function ProofPanel(props: {
 }
 
 const S_MS = 1000;
+/** From here somebody wonders whether anything goes on [guess]. */
+const LONG_S = 3;
 
 function Progress(props: { readonly proving: Proving }): JSX.Element {
   /** Since something began or ended. */
@@ -140,8 +142,12 @@ function soFarText({ done, of, isMost }: ProvedSoFar): string {
   return isMost ? word('workshopCar.proof.soFarUpTo', values) : word('workshopCar.proof.soFar', values);
 }
 
-const nowText = (now: readonly ProofJob[], seconds: number): string =>
-  word('workshopCar.proof.now', { what: now.map(jobText).join('; '), time: writeClock(seconds) });
+function nowText(now: readonly ProofJob[], seconds: number): string {
+  const what = now.map(jobText).join('; ');
+  return seconds < LONG_S
+    ? word('workshopCar.proof.now', { what })
+    : word('workshopCar.proof.nowFor', { what, time: writeClock(seconds) });
+}
 
 function jobText({ kind, seed }: ProofJob): string {
   const bay = { seed: String(seed) };
