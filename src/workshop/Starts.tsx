@@ -52,7 +52,7 @@ export function Starts(props: StartsProps): JSX.Element {
           {(id) => (
             <li>
               <button type="button" class="ws-template" onClick={() => fetched(templateInWords(id))}>
-                <svg viewBox="0 0 24 24" style={{ '--ic': 30 }} class="ic" aria-hidden="true">
+                <svg viewBox="0 0 24 24" class="ic" aria-hidden="true">
                   <path d={PICTURES[id]} />
                 </svg>
                 <b>{word(`workshop.template.${id}.title`)}</b>
