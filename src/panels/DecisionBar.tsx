@@ -25,14 +25,23 @@ interface Answer {
   readonly press: () => void;
 }
 
+/** The same answer again within this is the same press. */
+const SAME_PRESS_MS = 1000;
+
 function useAnswers(session: SessionModel): () => readonly Answer[] {
+  let [written, writtenMs] = ['', Number.NEGATIVE_INFINITY];
+  const decide = (answer: string) => (): void => {
+    const now = performance.now();
+    if (answer === written && now - writtenMs < SAME_PRESS_MS) return;
+    [written, writtenMs] = [answer, now];
+    session.send({ do: 'decide', answer });
+  };
   return createMemo(() => {
     const taken = session
       .view()
       .card.filter((line) => line.kind === 'decision')
       .map((line) => line.params.answer);
     const last = taken[taken.length - 1];
-    const decide = (answer: string) => (): void => session.send({ do: 'decide', answer });
     const charge = {
       id: 'charge',
       text: word('work.decide.charge'),
