@@ -9,6 +9,7 @@ import { HandOverRows } from './HandOverRows';
 import { Deliveries, Findings } from './JobCard';
 import { NumberField } from './NumberField';
 import type { SessionModel } from './sessionModel';
+import { valveStands } from './valveStands';
 
 interface SmallForm {
   readonly session: SessionModel;
@@ -108,12 +109,27 @@ export function LabelForm(props: SmallForm): JSX.Element {
   );
 }
 
+const VALVES = [
+  ['manifold.low.sixteenths', 'panels.manifold.low'],
+  ['manifold.high.sixteenths', 'panels.manifold.high'],
+  ['chargingTank.valveSixteenths', 'panels.service.tankValve'],
+] as const;
+
 /** What still stands open at the car, as a list without a judgement. */
 function standsOpen(session: SessionModel): string[] {
-  const { hoses, ports, card } = session.view();
+  const { hoses, ports, cans, devices, card } = session.view();
   const said: string[] = [];
   if (session.signal('engine.rpm') > 0) said.push(word('panels.finish.engine'));
   if (hoses.some((hose) => hose.port !== null)) said.push(word('panels.finish.hoses'));
+  for (const { id, onto, valveSixteenths } of cans)
+    if (onto !== null)
+      said.push(word('panels.finish.can', { can: session.nameOf(id), valve: valveStands(valveSixteenths) }));
+  for (const { id, onto } of devices)
+    if (onto !== null) said.push(word('panels.finish.device', { device: session.nameOf(id) }));
+  for (const [signal, valve] of VALVES) {
+    const turn = session.signal(signal);
+    if (turn > 0) said.push(word('panels.finish.valve', { valve: word(valve), stands: valveStands(turn) }));
+  }
   if (ports.some((port) => !port.capOn)) said.push(word('panels.finish.caps'));
   if (!card.some((line) => line.kind === 'label')) said.push(word('panels.finish.label'));
   return said;

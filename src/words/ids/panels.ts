@@ -1,7 +1,6 @@
 /** Generated from shared/words/en/panels.yaml by `npm run words`; do not edit. */
 export interface PanelsWords {
   'panels.putDown': never;
-  'panels.now': 'state';
   'panels.tool.charging': never;
   'panels.tool.chargingSub': never;
   'panels.tool.gaugeSet': never;
@@ -29,7 +28,6 @@ export interface PanelsWords {
   'panels.hose.gaugeLow': never;
   'panels.hose.gaugeHigh': never;
   'panels.hose.utility': never;
-  'panels.hose.routeClear': 'zones';
   'panels.hose.routeThrough': 'zones';
   'panels.hose.coupledOpen': never;
   'panels.hose.coupledShut': never;
@@ -58,7 +56,6 @@ export interface PanelsWords {
   'panels.can.inverted': never;
   'panels.can.tiltValue': 'degrees';
   'panels.can.shake': never;
-  'panels.can.state': 'place' | 'tilt' | 'turn';
   'panels.service.recovery-machine': never;
   'panels.service.recovery-machineSub': never;
   'panels.service.vacuum-pump': never;
@@ -195,23 +192,17 @@ export interface PanelsWords {
   'panels.car.door': never;
   'panels.car.hood': never;
   'panels.port.name': 'bore' | 'place';
-  'panels.port.title': 'bore';
-  'panels.port.on': 'place';
   'panels.port.capOn': never;
   'panels.port.capOff': never;
   'panels.port.takeCap': never;
   'panels.port.putCap': never;
   'panels.port.trace': never;
   'panels.port.traced': 'from' | 'to';
-  'panels.port.tracedPart': 'part';
   'panels.port.judge': never;
   'panels.port.low': never;
   'panels.port.high': never;
-  'panels.port.judged': 'side';
-  'panels.port.connect': never;
   'panels.port.openValve': never;
   'panels.port.shutValve': never;
-  'panels.look.title': 'part';
   'panels.look.sub': never;
   'panels.look.dry': never;
   'panels.look.frost': 'share';
@@ -261,7 +252,6 @@ export interface PanelsWords {
   'panels.cause.open': never;
   'panels.cause.openSub': never;
   'panels.cause.evidence': never;
-  'panels.cause.noEvidence': never;
   'panels.cause.replace': never;
   'panels.cause.replaceSub': never;
   'panels.cause.write': never;
@@ -308,6 +298,9 @@ export interface PanelsWords {
   'panels.finish.stands': never;
   'panels.finish.engine': never;
   'panels.finish.hoses': never;
+  'panels.finish.can': 'can' | 'valve';
+  'panels.finish.device': 'device';
+  'panels.finish.valve': 'stands' | 'valve';
   'panels.finish.caps': never;
   'panels.finish.label': never;
   'panels.briefing.caution': never;
