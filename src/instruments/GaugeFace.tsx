@@ -183,10 +183,13 @@ function Brackets(props: { readonly fromDeg: number; readonly toDeg: number }): 
 export function GaugeFace(props: GaugeFaceProps): JSX.Element {
   const angle = createMemo(() => needleAngleDeg(props.face, props.needlePa ?? props.reading.gaugePressurePa));
   const unitSign = (): string => (props.units.temperature === 'degC' ? '°C' : '°F');
-  const caption = (line: SaturationLine): string =>
-    props.fluidKnown
-      ? word('instrument.boilsScale', { unit: unitSign(), fluid: line.fluid })
-      : word('instrument.boilsScaleIf', { unit: unitSign(), fluid: line.fluid });
+  const caption = ({ fluid }: SaturationLine): string => {
+    const values = { unit: unitSign(), fluid };
+    if (!props.fluidKnown) return word('instrument.boilsScaleIf', values);
+    return props.face === 'high'
+      ? word('instrument.condensesScale', values)
+      : word('instrument.boilsScale', values);
+  };
   return (
     <svg viewBox="0 0 300 214" aria-hidden="true" class="g-svg">
       <path class="g-face" d={facePath()} />

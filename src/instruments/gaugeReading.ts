@@ -78,9 +78,12 @@ function meaningOf(
   const boilsK = line ? saturationTemperatureK(line, pa + ATMOSPHERE_PA) : Number.NaN;
   const other = otherUnit(pa, units, face);
   if (Number.isNaN(boilsK)) return ['', other];
+  const temperature = inWords(writeTemperature(boilsK, units.temperature));
   return [
     other,
-    word('instrument.boils', { temperature: inWords(writeTemperature(boilsK, units.temperature)) }),
+    face === 'high'
+      ? word('instrument.condenses', { temperature })
+      : word('instrument.boils', { temperature }),
   ];
 }
 

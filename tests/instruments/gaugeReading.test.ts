@@ -17,7 +17,7 @@ describe('what a gauge says', () => {
       unit: 'psi',
       meaning: '185 kPa · boils at −1 °C',
     });
-    expect(readGauge('high', 176 * PSI, units, line).meaning).toBe('1,210 kPa · boils at 50 °C');
+    expect(readGauge('high', 176 * PSI, units, line).meaning).toBe('1,210 kPa · condenses at 50 °C');
   });
 
   test('the spoken form has every word that stands under the face', () => {
@@ -58,7 +58,7 @@ describe('what a gauge says', () => {
         other: '',
       });
     expect(readGauge('high', 0, units, line, 'shut').state).toBe('hose-only');
-    expect(readGauge('high', 5_000, units, line).meaning).toContain('boils');
+    expect(readGauge('high', 5_000, units, line).meaning).toContain('condenses');
   });
 
   test('a pressure under the atmosphere is written alike on both sides', () => {

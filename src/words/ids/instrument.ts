@@ -5,6 +5,8 @@ export interface InstrumentWords {
   'instrument.side.charging': never;
   'instrument.boils': 'temperature';
   'instrument.boilsScale': 'fluid' | 'unit';
+  'instrument.condenses': 'temperature';
+  'instrument.condensesScale': 'fluid' | 'unit';
   'instrument.boilsScaleIf': 'fluid' | 'unit';
   'instrument.vacuumUnit': never;
   'instrument.nothing': never;
