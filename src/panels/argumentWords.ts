@@ -1,6 +1,7 @@
 /** What is said of one argument of a command: an id by its name, a number as it stands. */
 import type { Command } from '../plant/commandSpecs';
 import { isWordId, say } from '../words/words';
+import { valveStands } from './valveStands';
 
 /** Arguments whose values are called otherwise than the same id elsewhere. */
 const OWN_GROUPS = ['item', 'sum', 'to', 'from'];
@@ -11,6 +12,7 @@ export function argumentWords(
   value: string | number,
   nameOf: (id: string) => string,
 ): string {
+  if (key === 'turn') return valveStands(Number(value));
   const isItem = key === 'item' || (command.do === 'place' && key === 'at');
   const group = isItem ? 'item' : command.do === 'sum' && key === 'of' ? 'sum' : key;
   const wordId = `name.${group}.${value}`;

@@ -64,6 +64,12 @@ describe('the actions list', () => {
   );
 });
 
+test('a valve stands in the list as it does in its form', () => {
+  const said = (command: Command): string => commandWords(command, nameOf);
+  expect(said({ do: 'can-valve', can: 'can-1', turn: 1 })).toMatch(/valve: 1\/16 turn open$/);
+  expect(said({ do: 'manifold', side: 'low', turn: 0 })).toMatch(/hand valve: shut$/);
+});
+
 describe('evidence in the reader’s units', () => {
   const imperial = writerOf({ pressure: 'psi', temperature: 'degF', mass: 'oz' });
   test.each([
