@@ -129,9 +129,7 @@ export interface TwinWords {
   'twin.sit.notNowLine': 'command' | 'reason';
   'twin.sit.numbers': 'max' | 'min' | 'name' | 'unit';
   'twin.sit.stopped': 'step' | 'why';
-  'twin.sit.card': never;
   'twin.sit.hint': 'hint';
-  'twin.sit.paperHead': 'title';
   'twin.sit.finished': 'reported' | 'result';
   'twin.sit.passed': never;
   'twin.sit.notPassed': never;
