@@ -3,6 +3,7 @@
  * its buffer back, and the view whenever its revision changed. It decides nothing that the core does not decide. What
  * only the end of a session needs is fetched then.
  */
+import { type Command, commandSpecs } from '../plant/commandSpecs';
 import type { SessionCore } from '../session/corePort';
 import { BrokenLogError, OtherLogError } from '../session/logProblem';
 import type { Scenario } from '../session/scenario/scenario';
@@ -27,6 +28,10 @@ let lastLogMs = 0;
 let lastFrameStep = -1;
 let lastFrameRevision = -1;
 let lapseSerial = 0;
+
+/** Something at the car or at the bench; what is only written down moves no needle. */
+const isDeed = ({ do: verb }: Command): boolean =>
+  verb !== 'note-reading' && commandSpecs[verb as keyof typeof commandSpecs]?.group !== 'card';
 
 const post = (message: FromWorker, transfer: Transferable[] = []): void =>
   self.postMessage(message, { transfer });
@@ -119,7 +124,10 @@ async function act(message: ToWorker): Promise<void> {
   switch (message.type) {
     case 'command': {
       const outcome = core.send(message.command);
-      if (outcome.ok) post({ type: 'log', log: core.log() });
+      if (outcome.ok) {
+        if (isDeed(message.command)) clock.acted();
+        post({ type: 'log', log: core.log() });
+      }
       tellView(core);
       post({ type: 'outcome', serial: message.serial, outcome });
       break;

@@ -13,6 +13,8 @@ export interface JobClock {
   setLapse(lapse: Lapse): void;
   startRunOn(how: RunOn): void;
   pause(paused: boolean): void;
+  /** A hand did something: what rests after it is news again. */
+  acted(): void;
   /** Steps due since the last slice, and whether to stop at something notable. */
   due(wallMs: number): { readonly steps: number; readonly untilNotable: boolean };
   /** Books what was run; true where a run-on or a lapse ended with it. */
@@ -28,6 +30,8 @@ const RUN_ON_STEPS: Readonly<Record<RunOn, number>> = {
 /** Most wall time one slice may make up for, ms; what is older is dropped (the clock says it is behind). */
 const CATCH_UP_MS = 250;
 const MS_PER_S = 1000;
+/** What comes to rest, moves on a little and rests again by itself tells a lapse of it once. */
+const isRest = (notable: string): boolean => notable.endsWith('Rests');
 
 export function jobClock(): JobClock {
   let lapse: Lapse = 0;
@@ -37,6 +41,7 @@ export function jobClock(): JobClock {
   let lastWallMs = Number.NaN;
   let owedSteps = 0;
   let behind = false;
+  const rested = new Set<string>();
 
   const hold = (): void => {
     lapse = 0;
@@ -74,6 +79,7 @@ export function jobClock(): JobClock {
       paused = next;
       lastWallMs = Number.NaN;
     },
+    acted: () => rested.clear(),
     due(wallMs) {
       if (paused) return { steps: 0, untilNotable: false };
       if (runningOn !== null) {
@@ -95,7 +101,8 @@ export function jobClock(): JobClock {
         hold();
         return true;
       }
-      if (notable === null || lapse <= 1) return false;
+      if (notable === null || lapse <= 1 || rested.has(notable)) return false;
+      if (isRest(notable)) rested.add(notable);
       lapse = 1;
       owedSteps = 0;
       return true;

@@ -52,6 +52,32 @@ describe('the job clock', () => {
     expect(clock.ran(10, 'clutchStill', false)).toBe(false);
   });
 
+  test('falls back once for a needle that rests, until a hand has done something', () => {
+    const clock = jobClock();
+    const rests = (id: string): boolean => {
+      clock.setLapse(60);
+      return clock.ran(10, id, false);
+    };
+    expect([rests('lowGaugeRests'), rests('lowGaugeRests'), rests('scaleRests')]).toEqual([
+      true,
+      false,
+      true,
+    ]);
+    expect(clock.lapse).toBe(1);
+    expect([rests('lowGaugeRests'), clock.lapse]).toEqual([false, 60]);
+    expect([rests('tripped'), rests('tripped')]).toEqual([true, true]);
+    clock.acted();
+    expect(rests('lowGaugeRests')).toBe(true);
+  });
+
+  test('a rest told of a lapse still ends a run until something happens', () => {
+    const clock = jobClock();
+    clock.setLapse(60);
+    clock.ran(10, 'lowGaugeRests', false);
+    clock.startRunOn('notable');
+    expect(clock.ran(10, 'lowGaugeRests', false)).toBe(true);
+  });
+
   test('a hidden page costs no job time', () => {
     const clock = jobClock();
     clock.setLapse(1);
