@@ -176,11 +176,12 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
         if (!outcome.ok) tell('cross', refusalWords(outcome.reason, outcome.params, named));
       });
     },
-    setLapse(lapse) {
+    setLapse(lapse, why) {
       if (hooks.readOnly()) return;
       client.setLapse(lapse);
       latest = { ...latest, lapse, runningOn: null };
       setClock(latest);
+      if (why) tell('clock', why);
     },
     runOn: (how) => hooks.readOnly() || client.runOn(how),
   });

@@ -1,5 +1,5 @@
 /**
- * Job clock: time since arrival, held or a lapse, and run on. Space holds, arrows change the speed, R opens run on. Where
+ * Job clock: time since arrival, held or a lapse, and run on. Space holds and lets go, arrows change the speed, R opens run on. Where
  * there is no room for a row of speeds, one button shows the speed and opens them as a menu.
  */
 import { createSignal, type JSX, Match, Show, Switch, untrack } from 'solid-js';
@@ -29,6 +29,17 @@ export function ClockBar(props: { readonly session: SessionModel }): JSX.Element
   let speedOpener: HTMLButtonElement | undefined;
   let runOnOpener: HTMLButtonElement | undefined;
   const clock = () => props.session.clock();
+  /** How fast it ran when a hand held it. */
+  let heldFrom: Lapse = 1;
+  const choose = (lapse: Lapse): void => {
+    if (lapse !== 0) heldFrom = 1;
+    else if (clock().lapse !== 0) heldFrom = clock().lapse;
+    props.session.setLapse(lapse);
+  };
+  const runOn = (how: RunOn): void => {
+    heldFrom = 1;
+    props.session.runOn(how);
+  };
   const press = (menu: 'speed' | 'runOn'): void => {
     setOpen(open() === menu ? null : menu);
   };
@@ -46,18 +57,18 @@ export function ClockBar(props: { readonly session: SessionModel }): JSX.Element
       LAPSES.map((lapse) => ({
         label: lapseLabel(lapse),
         chosen: lapse === clock().lapse,
-        choose: then(() => props.session.setLapse(lapse)),
+        choose: then(() => choose(lapse)),
       })),
     );
   const runOns = (): ClockChoice[] =>
     RUN_ONS.map((option) => ({
       label: word(option.label as 'work.clock.run10s'),
       note: word(option.for as 'work.clock.run10sFor'),
-      choose: then(() => props.session.runOn(option.how)),
+      choose: then(() => runOn(option.how)),
     }));
   const onKeyDown = (event: KeyboardEvent): void => {
     if (event.key.toLowerCase() === 'r' && !event.ctrlKey && !event.metaKey) setOpen('runOn');
-    else if (event.key === ' ' && isSpeed(event.target)) props.session.setLapse(clock().lapse === 0 ? 1 : 0);
+    else if (event.key === ' ' && isSpeed(event.target)) choose(clock().lapse === 0 ? heldFrom : 0);
     else return;
     event.preventDefault();
   };
@@ -86,7 +97,7 @@ export function ClockBar(props: { readonly session: SessionModel }): JSX.Element
             ...(lapse === 0 ? { icon: 'pause' as const } : {}),
           }))}
           value={clock().lapse}
-          onChoose={(lapse) => props.session.setLapse(lapse)}
+          onChoose={choose}
         />
       </span>
       <button

@@ -31,8 +31,11 @@ export function Form(props: FormProps): JSX.Element {
   const before = document.activeElement;
   const latest = useContext(Outcome);
   const old = latest()?.serial;
-  /** Only what came of something done in this form. */
-  const outcome = (): Notice | null => (latest()?.serial === old ? null : latest());
+  /** Only what came of something done in this form, and what the clock did as it opened. */
+  const outcome = (): Notice | null => {
+    const line = latest();
+    return line?.serial === old && line?.icon !== 'clock' ? null : line;
+  };
   onMount(() => {
     if (!box) return;
     box.focus();

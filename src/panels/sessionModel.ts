@@ -122,6 +122,7 @@ export interface SessionModel {
   /** Name of an id for a reader. */
   readonly nameOf: (id: string) => string;
   readonly send: (command: Command) => void;
-  readonly setLapse: (lapse: Lapse) => void;
+  /** `why`: said once, where no hand chose it. */
+  readonly setLapse: (lapse: Lapse, why?: string) => void;
   readonly runOn: (how: RunOn) => void;
 }

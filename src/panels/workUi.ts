@@ -4,6 +4,7 @@
  */
 import { createSignal } from 'solid-js';
 import type { Command } from '../plant/commandSpecs';
+import { word } from '../words/words';
 import type { Picture } from './CloseUp';
 import { type Caution, type CautionId, cautionBefore } from './cautions';
 import type { FormName } from './DecisionBar';
@@ -24,6 +25,9 @@ export interface StandingCaution {
 const QUIET_S = 60;
 
 const NOT_OPEN = null;
+
+/** Where one decides or writes the car does not run away: from a lapse the clock goes back to ×1. */
+const WRITES: readonly Open['kind'][] = ['finding', 'cause', 'refer', 'label', 'entries', 'finish'];
 
 /** Behind the safe answer of these, what was meant is done. */
 const GOES_ON: readonly CautionId[] = ['goggles', 'looseClothes', 'heater'];
@@ -85,6 +89,11 @@ export function makeWorkUi(raw: SessionModel) {
     waved.set(standing.caution.id, raw.clock().seconds);
     send(standing.command);
   };
+  const show = (what: Open): void => {
+    setOpen(what);
+    if (WRITES.includes(what.kind) && raw.clock().lapse > 1)
+      raw.setLapse(1, word('work.clock.fellBack', { what: word('work.clock.writing') }));
+  };
   const session: SessionModel = {
     ...raw,
     send,
@@ -96,7 +105,7 @@ export function makeWorkUi(raw: SessionModel) {
     session,
     open,
     close: () => setOpen(null),
-    show: (what: Open) => setOpen(what),
+    show,
     take: (tool: string) => {
       const now = open();
       setOpen(now?.kind === 'tool' && now.tool === tool ? null : { kind: 'tool', tool });

@@ -17,9 +17,9 @@ export interface WorkWords {
   'work.clock.note': never;
   'work.clock.behind': never;
   'work.clock.fellBack': 'what';
+  'work.clock.writing': never;
   'work.clock.heldAfter': 'time';
   'work.clock.heldBy': 'what';
-  'work.clock.lapseOn': 'lapse';
   'work.seeInside': never;
   'work.drawnBay': never;
   'work.inWords': never;
@@ -40,7 +40,6 @@ export interface WorkWords {
   'work.meter.air': never;
   'work.meter.line': never;
   'work.meter.scale': never;
-  'work.meter.airAt': 'place';
   'work.meter.notPlaced': never;
   'work.meter.onScale': never;
   'work.meter.hydrocarbon': never;
@@ -49,10 +48,6 @@ export interface WorkWords {
   'work.meter.absolute': never;
   'work.meter.ofEight': never;
   'work.meter.lastPlace': never;
-  'work.meter.nothingOnScale': never;
-  'work.meter.probe': never;
-  'work.meter.clamp': never;
-  'work.meter.value': 'name' | 'reading';
   'work.bench.onYou': never;
   'work.bench.tools': never;
   'work.bench.goggles': never;
@@ -63,7 +58,6 @@ export interface WorkWords {
   'work.bench.scale': never;
   'work.bench.air': never;
   'work.bench.line': never;
-  'work.bench.car': never;
   'work.bench.state.worn': never;
   'work.bench.state.off': never;
   'work.bench.state.ready': never;
@@ -74,7 +68,6 @@ export interface WorkWords {
   'work.bench.state.valveOpen': never;
   'work.bench.state.caught': never;
   'work.bench.state.hand': never;
-  'work.bench.state.mat': never;
   'work.bench.state.onScale': never;
   'work.bench.state.bath': never;
   'work.bench.state.hot': never;
@@ -95,7 +88,6 @@ export interface WorkWords {
   'work.decide.question': never;
   'work.decide.finding': never;
   'work.decide.charging': never;
-  'work.decide.wrapUp': never;
   'work.decide.charge': never;
   'work.decide.leave': never;
   'work.decide.stop': never;
@@ -105,10 +97,8 @@ export interface WorkWords {
   'work.decide.finish': never;
   'work.decide.more': never;
   'work.decide.title': never;
-  'work.briefing.title': never;
   'work.briefing.start': never;
   'work.briefing.text': never;
-  'work.status.refused': 'reason';
   'work.car.ready': never;
   'work.car.engineOff': never;
   'work.car.engineOn': 'rpm';
@@ -160,7 +150,6 @@ export interface WorkWords {
   'work.stopped.back': never;
   'work.stopped.goOn': never;
   'work.twoTabs': never;
-  'work.finished': never;
   'work.tabs.instruments': never;
   'work.tabs.jobCard': never;
   'work.tabs.inside': never;
