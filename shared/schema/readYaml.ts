@@ -10,7 +10,7 @@ import type { Fix } from './problem.ts';
 import { refusedNodes } from './refusedNodes.ts';
 import { placesIn } from './yamlPlaces.ts';
 import { slipOf } from './yamlSlip.ts';
-import { refuseText, TOO_DEEP, withoutMark } from './yamlText.ts';
+import { refuseText, TOO_DEEP, withLineEnds, withoutMark } from './yamlText.ts';
 
 export type YamlPath = readonly (string | number)[];
 
@@ -67,7 +67,7 @@ export function readYaml(file: string, text: string): YamlSource {
 
 /** The same, with all that is wrong; a key that stands twice does not keep the rest from being read. */
 export function parseYaml(file: string, given: string): ParsedYaml {
-  const text = withoutMark(given);
+  const text = withLineEnds(withoutMark(given));
   try {
     refuseText(file, text);
     return parsed(file, text);

@@ -36,6 +36,9 @@ export function unseenIn(text: string): number {
 /** The text without the mark of byte order it may begin with. */
 export const withoutMark = (text: string): string => (text.startsWith('\ufeff') ? text.slice(1) : text);
 
+/** A line that ends in a carriage return alone ends all the same; every letter stays where it stands. */
+export const withLineEnds = (text: string): string => text.replace(/\r(?!\n)/g, '\n');
+
 /** Throws `YamlError`; `text` is without its mark of byte order. */
 export function refuseText(file: string, text: string): void {
   if (text.length > MOST_BYTES || new TextEncoder().encode(text).length > MOST_BYTES)

@@ -15,6 +15,15 @@ describe('reading YAML', () => {
     expect(source.atKey(['faults', 0, 'severity'])).toBe('a.yaml:4:5');
   });
 
+  test('knows them where lines end in a carriage return alone, or in both', () => {
+    for (const end of ['\r', '\r\n']) {
+      const source = read(`# a lesson${end}vehicle: x${end}faults:${end}  - id: leak${end}`);
+      expect(source.data).toEqual({ vehicle: 'x', faults: [{ id: 'leak' }] });
+      expect(source.atKey(['faults', 0, 'id'])).toBe('a.yaml:4:5');
+      expect(() => read(`a: 1${end}b: 2${end}a: 3${end}`)).toThrow('a.yaml:3:1 duplicate-key');
+    }
+  });
+
   test('says the nearest ancestor where the node is missing', () => {
     expect(read('faults:\n  - id: leak\n').at(['faults', 0, 'severity', 'deep'])).toBe('a.yaml:2:5');
   });
