@@ -27,6 +27,8 @@ export function formMessage(issue: z.core.$ZodIssue, given: unknown): string {
       return `${shown(given)} is too ${sizeOf(issue.origin, 'small')}; at least ${issue.minimum}${countOf(issue.origin)}`;
     case 'too_big':
       return `${shown(given)} is too ${sizeOf(issue.origin, 'big')}; at most ${issue.maximum}${countOf(issue.origin)}`;
+    case 'invalid_key':
+      return 'a key that cannot be one';
     default:
       return issue.message;
   }

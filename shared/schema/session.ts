@@ -5,7 +5,7 @@ const hash = z.string().regex(/^[0-9a-f]{16}$/, 'a hash is 16 hexadecimal digits
 const step = z.int().min(0).max(100_000_000);
 
 const command = z
-  .record(z.string().max(40), z.union([z.string().max(400), z.number()]))
+  .record(z.string().max(40), z.union([z.string().max(400), z.number()], 'expected text or a number'))
   .refine((c) => typeof c.do === 'string', {
     message: 'a command says what to do',
   });

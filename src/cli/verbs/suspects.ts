@@ -62,7 +62,7 @@ function read(file: string, text: string): SessionFile {
   try {
     return readSessionFile(text);
   } catch (error) {
-    throw new UsageError(word('suspects.badFile', { file, reason: (error as Error).message }));
+    throw new UsageError(word('verbs.replay.badFile', { file, reason: (error as Error).message }));
   }
 }
 
