@@ -1,8 +1,5 @@
-/** The bay in words as a page: the written line goes the way of every command. */
-import type { RunOn } from '../panels/sessionModel';
 import { WordsScreen } from '../panels/WordsScreen';
 import type { WorkUi } from '../panels/workUi';
-import { STEPS_PER_SECOND } from '../session/clock';
 import { readWords } from '../session/plan/planWords';
 import { decimalPoint } from '../units/decimalPoint';
 import { happeningWords } from './notices';
@@ -11,12 +8,6 @@ import type { SessionPageProps } from './SessionPage';
 import type { RunningSession } from './session';
 
 const HEARD_LINES = 8;
-
-const RUN_ON_STEPS: Readonly<Record<number, RunOn>> = {
-  [10 * STEPS_PER_SECOND]: '10s',
-  [60 * STEPS_PER_SECOND]: '1min',
-  [300 * STEPS_PER_SECOND]: '5min',
-};
 
 export interface WordsPageProps {
   readonly session: RunningSession;
@@ -31,7 +22,7 @@ export default function WordsPage(props: WordsPageProps) {
     const reading = readWords(decimalPoint(line));
     if ('problem' in reading) return unreadWords(line, reading.problem, model.choices);
     if (reading.act.kind === 'command') props.ui.session.send(reading.act.command);
-    else model.runOn(reading.act.untilNotable ? 'notable' : (RUN_ON_STEPS[reading.act.steps] ?? '1min'));
+    else model.runOn(reading.act.untilNotable ? 'notable' : reading.act.steps);
     return null;
   };
   const heard = () =>

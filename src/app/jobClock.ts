@@ -21,7 +21,7 @@ export interface JobClock {
   ran(steps: number, notable: string | null, stuck: boolean): boolean;
 }
 
-const RUN_ON_STEPS: Readonly<Record<RunOn, number>> = {
+const RUN_ON_STEPS: Readonly<Record<Exclude<RunOn, number>, number>> = {
   '10s': 10 * STEPS_PER_SECOND,
   '1min': 60 * STEPS_PER_SECOND,
   '5min': 300 * STEPS_PER_SECOND,
@@ -73,7 +73,7 @@ export function jobClock(): JobClock {
     startRunOn(how) {
       hold();
       runningOn = how;
-      stepsLeft = RUN_ON_STEPS[how];
+      stepsLeft = typeof how === 'number' ? how : RUN_ON_STEPS[how];
     },
     pause(next) {
       paused = next;

@@ -12,7 +12,8 @@ import type { Happening, Mode, SessionView } from '../session/corePort';
 import type { RubricOutline } from './rubricOutline';
 
 export type Lapse = 0 | 1 | 10 | 60 | 240;
-export type RunOn = '10s' | '1min' | '5min' | 'notable';
+/** A number is of steps. */
+export type RunOn = '10s' | '1min' | '5min' | 'notable' | number;
 
 export interface ClockState {
   /** Steps of 20 ms since arrival. */

@@ -23,9 +23,9 @@ describe('the job clock', () => {
     expect(Math.abs(steps - 992 * 0.05 * lapse)).toBeLessThanOrEqual(1);
   });
 
-  test('runs on by exactly what was asked, then is held', () => {
+  test.each(['1min', 3000] as const)('runs on by exactly what was asked (%s), then is held', (how) => {
     const clock = jobClock();
-    clock.startRunOn('1min');
+    clock.startRunOn(how);
     expect(clock.due(0).steps).toBe(3000);
     expect(clock.ran(1000, null, false)).toBe(false);
     expect(clock.due(1)).toEqual({ steps: 2000, untilNotable: false });

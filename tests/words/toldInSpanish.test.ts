@@ -30,7 +30,7 @@ describe('a job', () => {
     const file = 'scenarios/es/weighed-in.yaml';
     const bent = readYaml(file, textOf(file).replace('220 kPa', '230 kPa'));
     expect(scenarioWordsProblems(bent, data).map(({ message }) => message)).toEqual([
-      'it lacks 220 kPa; it has 230 kPa, which the original has not',
+      'it lacks {220 kPa}; it has {230 kPa}, which the original has not',
     ]);
   });
 });
