@@ -41,6 +41,7 @@ import { overPage } from './overPage';
 import { forgetLog, keepLog } from './savedSession';
 import { shelfFacts } from './scenarioFacts';
 import { changeSettings, settings } from './settings';
+import { storageRefused } from './storage';
 import { tellPlaces } from './told';
 import { withWords } from './withWords';
 
@@ -67,7 +68,6 @@ function App() {
   const [atCard, setAtCard] = createSignal(asksForCard(location.search));
   const [atWorkshop, setAtWorkshop] = createSignal(asksForWorkshop(location.search));
   const [drill, setDrill] = createSignal(drillAsked(location.search));
-  const [storageRefused, setStorageRefused] = createSignal(false);
   const [kept, { refetch }] = createResource(keptHere);
   /** What of the address is shown: a link within the page goes nowhere else. */
   let shownSearch = location.search;
@@ -89,7 +89,7 @@ function App() {
   /** The session that was looked at has to let go of its car first; what it leaves behind is the one to go on with. */
   const goOnFrom = async (log: SessionLog, scenarioId: string): Promise<void> => {
     setOpening(null);
-    await keep(log);
+    await keepLog(log);
     goTo({ asked: { ...askedOf(log, scenarioId), lapse: 0 }, log, shown: null, straightOn: true });
   };
   const goOn = async (): Promise<void> => {
@@ -134,9 +134,6 @@ function App() {
   };
   /** Somewhere else than at the shelf, so that menu and help have somewhere to go back to. */
   const isAway = (): boolean => opening() !== null || atWorkshop() || atCard() || drill() !== null;
-  const keep = async (log: SessionLog): Promise<void> => {
-    if (!(await keepLog(log))) setStorageRefused(true);
-  };
   return (
     <>
       <Show when={language()} keyed>
@@ -180,7 +177,7 @@ function App() {
                 asked={one.asked}
                 log={one.log}
                 hidden={over() !== null}
-                onKeep={keep}
+                onKeep={(log) => void keepLog(log)}
                 onHome={() => goTo(null)}
                 onReopen={() => void readNow()}
                 onAgain={() => start(one.asked.scenarioId, one.asked.mode)}

@@ -2,6 +2,7 @@
 
 import type { DebriefData } from '../panels/debriefModel';
 import type { BestResult } from '../panels/Shelf';
+import { keepText } from './storage';
 
 const KEY = 'portside-best';
 
@@ -32,9 +33,5 @@ export function keepResult(scenarioId: string, debrief: DebriefData): void {
   const now = { score: debrief.reported, mode: debrief.mode };
   if (!debrief.scored || !isBetter(now, bestOf(scenarioId))) return;
   const domains = debrief.domains.map(({ earned, possible }) => (possible > 0 ? earned / possible : 0));
-  try {
-    localStorage.setItem(KEY, JSON.stringify({ ...all(), [scenarioId]: { ...now, domains } }));
-  } catch {
-    // The shelf forgets it.
-  }
+  keepText(KEY, JSON.stringify({ ...all(), [scenarioId]: { ...now, domains } }));
 }

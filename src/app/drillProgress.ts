@@ -1,6 +1,7 @@
 /** How far the drill has come, kept in this browser as best results are: what was missed, and the level. */
 import type { DrillLevel } from '../layout/drill/drill';
 import { NOTHING_YET, type Repetition } from '../layout/drill/repetition';
+import { keepText } from './storage';
 
 const KEY = 'portside-drill';
 
@@ -22,11 +23,7 @@ export function drillProgress(): DrillProgress {
 }
 
 export function keepDrillProgress(progress: DrillProgress): void {
-  try {
-    localStorage.setItem(KEY, JSON.stringify(progress));
-  } catch {
-    // The drill begins anew next time.
-  }
+  keepText(KEY, JSON.stringify(progress));
 }
 
 function isRepetition(value: unknown): value is Repetition {

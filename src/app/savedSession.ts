@@ -5,6 +5,7 @@
 import { type IDBPDatabase, openDB } from 'idb';
 import type { SessionLog } from '../session/corePort';
 import type { ShownLast, Thought } from '../session/sessionFileText';
+import { keepText, tellRefused } from './storage';
 
 export interface KeptSession {
   readonly log: SessionLog;
@@ -18,6 +19,7 @@ const STORE = 'session';
 const KEY = 'current';
 /** In the store that writes at once. */
 const LEFT = 'portside-left';
+const TRIED = 'portside-tried';
 
 let opening: Promise<IDBPDatabase> | null = null;
 
@@ -30,16 +32,16 @@ function database(): Promise<IDBPDatabase> {
   return opening;
 }
 
-/** True where it could be kept. The score, and what was thought of it, stay with the very log they were made of. */
-export async function keepLog(log: SessionLog): Promise<boolean> {
-  const leave = (): void => leaveBehind(log);
+/** The score, and what was thought of it, stay with the very log they were made of. */
+export async function keepLog(log: SessionLog): Promise<void> {
+  tryToLeave();
+  const leave = (): void => void keepText(LEFT, JSON.stringify(log));
   addEventListener('pagehide', leave);
   try {
     const kept = withLog(await keptSession(), log);
     await (await database()).put(STORE, kept, KEY);
-    return true;
   } catch {
-    return false;
+    tellRefused();
   } finally {
     removeEventListener('pagehide', leave);
   }
@@ -50,7 +52,7 @@ export async function keepScored(kept: KeptSession): Promise<void> {
   try {
     await (await database()).put(STORE, kept, KEY);
   } catch {
-    // Nothing is kept here.
+    tellRefused();
   }
 }
 
@@ -72,13 +74,15 @@ export async function keptSession(): Promise<KeptSession | null> {
 const withLog = (before: KeptSession | null, log: SessionLog): KeptSession =>
   before && sameLog(before.log, log) ? { ...before, log } : { log, last: null };
 
-/** The log of a page that goes away while the store is still being written: the store would lose it. */
-function leaveBehind(log: SessionLog): void {
-  try {
-    localStorage.setItem(LEFT, JSON.stringify(log));
-  } catch {
-    // Nothing is kept here.
-  }
+let hasTried = false;
+/**
+ * A page that goes away while the store is still being written leaves its log behind at once, or the store would lose it.
+ * Whether it may is tried beforehand: by then nobody reads what is said.
+ */
+function tryToLeave(): void {
+  if (hasTried) return;
+  hasTried = true;
+  if (keepText(TRIED, '')) localStorage.removeItem(TRIED);
 }
 
 function leftLog(): SessionLog | null {

@@ -21,6 +21,7 @@ import type { FromWorker, Opened, OpenRequest, Seen } from './protocol';
 import { factsSpoken } from './scenarioFacts';
 import { settings } from './settings';
 import { bayLabelOf, sheetsOf } from './sheets';
+import { storageRefused } from './storage';
 import { toldOf } from './told';
 import { toldDebrief } from './toldDebrief';
 
@@ -145,6 +146,7 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
     readOnly: hooks.readOnly,
     view: () => seen().view,
     pulse,
+    keepsNothing: storageRefused,
     signal(id) {
       told();
       const index = channelIndex.get(id);

@@ -4,6 +4,7 @@ import type { Settings } from '../panels/Menu';
 import { languages } from '../words/words';
 import { speak } from './language';
 import { readSettings, withItsUnits } from './readSettings';
+import { keepText } from './storage';
 
 const KEY = 'portside-settings';
 
@@ -32,9 +33,5 @@ export function changeSettings(wished: Settings): void {
   if (next.language !== settings().language) void speak(next.language);
   setSettings(next);
   paintLook(next);
-  try {
-    localStorage.setItem(KEY, JSON.stringify(next));
-  } catch {
-    // Kept for this page only.
-  }
+  keepText(KEY, JSON.stringify(next));
 }

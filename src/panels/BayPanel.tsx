@@ -8,6 +8,7 @@ import { carWords } from './carWords';
 import { IconButton } from './controls';
 import { Icon } from './Icon';
 import { Stopped } from './Stopped';
+import { KeepsNothing } from './KeepsNothing';
 import { Heard } from './sound/Heard';
 import type { WorkUi } from './workUi';
 
@@ -97,6 +98,7 @@ function Status(props: { readonly ui: WorkUi }): JSX.Element {
             </span>
           )}
         </Show>
+      <KeepsNothing ui={props.ui} />
       </div>
       <SlimCautions ui={props.ui} />
       <Heard session={props.ui.session} />

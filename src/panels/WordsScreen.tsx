@@ -16,6 +16,7 @@ import { DecisionBar } from './DecisionBar';
 import { Icon } from './Icon';
 import { GaugeLadders, Meters } from './Instruments';
 import { Deliveries, Findings } from './JobCard';
+import { KeepsNothing } from './KeepsNothing';
 import { seenOf } from './LookForm';
 import OpenForm from './OpenForm';
 import { portStands } from './PortTasks';
@@ -173,6 +174,7 @@ export function WordsScreen(props: WordsScreenProps): JSX.Element {
       </TopBar>
       <main class="txt" id="main" tabIndex={-1}>
         <h1 class="vh">{session.facts.title}</h1>
+        <KeepsNothing ui={props.ui} />
         <section aria-label={word('work.region.instruments')} data-region tabIndex={-1}>
           <h2>{word('work.region.instruments')}</h2>
           <GaugeLadders session={session} />

@@ -90,6 +90,8 @@ export interface SessionModel {
   readonly seed: number;
   /** Another tab holds this car; here one may only look. */
   readonly readOnly: () => boolean;
+  /** This browser refused to keep something of what is done here. */
+  readonly keepsNothing: () => boolean;
   readonly view: () => SessionView;
   /** Present value of a channel in its unit; NaN where there is nothing to read or no such channel. */
   readonly signal: (id: string) => number;

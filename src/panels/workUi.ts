@@ -37,6 +37,7 @@ export function makeWorkUi(raw: SessionModel) {
   const [open, setOpen] = createSignal<Open | null>(NOT_OPEN);
   const [caution, setCaution] = createSignal<StandingCaution | null>(null);
   const [picture, setPicture] = createSignal<Picture | null>(null);
+  const [refusalRead, setRefusalRead] = createSignal(false);
   const [tab, setTab] = createSignal<'instruments' | 'job'>('instruments');
   /** An exam warns once, before the door; what stands is said in every mode. */
   const cautions = raw.mode !== 'assessed';
@@ -120,6 +121,9 @@ export function makeWorkUi(raw: SessionModel) {
     /** How the bay brings a thing near; null while there is no drawn bay. */
     picture,
     showPictures: (draw: Picture | null) => setPicture(() => draw),
+    /** Who has read that nothing is kept is not told again. */
+    refusalRead,
+    readRefusal: () => void setRefusalRead(true),
     tab,
     setTab,
   };

@@ -35,6 +35,8 @@ export interface AppWords {
   'app.other.save': never;
   'app.other.throwAway': never;
   'app.storage.refused': never;
+  'app.storage.inBay': never;
+  'app.storage.read': never;
   'app.tabs.title': never;
   'app.tabs.text': never;
   'app.hash.title': never;
