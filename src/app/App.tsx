@@ -4,7 +4,6 @@ import {
   createMemo,
   createResource,
   createSignal,
-  lazy,
   Match,
   on,
   onMount,
@@ -13,9 +12,11 @@ import {
 } from 'solid-js';
 import { render } from 'solid-js/web';
 import { Textures } from '../instruments/Textures';
+import { comingLater } from '../panels/comingLater';
 import { Help } from '../panels/Help';
 import { Loading } from '../panels/Loading';
 import { Menu } from '../panels/Menu';
+import { reachable } from '../panels/reachable';
 import { onRegionKey } from '../panels/regions';
 import { Shelf } from '../panels/Shelf';
 import { setWayBack } from '../panels/wayBack';
@@ -36,25 +37,30 @@ import { bestOf } from './bestResults';
 import { isFinished } from './finished';
 import { LoadLater } from './LoadLater';
 import { language } from './language';
+import { leavingShelf } from './leavingShelf';
 import { askedOf, isOwn, keptHere, type Opening, openingOf } from './opening';
 import { overPage } from './overPage';
 import { forgetLog, keepLog } from './savedSession';
 import { shelfFacts } from './scenarioFacts';
 import { changeSettings, settings } from './settings';
 import { storageRefused } from './storage';
-import { tellPlaces } from './told';
+import { isTold, tellJob, tellPlaces } from './told';
 import { withWords } from './withWords';
 
-const SessionPage = lazy(() => withWords(['job'], import('./SessionPage')));
-const OtherSession = lazy(() => withWords(['job'], import('./OtherSession')));
-const CardPage = lazy(() =>
-  withWords(
-    ['job', 'pages'],
-    tellPlaces().then(() => import('./CardPage')),
-  ),
-);
-const WorkshopPage = lazy(() => withWords(['job', 'findings', 'workshop'], import('./WorkshopPage')));
-const DrillPage = lazy(() => withWords(['job', 'pages'], import('./DrillPage')));
+const SessionPage = comingLater(() => withWords(['job'], import('./SessionPage')));
+const OtherSession = comingLater(() => withWords(['job'], import('./OtherSession')));
+const CardPage = comingLater(async () => {
+  await tellPlaces();
+  return withWords(['job', 'pages'], import('./CardPage'));
+});
+const WorkshopPage = comingLater(() => withWords(['job', 'findings', 'workshop'], import('./WorkshopPage')));
+const DrillPage = comingLater(() => withWords(['job', 'pages'], import('./DrillPage')));
+
+/** What a job cannot be opened without, as far as the page knows it. */
+async function fetchJob(id: string): Promise<void> {
+  if (!isTold(id)) await reachable();
+  await Promise.all([SessionPage.ahead(), tellJob(id)]);
+}
 
 /** The menu stands there anew in the other language: title and focus are where they were. */
 function sayTitleAgain(): void {
@@ -86,6 +92,7 @@ function App() {
   };
   const start = (scenarioId: string, mode: Mode): void =>
     goTo({ asked: { scenarioId, mode, seed: freshSeed(), lapse: 1 }, log: null, shown: null });
+  const shelf = leavingShelf();
   /** The session that was looked at has to let go of its car first; what it leaves behind is the one to go on with. */
   const goOnFrom = async (log: SessionLog, scenarioId: string): Promise<void> => {
     setOpening(null);
@@ -94,7 +101,9 @@ function App() {
   };
   const goOn = async (): Promise<void> => {
     const found = kept();
-    if (found) goTo(await openingOf(askedOf(found.log, found.scenarioId), found));
+    if (!found) return;
+    const asked = askedOf(found.log, found.scenarioId);
+    await shelf.leave(fetchJob(asked.scenarioId), async () => goTo(await openingOf(asked, found)));
   };
   const goToCard = (): void => {
     leaveFor(CARD_ADDRESS);
@@ -218,6 +227,9 @@ function App() {
             </LoadLater>
           )}
         </Match>
+        <Match when={shelf.isSlow()}>
+          <Loading title={word('app.loading.bay')} note={word('app.loading.sub')} />
+        </Match>
         <Match when={over() === null}>
           <Shelf
             scenarios={onShelf()}
@@ -225,7 +237,8 @@ function App() {
             best={bestOf}
             saved={saved()}
             storageRefused={storageRefused()}
-            onOpen={start}
+            notStarted={shelf.isHeld()}
+            onOpen={(id, mode) => void shelf.leave(fetchJob(id), () => start(id, mode))}
             onGoOn={() => void goOn()}
             onHome={() => goTo(null)}
             onHelp={() => lay('help')}

@@ -1,9 +1,8 @@
 /** One session from opening to debrief: opens the core, offers to go on from a log, shows work, inside, words, debrief. */
 import '../app/styles/session.css';
-import { createResource, createSignal, lazy, Match, onCleanup, Show, Switch } from 'solid-js';
+import { createResource, createSignal, Match, onCleanup, Show, Switch } from 'solid-js';
 import { Failed } from '../panels/Failed';
 import { Loading } from '../panels/Loading';
-import { ResumeCard } from '../panels/ResumeCard';
 import { STEPS_PER_SECOND } from '../session/clock';
 import type { Mode, SessionLog } from '../session/corePort';
 import { word } from '../words/words';
@@ -13,16 +12,15 @@ import { findJob } from './findJob';
 import { isFinished } from './finished';
 import { keptOnce } from './keptOnce';
 import { LoadLater } from './LoadLater';
+import { plainReason } from './notFetched';
 import { hashOfOwn } from './ownId';
 import { SessionScreens, type WorkPlace } from './SessionScreens';
 import { forgetLog } from './savedSession';
 import { saveFile } from './saveFile';
 import { factsOf, scenarioData } from './scenarioFacts';
 import { openRunningSession, type RunningSession } from './session';
+import { DebriefPage, ResumeCard } from './sessionParts';
 import { holdSession } from './tabLock';
-import { withWords } from './withWords';
-
-const DebriefPage = lazy(() => withWords(['findings', 'inside'], import('./DebriefPage')));
 
 export interface SessionPageProps {
   readonly asked: Asked;
@@ -110,8 +108,10 @@ export default function SessionPage(props: SessionPageProps) {
   onCleanup(() => leaving.abort());
   const sitting = keptOnce<DebriefSitting>();
   const place = keptOnce<WorkPlace>();
-  const failed = (): string | null =>
-    resource.error ? String(resource.error.message ?? resource.error) : (session()?.failure() ?? null);
+  const failed = (): string | null => {
+    if (!resource.error) return session()?.failure() ?? null;
+    return plainReason(String(resource.error.message ?? resource.error));
+  };
   const waiting = () =>
     props.log === null ? (
       <Loading title={word('app.loading.bay')} note={word('app.loading.sub')} />
@@ -132,15 +132,17 @@ export default function SessionPage(props: SessionPageProps) {
         </Match>
         <Match when={!goneOn() && props.log}>
           {(log) => (
-            <Resume
-              page={props}
-              log={log()}
-              title={title()}
-              session={session()}
-              elsewhere={readOnly()}
-              ranAgain={ranAgain()}
-              onGoOn={() => setGoneOn(true)}
-            />
+            <LoadLater waiting={waiting()} onHome={props.onHome}>
+              <Resume
+                page={props}
+                log={log()}
+                title={title()}
+                session={session()}
+                elsewhere={readOnly()}
+                ranAgain={ranAgain()}
+                onGoOn={() => setGoneOn(true)}
+              />
+            </LoadLater>
           )}
         </Match>
         <Match when={session()?.model.view().phase === 'debrief' && session()}>

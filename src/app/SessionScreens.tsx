@@ -5,7 +5,7 @@ import {
   createMemo,
   createSignal,
   getOwner,
-  lazy,
+  type JSX,
   Match,
   on,
   onCleanup,
@@ -22,11 +22,8 @@ import { attachBay, type BayHandle } from './bayBinding';
 import { LoadLater } from './LoadLater';
 import type { SessionPageProps } from './SessionPage';
 import type { RunningSession } from './session';
+import { fetchRestWhenIdle, InsidePage, WordsPage } from './sessionParts';
 import { settings } from './settings';
-import { withWords } from './withWords';
-
-const InsidePage = lazy(() => withWords(['inside'], import('./InsidePage')));
-const WordsPage = lazy(() => import('./WordsPage'));
 
 type Screen = 'bay' | 'inside' | 'words';
 
@@ -86,33 +83,43 @@ export function SessionScreens(props: {
   };
   startClockOnBegin(props.session, props.page.asked.lapse);
   soundWhenWanted(props.session);
+  fetchRestWhenIdle(props.session);
   document.title = word('app.titleOf', { name: props.session.model.facts.title });
   createEffect(() => {
     if (screen() !== 'bay') detach();
   });
   onCleanup(detach);
+  const later = (part: () => JSX.Element): JSX.Element => (
+    <LoadLater
+      waiting={<Loading title={word('app.loading.bay')} />}
+      onBack={() => setScreen('bay')}
+      onHome={props.page.onHome}
+    >
+      {part()}
+    </LoadLater>
+  );
   return (
-    <LoadLater waiting={<Loading title={word('app.loading.bay')} />} onHome={props.page.onHome}>
-      <Switch>
-        <Match when={screen() === 'bay'}>
-          <WorkScreen
-            ui={ui}
-            onHost={(host) => {
-              detach();
-              bay = attachBay(host, props.session, ui);
-            }}
-            onZoom={(step) => bay?.zoom(step)}
-            onConnect={(hose, port) =>
-              ui.show({ kind: 'tool', tool: hose === 'charging' ? 'charging' : `gauge-set` }) ?? port
-            }
-            onHome={props.page.onHome}
-            onHelp={props.page.onHelp}
-            onMenu={props.page.onMenu}
-            onInside={() => setScreen('inside')}
-            onWords={() => setScreen('words')}
-          />
-        </Match>
-        <Match when={screen() === 'inside'}>
+    <Switch>
+      <Match when={screen() === 'bay'}>
+        <WorkScreen
+          ui={ui}
+          onHost={(host) => {
+            detach();
+            bay = attachBay(host, props.session, ui);
+          }}
+          onZoom={(step) => bay?.zoom(step)}
+          onConnect={(hose, port) =>
+            ui.show({ kind: 'tool', tool: hose === 'charging' ? 'charging' : `gauge-set` }) ?? port
+          }
+          onHome={props.page.onHome}
+          onHelp={props.page.onHelp}
+          onMenu={props.page.onMenu}
+          onInside={() => setScreen('inside')}
+          onWords={() => setScreen('words')}
+        />
+      </Match>
+      <Match when={screen() === 'inside'}>
+        {later(() => (
           <InsidePage
             session={props.session}
             onBay={() => setScreen('bay')}
@@ -120,11 +127,13 @@ export function SessionScreens(props: {
             onMenu={props.page.onMenu}
             onHelp={props.page.onHelp}
           />
-        </Match>
-        <Match when={screen() === 'words'}>
+        ))}
+      </Match>
+      <Match when={screen() === 'words'}>
+        {later(() => (
           <WordsPage session={props.session} ui={ui} onBay={() => setScreen('bay')} page={props.page} />
-        </Match>
-      </Switch>
-    </LoadLater>
+        ))}
+      </Match>
+    </Switch>
   );
 }

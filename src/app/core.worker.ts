@@ -43,6 +43,12 @@ function reruns(): Promise<RerunDoor> {
   return door;
 }
 
+/** While the network is there; what does not come now is asked for again when it is needed. */
+async function fetchEnd(): Promise<void> {
+  await reruns();
+  await (await import('./tellDebrief')).fetchGases();
+}
+
 async function open(request: OpenRequest): Promise<void> {
   const started = performance.now();
   const made = await openCore(request, (share) => post({ type: 'ranAgain', share }));
@@ -120,6 +126,7 @@ function tick(): void {
 async function act(message: ToWorker): Promise<void> {
   if (message.type === 'open') await open(message.request);
   if (message.type === 'rerun') await (await reruns())(message.ask);
+  if (message.type === 'fetchEnd') fetchEnd().catch(() => undefined);
   if (!core) return;
   switch (message.type) {
     case 'command': {

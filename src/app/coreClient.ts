@@ -26,6 +26,8 @@ export interface CoreClient {
   runOn(how: RunOn): void;
   /** What is lived for it is lent to whoever has the other end. */
   askDebrief(lend: MessagePort): void;
+  /** What debrief and what-if need is fetched ahead. */
+  fetchEnd(): void;
   /** Of the session as far as it has come. */
   askFile(): void;
   dispose(): void;
@@ -120,6 +122,7 @@ export function startCore(request: OpenRequest, listener: CoreListener): CoreCli
       post({ type: 'runOn', how });
     },
     askDebrief: (lend) => post({ type: 'debrief', lend }, [lend]),
+    fetchEnd: () => post({ type: 'fetchEnd' }),
     askFile: () => post({ type: 'file' }),
     dispose() {
       document.removeEventListener('visibilitychange', onVisibility);

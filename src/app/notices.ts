@@ -4,6 +4,7 @@ import type { Lapse } from '../panels/sessionModel';
 import { STEPS_PER_SECOND } from '../session/clock';
 import type { Happening } from '../session/corePort';
 import { isWordId, say, word } from '../words/words';
+import { plainReason } from './notFetched';
 import type { FromWorker } from './protocol';
 
 type NameOf = (id: string) => string;
@@ -42,7 +43,7 @@ export function watchWords(to: Lapse, notable: string | null, step: number): str
 /** Why the core gave up. */
 export function failureWords({ reason, broken, other }: Extract<FromWorker, { type: 'failed' }>): string {
   if (other !== undefined) return other === 'engine' ? word('app.other.engine') : word('app.other.scenario');
-  if (broken === undefined) return reason;
+  if (broken === undefined) return plainReason(reason);
   const { number, reason: why, params } = broken;
   const told = isWordId(why) ? say({ id: why, values: params }) : why;
   return word('app.other.broken', { number: String(number), reason: told });

@@ -34,6 +34,8 @@ export type ToWorker =
   | { readonly type: 'buffer'; readonly frame: Float64Array }
   /** What was lived for it is lent to the worker at the other end of `lend`. */
   | { readonly type: 'debrief'; readonly lend: MessagePort }
+  /** What the end of a session needs is fetched ahead. */
+  | { readonly type: 'fetchEnd' }
   /** The session file alone, of a job that may still go on. */
   | { readonly type: 'file' }
   /** To a worker that holds no session. */

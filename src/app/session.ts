@@ -35,6 +35,8 @@ export interface RunningSession {
   readonly debrief: () => DebriefData | null;
   readonly failure: () => string | null;
   askDebrief(): void;
+  /** What the worker needs at the end is fetched ahead. */
+  fetchEnd(): void;
   /** Where what was lived for the debrief can be taken, once. */
   readonly lent: MessagePort;
   /** The session as far as it has come, as a file that can be run again; null where the model failed at it. */
@@ -144,9 +146,9 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
     mode: request.mode,
     seed: request.seed,
     readOnly: hooks.readOnly,
+    keepsNothing: storageRefused,
     view: () => seen().view,
     pulse,
-    keepsNothing: storageRefused,
     signal(id) {
       told();
       const index = channelIndex.get(id);
@@ -221,6 +223,7 @@ export async function openRunningSession(request: OpenRequest, hooks: SessionHoo
           debrief,
           failure,
           askDebrief: () => client.askDebrief(lending.port1),
+          fetchEnd: client.fetchEnd,
           lent: lending.port2,
           sessionFile: () =>
             new Promise((resolveFile) => {

@@ -11,6 +11,9 @@ import { toEnd } from '../session/whatIf/toEnd';
 import { isToBeWeighed, makeDebrief, tellable } from './debriefOf';
 import type { FromWorker } from './protocol';
 
+/** The ghosts' cars may hold any. */
+export const fetchGases = (): Promise<unknown> => Promise.all(REFRIGERANT_IDS.map(loadRefrigerant));
+
 /**
  * At once, and again when the ghosts have weighed it; one of them may hold any refrigerant. The session lived for it is lent
  * for trying things otherwise; one that went back has to be lived without what was undone, so there is none to lend.
@@ -28,7 +31,7 @@ export async function tellDebrief(
   lend.postMessage(once satisfies LivedOnce | null);
   post({ type: 'debriefed', debrief: tellable(makeDebrief(scenario, held, record), held) });
   if (!isToBeWeighed(scenario, held)) return;
-  await Promise.all(REFRIGERANT_IDS.map(loadRefrigerant));
+  await fetchGases();
   const debrief = makeDebrief(scenario, held, record, weigh(record, scenario));
   post({ type: 'weighed', debrief });
 }

@@ -32,9 +32,12 @@ export async function tellIn(wished: string): Promise<void> {
   if (placesAreTold) await tellPlaces();
 }
 
+/** Nothing of this job has to be fetched to tell of it. */
+export const isTold = (id: string): boolean => jobs.has(id) || !Object.hasOwn(ofJob[language], id);
+
 /** Fetches what is told of a job; nothing where there is no such scenario. */
 export async function tellJob(id: string): Promise<void> {
-  if (jobs.has(id) || !Object.hasOwn(ofJob[language], id)) return;
+  if (isTold(id)) return;
   const asked = language;
   const [words] = await Promise.all([ofJob[asked][id](), tellPlaces()]);
   jobs.set(id, words);

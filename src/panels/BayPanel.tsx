@@ -1,19 +1,17 @@
 /** The frame of the bay: the drawing itself is put into the host; over it lie status, zoom, car controls and forms. */
-import { createSignal, type JSX, lazy, Show, Suspense } from 'solid-js';
+import { createSignal, type JSX, Show } from 'solid-js';
 import { hazardsOf } from '../layout/zones';
 import { word } from '../words/words';
 import { CautionPlate, WarningSign } from './CautionPlate';
 import { calm } from './calm';
 import { carWords } from './carWords';
 import { IconButton } from './controls';
+import { FormHere } from './FormHere';
 import { Icon } from './Icon';
-import { Stopped } from './Stopped';
 import { KeepsNothing } from './KeepsNothing';
+import { Stopped } from './Stopped';
 import { Heard } from './sound/Heard';
 import type { WorkUi } from './workUi';
-
-/** Forms are fetched when the first one is opened. */
-const OpenForm = lazy(() => import('./OpenForm'));
 
 export type ZoomStep = 'nearer' | 'farther' | 'whole';
 
@@ -98,9 +96,9 @@ function Status(props: { readonly ui: WorkUi }): JSX.Element {
             </span>
           )}
         </Show>
-      <KeepsNothing ui={props.ui} />
       </div>
       <SlimCautions ui={props.ui} />
+      <KeepsNothing ui={props.ui} />
       <Heard session={props.ui.session} />
     </div>
   );
@@ -125,9 +123,7 @@ export function BayPanel(props: BayPanelProps): JSX.Element {
       <Zoom onZoom={props.onZoom} />
       <CarControls ui={props.ui} />
       <Show when={props.ui.open() !== null}>
-        <Suspense>
-          <OpenForm ui={props.ui} onConnect={props.onConnect} />
-        </Suspense>
+        <FormHere ui={props.ui} onConnect={props.onConnect} />
       </Show>
       <Show when={props.ui.caution()}>
         {(standing) => (

@@ -1,4 +1,4 @@
-/** Said in the job as soon as this browser refused to keep it, until it has been read. */
+/** This browser refused to keep something: a line on the shelf, and one in the job until it has been read. */
 import { type JSX, Show } from 'solid-js';
 import { word } from '../words/words';
 import { Icon } from './Icon';
@@ -17,5 +17,14 @@ export function KeepsNothing(props: { readonly ui: WorkUi }): JSX.Element {
         </p>
       </Show>
     </div>
+  );
+}
+
+export function ShelfKeepsNothing(): JSX.Element {
+  return (
+    <p class="slim-note" role="status">
+      <Icon name="lock" size={18} />
+      {word('app.storage.refused')}
+    </p>
   );
 }

@@ -29,7 +29,7 @@ export interface ResumeProps {
   readonly onMenu: () => void;
 }
 
-export function ResumeCard(props: ResumeProps): JSX.Element {
+export default function ResumeCard(props: ResumeProps): JSX.Element {
   let first: HTMLButtonElement | undefined;
   onMount(() => first?.focus());
   const time = (): string => writeClock(props.seconds);

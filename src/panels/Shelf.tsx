@@ -11,6 +11,7 @@ import type { Mode } from '../session/corePort';
 import { word } from '../words/words';
 import { CarOutline } from './CarOutline';
 import { Icon } from './Icon';
+import { ShelfKeepsNothing } from './KeepsNothing';
 import type { ScenarioFacts } from './sessionModel';
 import { TopBar } from './TopBar';
 
@@ -36,6 +37,8 @@ export interface ShelfProps {
   readonly best: (scenarioId: string) => BestResult | null;
   readonly saved: Saved | null;
   readonly storageRefused: boolean;
+  /** The job that was chosen could not be fetched. */
+  readonly notStarted: boolean;
   readonly onOpen: (scenarioId: string, mode: Mode) => void;
   readonly onGoOn: () => void;
   readonly onHome: () => void;
@@ -200,6 +203,11 @@ function Detail(props: { readonly facts: ShelfFacts; readonly shelf: ShelfProps 
           )}
         </For>
       </fieldset>
+      <div role="status">
+        <Show when={props.shelf.notStarted}>
+          <p class="slim-note">{word('shelf.notStarted')}</p>
+        </Show>
+      </div>
       <button type="button" class="btn pri full" onClick={() => props.shelf.onOpen(props.facts.id, mode())}>
         <Icon name="door" size={18} />
         {word('shelf.open')}
@@ -239,10 +247,7 @@ export function Shelf(props: ShelfProps): JSX.Element {
             </nav>
           </div>
           <Show when={props.storageRefused}>
-            <p class="slim-note" role="status">
-              <Icon name="lock" size={18} />
-              {word('app.storage.refused')}
-            </p>
+            <ShelfKeepsNothing />
           </Show>
           <Show when={props.saved?.ownTitle ? props.saved : null}>
             {(one) => (

@@ -45,5 +45,11 @@ export interface AppWords {
   'app.hash.engine': 'hash';
   'app.missing.title': never;
   'app.missing.text': never;
+  'app.missing.again': never;
+  'app.missing.back': never;
+  'app.missing.inJob': never;
   'app.missing.reload': never;
+  'app.missing.form': never;
+  'app.missing.formText': never;
+  'app.missing.close': never;
 }

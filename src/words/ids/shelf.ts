@@ -29,6 +29,7 @@ export interface ShelfWords {
   'shelf.practice': never;
   'shelf.assessed': never;
   'shelf.open': never;
+  'shelf.notStarted': never;
   'shelf.bay': 'seed';
   'shelf.fresh': never;
   'shelf.invented': never;
