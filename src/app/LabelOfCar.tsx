@@ -76,8 +76,8 @@ export function LabelOfCar(): JSX.Element {
         oil: found.oil,
         oilAmount: formatQuantity(found.oilM3, 'mL', 1),
       });
-    } catch (error) {
-      setTrouble(word('carCard.form.badFile', { reason: String(error) }));
+    } catch {
+      setTrouble(word('carCard.form.badFile'));
     }
   };
   const read = () => readLabel(typed());

@@ -145,5 +145,5 @@ export interface CarCardWords {
   'carCard.form.outside': 'least' | 'most' | 'name';
   'carCard.form.fromFile': never;
   'carCard.form.noLabel': never;
-  'carCard.form.badFile': 'reason';
+  'carCard.form.badFile': never;
 }
