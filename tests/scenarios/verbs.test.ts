@@ -122,7 +122,7 @@ describe('replay', () => {
   it('is bad input for what is no session', async () => {
     const { code, notes } = await call(['replay', 's.json'], { 's.json': '{"log":{}}' });
     expect(code).toBe(2);
-    expect(notes).toMatch(/^s\.json: log\./);
+    expect(notes).toMatch(/^s\.json:1:8 "log\.\w+" is missing$/m);
   });
 });
 
