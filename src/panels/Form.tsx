@@ -38,7 +38,7 @@ export function Form(props: FormProps): JSX.Element {
   };
   onMount(() => {
     if (!box) return;
-    box.focus();
+    if (!box.contains(document.activeElement)) box.focus();
     onCleanup(keepFocusWithin(box));
   });
   onCleanup(() => giveFocusBack(before));

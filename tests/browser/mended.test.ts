@@ -47,6 +47,7 @@ describe('an open form', () => {
     for (const line of ['wear goggles', 'wear gloves']) await write(page, line);
     await page.getByRole('button', { name: 'Can 1' }).click();
     const mount = page.locator('.form').getByRole('button', { name: 'the charging hose' });
+    await expect.poll(() => focusIsIn(page, '.form')).toBe(true);
     await mount.focus();
     await page.keyboard.press('Enter');
     await mount.waitFor({ state: 'detached' });
