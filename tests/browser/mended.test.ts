@@ -204,6 +204,7 @@ test('a press on a coupler opens no valve; the port is named by its place until 
   ])
     await write(page, line);
   await drawnBay(page);
+  await expect.poll(() => thing(page, 'coupler:charging').getAttribute('aria-label')).toMatch(/shut$/);
   const box = await thing(page, 'coupler:charging').boundingBox();
   if (!box) throw new Error('no coupler');
   await page.mouse.click(box.x + box.width / 2, box.y + box.height / 2);
