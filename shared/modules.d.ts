@@ -28,7 +28,9 @@ declare module 'virtual:words' {
   const words: Readonly<
     Record<
       string,
-      Readonly<Record<'page' | 'job' | 'findings' | 'inside' | 'pages' | 'workshop' | 'line', Lot>>
+      Readonly<
+        Record<'page' | 'job' | 'findings' | 'inside' | 'written' | 'pages' | 'workshop' | 'line', Lot>
+      >
     >
   >;
   export default words;

@@ -90,9 +90,8 @@ function tellFrame(held: SessionCore): void {
   post(message, [frame.buffer as ArrayBuffer]);
 }
 
-function tellLog(held: SessionCore, wallMs: number): void {
-  if (wallMs - lastLogMs < LOG_EVERY_MS) return;
-  lastLogMs = wallMs;
+function tellLog(held: SessionCore): void {
+  lastLogMs = performance.now();
   post({ type: 'log', log: held.log() });
 }
 
@@ -109,9 +108,11 @@ function run(held: SessionCore): void {
     if (!clock.ran(stepsDone, notable, stuck)) continue;
     post({ type: 'clockFell', to: clock.lapse, notable, step: held.step });
     lastFrameStep = -1;
+    // the clock may stand from here on
+    tellLog(held);
     break;
   }
-  if (steps > 0) tellLog(held, started);
+  if (steps > 0 && started - lastLogMs >= LOG_EVERY_MS) tellLog(held);
 }
 
 function tick(): void {
@@ -133,7 +134,7 @@ async function act(message: ToWorker): Promise<void> {
       const outcome = core.send(message.command);
       if (outcome.ok) {
         if (isDeed(message.command)) clock.acted();
-        post({ type: 'log', log: core.log() });
+        tellLog(core);
       }
       tellView(core);
       post({ type: 'outcome', serial: message.serial, outcome });
@@ -141,6 +142,7 @@ async function act(message: ToWorker): Promise<void> {
     }
     case 'lapse':
       clock.setLapse(message.lapse);
+      tellLog(core);
       lapseSerial = message.serial;
       lastFrameStep = -1;
       break;
@@ -149,6 +151,7 @@ async function act(message: ToWorker): Promise<void> {
       break;
     case 'pause':
       clock.pause(message.paused);
+      tellLog(core);
       break;
     case 'buffer':
       buffers.push(message.frame);

@@ -10,7 +10,7 @@ import { withWords } from './withWords';
 /** Only who goes on needs it. */
 export const ResumeCard = comingLater(() => import('../panels/ResumeCard'));
 export const InsidePage = comingLater(() => withWords(['inside'], import('./InsidePage')));
-export const WordsPage = comingLater(() => import('./WordsPage'));
+export const WordsPage = comingLater(() => withWords(['written'], import('./WordsPage')));
 export const DebriefPage = comingLater(() => withWords(['findings', 'inside'], import('./DebriefPage')));
 
 /** After work has begun, so that what is needed to begin comes first. */

@@ -12,7 +12,7 @@ export type { WordId } from './wordIds';
 
 const ENGLISH = 'en';
 /** In which lots words are fetched (shared/build/wordLots.ts). */
-const ALL = ['page', 'job', 'findings', 'inside', 'pages', 'workshop', 'line'] as const;
+const ALL = ['page', 'job', 'findings', 'inside', 'written', 'pages', 'workshop', 'line'] as const;
 export type Lot = (typeof ALL)[number];
 
 /** Placeholder values of the word `Id`; nothing where it has none. */

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { openSession } from '../../src/session/openSession';
 import { scenarioById } from '../../src/session/scenario/library';
 import { readSessionFile } from '../../src/session/sessionFile';
-import { begin, openSitting, write } from './driver';
+import { begin, openSitting, runOn, write } from './driver';
 
 const thing = (page: Page, id: string) => page.locator(`.bay-twin [data-target="${id}"]`).first();
 const outcome = (page: Page) => page.locator('.form [role="status"]').textContent();
@@ -153,6 +153,16 @@ describe('two tabs', () => {
     await page.close();
     await second.getByRole('button', { name: /^Go on from/ }).waitFor();
   });
+});
+
+test('what a run-on has lived is kept as soon as it ends', async () => {
+  const { page } = await openSitting({ scenario: 'weighed-in', mode: 'practice', seed: 5 });
+  await begin(page);
+  await write(page, 'wear goggles');
+  await runOn(page, '10 s');
+  await page.waitForTimeout(300);
+  await page.reload();
+  await page.getByRole('button', { name: 'Go on from 00:10' }).waitFor();
 });
 
 describe('focus', () => {
